@@ -1,0 +1,26 @@
+import { defineConfig, type ReporterDescription } from '@playwright/test';
+import { chromiumPath, launchArgs } from './scripts/chromium.mjs';
+
+const address = 'http://127.0.0.1:4873';
+const executablePath = chromiumPath();
+const json: ReporterDescription[] = process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [['json']] : [];
+
+export default defineConfig({
+  testDir: 'tests/pages',
+  testMatch: '**/*.spec.ts',
+  workers: 1,
+  retries: 0,
+  forbidOnly: !!process.env.CI,
+  globalTimeout: 10 * 60_000,
+  reporter: [['list'], ...json],
+  use: {
+    baseURL: address,
+    launchOptions: { args: launchArgs, ...(executablePath && { executablePath }) },
+  },
+  webServer: {
+    command: 'vite build --logLevel warn && vite preview --host 127.0.0.1 --port 4873 --strictPort',
+    url: address,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+});

@@ -1,0 +1,47 @@
+/** @typedef {'value' | 'type' | 'url'} Manner */
+/** @typedef {{ from: string, to: string, manner: Manner }} Crossing */
+
+const door = /^workers\/[^/]+\.worker(\.ts)?$/;
+
+/** @type {Record<string, (crossing: Crossing) => string | undefined>} */
+const laws = {
+  shared({ from, to }) {
+    const name = packageName(to);
+    if (to.startsWith('shared/') || name === 'valibot') return;
+    if (name === 'mathjs') {
+      if (from.startsWith('shared/units/')) return;
+      return 'In shared/, only shared/units/ may import mathjs.';
+    }
+    return 'shared/ may import only from shared/, and the package valibot.';
+  },
+
+  workers({ from, to }) {
+    const name = packageName(to);
+    if (name?.startsWith('node:') && !from.startsWith('workers/simulate')) {
+      return 'A worker runs in the browser: only workers/simulate may import from Node.';
+    }
+    if (name || to.startsWith('shared/') || to.startsWith('workers/')) return;
+    return 'workers/ may import only from workers/, shared/ and packages.';
+  },
+
+  src({ from, to, manner }) {
+    const name = packageName(to);
+    if (to.startsWith('workers/')) {
+      if (!from.startsWith('src/client/')) return 'Only src/client/ may reach workers/.';
+      if (door.test(to) && manner !== 'value') return;
+      return 'src/client/ reaches workers only by `import type` from, or `new URL` of, workers/*.worker.ts.';
+    }
+    if (name?.startsWith('node:')) return 'src/ runs in the browser: it may not import from Node.';
+    if (name || /^(src|shared|scenarios)\//.test(to)) return;
+    return 'src/ may import only from src/, shared/, scenarios/ and packages.';
+  },
+};
+
+/** @param {string} to */
+const packageName = (to) => (to.startsWith('package:') ? to.slice('package:'.length) : undefined);
+
+/**
+ * Says why the file `from` may not reach `to` (a path from the root, or package:NAME), if so.
+ * @param {Crossing} crossing
+ */
+export const refusal = (crossing) => laws[crossing.from.split('/')[0] ?? '']?.(crossing);

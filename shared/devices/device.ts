@@ -1,0 +1,66 @@
+import type { View } from '../processes/view';
+import type { Scenario } from '../scenario/schema';
+import type { Block } from '../species/block';
+
+/** `outside` is everything beyond the tank: taps, bags of salt, drains, the air that takes vapour. */
+export type VesselId = 'tank' | 'outside' | 'reservoir' | `stock${number}`;
+
+/** A pipe carries one number, and the composition of where it comes from (vapour: water alone). */
+export interface Pipe {
+  readonly id: string;
+  readonly label: string;
+  readonly from: VesselId;
+  readonly to: VesselId;
+  readonly vapour?: boolean;
+  kgPerH: number;
+}
+
+/** A vessel that a device brings along, with what is in it at the start. */
+export interface Vessel {
+  readonly id: VesselId;
+  readonly contents: Block;
+}
+
+/** What a device may do beyond its own pipes. All of it goes through the books. */
+export interface Plant {
+  setLight(level: number): void;
+  waterKg(vessel: VesselId): number;
+  contents(vessel: VesselId): Block;
+  /** Moves water from one vessel to another at once; `reason` is the ledger row. */
+  transfer(reason: string, from: VesselId, to: VesselId, block: Block): void;
+  /** Moles between the outside, the water of a vessel and a solid kept in it. */
+  dissolveLime(vessel: VesselId, molFromSolid: number): void;
+  addLime(mol: number): void;
+  limeMol(): number;
+}
+
+/** Senses, decides, acts: an act only sets a flow, a light or a vessel's contents. */
+export interface Device {
+  readonly id: string;
+  readonly vessels: readonly Vessel[];
+  readonly pipes: readonly Pipe[];
+  /** The next moment at which it acts by the clock. */
+  nextClockH(timeH: number): number;
+  /** A signal that it answers when it has fallen to zero; Infinity when it watches nothing. */
+  watch(view: View): number;
+  /** How that signal moves with the tank's volume, per litre: the engine aims with it. */
+  watchPerL(): number;
+  act(view: View, plant: Plant): void;
+}
+
+/** One kind of device: none, one or several in a tank. */
+export interface DeviceKind {
+  readonly id: string;
+  readonly label: string;
+  build(scenario: Scenario): Device[];
+}
+
+/** A device without vessels, pipes, clock or sensor, to be completed. */
+export const passive = {
+  vessels: [],
+  pipes: [],
+  nextClockH: () => Infinity,
+  watch: () => Infinity,
+  watchPerL: () => 0,
+  act: () => {},
+} as const;

@@ -1,0 +1,17 @@
+import type { Plant } from '../devices/device';
+import type { View } from '../processes/view';
+import type { Scenario } from '../scenario/schema';
+
+/** Something done to the tank at a moment, not over a stretch of time. */
+export interface TankEvent {
+  readonly timeH: number;
+  apply(view: View, plant: Plant): void;
+}
+
+export interface EventKind {
+  /** Also the ledger row. */
+  readonly id: string;
+  readonly label: string;
+  /** Every occurrence within the trial, in order of time. */
+  occurrences(scenario: Scenario): TankEvent[];
+}

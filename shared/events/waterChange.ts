@@ -1,0 +1,46 @@
+import { nextDailyTimeH } from '../scenario/clock';
+import type { Scenario } from '../scenario/schema';
+import { pco2WetUatm } from '../seawater/gas';
+import type { Block } from '../species/block';
+import { mixWater } from '../water/mixWater';
+import type { EventKind } from './event';
+
+/** New water from the bag: everything in it follows the salinity it is mixed to. Aerated. */
+export function newWater(scenario: Scenario, volumeL: number): Block {
+  const { waterChanges, tank, room } = scenario;
+  const { salt, salinityPractical } = waterChanges;
+  const scale = salinityPractical / salt.atSalinityPractical;
+  return mixWater({
+    volumeL,
+    tempC: tank.tempC,
+    salinityPractical,
+    alkalinityDkh: salt.alkalinityDkh * scale,
+    calciumMgPerL: salt.calciumMgPerL * scale,
+    magnesiumMgPerL: salt.magnesiumMgPerL * scale,
+    carbon: { pco2Uatm: pco2WetUatm(room.co2Ppm, tank.tempC, salinityPractical) },
+  });
+}
+
+/** Part of the tank is drained and the same volume of new water poured in. */
+export const waterChange: EventKind = {
+  id: 'waterChange',
+  label: 'water changes',
+  occurrences(scenario) {
+    const { percent, everyDays, hour } = scenario.waterChanges;
+    if (percent === 0) return [];
+    const { clockHour } = scenario.start;
+    const fraction = percent / 100;
+    const fresh = newWater(scenario, fraction * scenario.tank.volumeL);
+    const first = nextDailyTimeH(0, hour, clockHour) + Math.max(0, everyDays - 1) * 24;
+    const count = Math.max(0, Math.floor((scenario.days * 24 - first) / (everyDays * 24)) + 1);
+    return Array.from({ length: count }, (_, i) => ({
+      timeH: first + i * everyDays * 24,
+      apply(view, plant) {
+        const drainedShare = (fraction * scenario.tank.volumeL) / view.volumeL;
+        const drained = view.amounts.map((amount) => amount * drainedShare);
+        plant.transfer('waterChange', 'tank', 'outside', drained);
+        plant.transfer('waterChange', 'outside', 'tank', fresh);
+      },
+    }));
+  },
+};

@@ -1,0 +1,41 @@
+import { defineProcess } from './process';
+
+const MOLAR_MASS_G = { C: 12.011, N: 14.007, P: 30.974 };
+
+interface Settings {
+  readonly molCarbonPerH: number;
+  readonly nitrogenPerCarbon: number;
+  readonly phosphorusPerCarbon: number;
+  readonly respired: number;
+  readonly released: number;
+}
+
+/** Food is eaten as it is given: carbon to CO2, nitrogen to ammonia, phosphorus to phosphate. */
+export const feeding = defineProcess<Settings>({
+  id: 'feeding',
+  label: 'food',
+  cites: ['commonPractice'],
+  settings({ scenario: { food } }) {
+    if (food.gramsPerDay === 0 || food.carbonPercent === 0) return null;
+    const carbon = food.carbonPercent / MOLAR_MASS_G.C;
+    return {
+      molCarbonPerH: (food.gramsPerDay * carbon) / 100 / 24,
+      nitrogenPerCarbon: food.nitrogenPercent / MOLAR_MASS_G.N / carbon,
+      phosphorusPerCarbon: food.phosphorusPercent / MOLAR_MASS_G.P / carbon,
+      respired: food.respiredPercent / 100,
+      released: food.releasedPercent / 100,
+    };
+  },
+  reaction: (s) => ({
+    foodC: -1,
+    DIC: s.respired,
+    organicC: 1 - s.respired,
+    foodN: -s.nitrogenPerCarbon,
+    TAN: s.nitrogenPerCarbon * s.released,
+    organicN: s.nitrogenPerCarbon * (1 - s.released),
+    foodP: -s.phosphorusPerCarbon,
+    PO4: s.phosphorusPerCarbon * s.released,
+    organicP: s.phosphorusPerCarbon * (1 - s.released),
+  }),
+  rate: (_view, { molCarbonPerH }) => molCarbonPerH,
+});

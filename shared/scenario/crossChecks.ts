@@ -1,0 +1,69 @@
+import { limitBands } from './limitBands';
+import type { Problem } from './problem';
+import type { Scenario } from './schema';
+
+type Check = (scenario: Scenario) => Problem[];
+
+const bandsAreOrdered: Check = ({ limits }) =>
+  limitBands(limits)
+    .filter(({ low, high }) => low >= high)
+    .map(({ id, low, high }) => ({
+      path: `limits.${id}Low…`,
+      what: `Your limits for ${id}`,
+      got: `${low} to ${high}`,
+      expected: 'the low one below the high one',
+      wayOut: 'Swap them.',
+    }));
+
+const additionsComeAfterTheStart: Check = ({ additions, start, days }) =>
+  additions.flatMap(({ day, hour }, i) => {
+    const timeH = (day - 1) * 24 + hour - start.clockHour;
+    if (timeH >= 0 && timeH <= days * 24) return [];
+    return [
+      {
+        path: `additions[${i}]`,
+        what: 'One-off addition',
+        got: `day ${day} at ${hour} h`,
+        expected: `a moment within the trial, which runs ${days} days from ${start.clockHour} h`,
+        wayOut: 'Move the addition, or make the trial longer.',
+      },
+    ];
+  });
+
+const sensorFitsTheTank: Check = ({ topOff, tank }) =>
+  topOff.reservoirL === 0 || topOff.deadBandL <= tank.volumeL * 0.2
+    ? []
+    : [
+        {
+          path: 'topOff.deadBandL',
+          what: 'Drop that starts the pump',
+          got: `${topOff.deadBandL} L`,
+          expected: `at most a fifth of the tank, ${tank.volumeL * 0.2} L`,
+          wayOut: 'Give the volume between the two switching levels.',
+        },
+      ];
+
+const waterLasts: Check = ({ evaporation, days, tank, topOff }) => {
+  const lost = evaporation.litresPerDay * days;
+  if (topOff.reservoirL > 0 || lost <= tank.volumeL * 0.5) return [];
+  return [
+    {
+      path: 'evaporation.litresPerDay',
+      what: 'Evaporation without any top-off',
+      got: `${lost.toFixed(0)} L in ${days} days`,
+      expected: `at most half the tank, ${tank.volumeL * 0.5} L`,
+      wayOut: 'Give the tank a top-off reservoir, or shorten the trial.',
+    },
+  ];
+};
+
+const checks: readonly Check[] = [
+  bandsAreOrdered,
+  additionsComeAfterTheStart,
+  sensorFitsTheTank,
+  waterLasts,
+];
+
+/** What single fields cannot tell: whether they go together. */
+export const crossProblems = (scenario: Scenario): Problem[] =>
+  checks.flatMap((check) => check(scenario));

@@ -1,0 +1,89 @@
+import * as v from 'valibot';
+import { crossProblems } from './crossChecks';
+import { problemOf, show, type Problem } from './problem';
+import { SCENARIO_TYPE, SCENARIO_VERSION, scenarioSchema, type Scenario } from './schema';
+
+export type Parsed =
+  | { readonly ok: true; readonly scenario: Scenario }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Longest file read, in characters: a plan with hundreds of events stays far below it. */
+const LONGEST = 1_000_000;
+/** A file of junk would list thousands; so many are enough to see what it is. */
+const MOST_PROBLEMS = 50;
+
+const refuse = (...problems: Problem[]): Parsed => ({ ok: false, problems });
+
+const wholeFile = (got: string, expected: string, wayOut: string): Problem => ({
+  path: '(the whole file)',
+  what: 'scenario file',
+  got,
+  expected,
+  wayOut,
+});
+
+/** Checks the two lines that say what a file is, before anything else in it is looked at. */
+function headerProblem(value: unknown): Problem | undefined {
+  const header = v.safeParse(v.looseObject({ type: v.unknown(), version: v.unknown() }), value);
+  if (!header.success || header.output.type !== SCENARIO_TYPE) {
+    const type = header.success ? header.output.type : value;
+    return {
+      path: 'type',
+      what: 'kind of file',
+      got: show(type),
+      expected: show(SCENARIO_TYPE),
+      wayOut: 'Choose a scenario file that Paper Reef wrote.',
+    };
+  }
+  const { version } = header.output;
+  if (version === SCENARIO_VERSION) return undefined;
+  const newer = typeof version === 'number' && version > SCENARIO_VERSION;
+  return {
+    path: 'version',
+    what: 'version of the format',
+    got: show(version),
+    expected: String(SCENARIO_VERSION),
+    wayOut: newer
+      ? 'The file comes from a newer Paper Reef: update this one to open it.'
+      : 'This version was never written; save the file again from Paper Reef.',
+  };
+}
+
+/** Checks a value that should be a scenario; gives it whole, or every problem at once. */
+export function parseScenario(value: unknown): Parsed {
+  const header = headerProblem(value);
+  if (header) return refuse(header);
+  const result = v.safeParse(scenarioSchema, value);
+  if (!result.success) return refuse(...uniqueProblems(result.issues.map(problemOf)));
+  const problems = crossProblems(result.output);
+  return problems.length > 0 ? refuse(...problems) : { ok: true, scenario: result.output };
+}
+
+/** Reads the text of a scenario file. */
+export function parseScenarioText(text: string): Parsed {
+  if (text.length > LONGEST) {
+    return refuse(
+      wholeFile(
+        `${text.length} characters`,
+        `at most ${LONGEST}`,
+        'This is too long for a scenario; check that it is the right file.',
+      ),
+    );
+  }
+  try {
+    return parseScenario(JSON.parse(text));
+  } catch (error) {
+    return refuse(
+      wholeFile(
+        error instanceof Error ? error.message : 'something unreadable',
+        'a JSON text',
+        'JSON knows no NaN, no comments and no decimal comma; mend it where the message points.',
+      ),
+    );
+  }
+}
+
+function uniqueProblems(problems: readonly Problem[]): Problem[] {
+  const byPlace = new Map(problems.map((problem) => [`${problem.path} ${problem.what}`, problem]));
+  return [...byPlace.values()].slice(0, MOST_PROBLEMS);
+}

@@ -1,0 +1,97 @@
+import type * as v from 'valibot';
+import { fieldAt, pathText, type Field, type FieldPath } from './fields';
+
+/** One thing that is wrong with a scenario: where, what it is, what came, what was expected, a way out. */
+export interface Problem {
+  readonly path: string;
+  readonly what: string;
+  readonly got: string;
+  readonly expected: string;
+  readonly wayOut: string;
+}
+
+export const sentence = ({ path, what, got, expected, wayOut }: Problem): string =>
+  `${path} (${what}): got ${got}; expected ${expected}. ${wayOut}`;
+
+export function show(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'number') return String(value);
+  const text = JSON.stringify(value) ?? String(value);
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+const rangeText = ({ quantity }: Field): string =>
+  quantity
+    ? `a number from ${quantity.min} to ${quantity.max}${quantity.unit ? ` ${quantity.unit}` : ''}`
+    : 'another value';
+
+const usualText = ({ quantity }: Field): string =>
+  quantity?.default === undefined
+    ? 'Give the number for your tank.'
+    : `Leave it out for the usual ${quantity.default} ${quantity.unit}.`;
+
+/** The known name that starts most like the unknown one. */
+function nearest(name: string, known: readonly string[]): string | undefined {
+  const shared = (a: string, b: string) => {
+    let n = 0;
+    while (n < a.length && a[n]?.toLowerCase() === b[n]?.toLowerCase()) n++;
+    return n;
+  };
+  const best = [...known].sort((a, b) => shared(name, b) - shared(name, a))[0];
+  return best !== undefined && shared(name, best) >= 3 ? best : undefined;
+}
+
+function unknownField(path: FieldPath, at: string): Problem {
+  const known = fieldAt(path.slice(0, -1))?.keys ?? [];
+  const name = String(path.at(-1));
+  const near = nearest(name, known);
+  const unit =
+    near === undefined ? undefined : fieldAt([...path.slice(0, -1), near])?.quantity?.unit;
+  return {
+    path: at,
+    what: 'unknown field',
+    got: show(name),
+    expected: `one of ${known.join(', ')}`,
+    wayOut: near
+      ? `Did you mean '${near}'${unit ? `, a number in ${unit}` : ''}?`
+      : 'Remove it, or correct its name.',
+  };
+}
+
+function wrongNumber(issue: v.BaseIssue<unknown>, field: Field, at: string): Problem {
+  const mistake =
+    typeof issue.input === 'number' ? field.quantity?.mistake?.(issue.input) : undefined;
+  const isText = typeof issue.input === 'string';
+  return {
+    path: at,
+    what: field.title,
+    got: show(issue.input),
+    expected: rangeText(field),
+    wayOut: mistake
+      ? `${mistake}.`
+      : isText
+        ? `A file holds plain numbers with a decimal point: convert to ${field.quantity?.unit || 'a number'} and drop the quotes.`
+        : usualText(field),
+  };
+}
+
+/** Turns what the validator found into a sentence's parts. */
+export function problemOf(issue: v.BaseIssue<unknown>): Problem {
+  const path = (issue.path ?? []).map(({ key }) => key as string | number);
+  const at = pathText(path);
+  const field = fieldAt(path);
+  if (!field || issue.expected === 'never') return unknownField(path, at);
+  if (field.quantity && issue.input !== undefined) return wrongNumber(issue, field, at);
+  const expected = field.quantity
+    ? rangeText(field)
+    : field.options.length > 0
+      ? `one of ${field.options.join(', ')}`
+      : (issue.expected ?? issue.message);
+  return {
+    path: at,
+    what: field.title,
+    got: issue.input === undefined ? 'nothing: the field is missing' : show(issue.input),
+    expected,
+    wayOut: issue.input === undefined ? 'Add it.' : 'Change it to what is expected.',
+  };
+}

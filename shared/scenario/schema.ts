@@ -1,0 +1,49 @@
+import * as v from 'valibot';
+import { addition, doser, topOff, waterChanges } from './dosing';
+import { corals, food, photosynthesis } from './life';
+import { limits } from './limits';
+import { required, words } from './quantity';
+import { evaporation, gas, lights, room, temperaturePlan } from './surroundings';
+import { start, tank } from './tank';
+
+export const SCENARIO_TYPE = 'paper-reef/scenario';
+export const SCENARIO_VERSION = 1;
+
+/**
+ * The one description of a scenario. Types, the form, its help, the complaints about a bad file
+ * and the JSON Schema all derive from it. Every number is in the unit that ends its name.
+ */
+export const scenarioSchema = v.strictObject({
+  type: v.literal(SCENARIO_TYPE),
+  version: v.literal(SCENARIO_VERSION),
+  title: words('Title', 120),
+  place: v.optional(words('Place', 200), ''),
+  question: v.optional(words('Question', 400), ''),
+  answer: v.optional(words('Answer it should give', 600), ''),
+  days: required({
+    title: 'Length of the trial',
+    unit: 'days',
+    min: 0.05,
+    max: 1830,
+    slider: [1, 180],
+    step: 1,
+  }),
+  tank,
+  start: v.optional(start, {}),
+  temperaturePlan,
+  corals: v.optional(corals, {}),
+  photosynthesis: v.optional(photosynthesis, {}),
+  food: v.optional(food, {}),
+  room: v.optional(room, {}),
+  gas: v.optional(gas, {}),
+  lights: v.optional(lights, {}),
+  evaporation: v.optional(evaporation, {}),
+  topOff: v.optional(topOff, {}),
+  dosers: v.optional(v.pipe(v.array(doser), v.maxLength(12), v.title('Dosing pumps')), []),
+  waterChanges: v.optional(waterChanges, {}),
+  additions: v.optional(v.pipe(v.array(addition), v.maxLength(200), v.title('Additions')), []),
+  limits: v.optional(limits, {}),
+});
+
+export type ScenarioFile = v.InferInput<typeof scenarioSchema>;
+export type Scenario = v.InferOutput<typeof scenarioSchema>;

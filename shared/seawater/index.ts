@@ -1,0 +1,16 @@
+export * from './alkalinity';
+export * from './ammonia';
+export * from './atomicMasses';
+export * from './carbonate';
+export type { CarbonateSystem } from './carbonateSystem';
+export * from './conductivity';
+export * from './constants';
+export * from './density';
+export * from './equilibriumConstants';
+export * from './gas';
+export * from './limewater';
+export * from './outOfRange';
+export * from './phNbs';
+export * from './solver';
+export * from './specificGravity';
+export * from './totals';

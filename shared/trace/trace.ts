@@ -1,0 +1,57 @@
+import { columns, ledgerColumnId, type ColumnId } from './columns';
+
+/** A ledger row, in the reader's words. */
+export interface LedgerRow {
+  readonly id: string;
+  readonly label: string;
+}
+
+/** The moment at which a quantity left or entered the keeper's band. */
+export interface Crossing {
+  readonly limit: string;
+  readonly timeH: number;
+  readonly into: 'outside' | 'inside';
+}
+
+/** Hourly rows of one trial, column after column in one buffer. */
+export interface Trace {
+  readonly rows: number;
+  readonly capacity: number;
+  readonly ledger: readonly LedgerRow[];
+  readonly buffer: ArrayBuffer;
+}
+
+export const columnIdsOf = (ledger: readonly LedgerRow[]): string[] => [
+  ...columns.map(({ id }) => id),
+  ...ledger.map(({ id }) => ledgerColumnId(id)),
+];
+
+export const createTrace = (capacity: number, ledger: readonly LedgerRow[]): Trace => ({
+  rows: 0,
+  capacity,
+  ledger,
+  buffer: new ArrayBuffer(8 * capacity * columnIdsOf(ledger).length),
+});
+
+function columnAt(trace: Trace, index: number): Float64Array {
+  return new Float64Array(trace.buffer, 8 * trace.capacity * index, trace.rows);
+}
+
+/** One column of a trace, without copying. */
+export function readColumn(trace: Trace, id: ColumnId): Float64Array {
+  return columnAt(
+    trace,
+    columns.findIndex((column) => column.id === id),
+  );
+}
+
+/** What one ledger row has brought since the start, dKH of the start volume. */
+export function readLedger(trace: Trace, row: string): Float64Array {
+  const index = trace.ledger.findIndex(({ id }) => id === row);
+  if (index < 0) throw new RangeError(`This trace has no ledger row '${row}'.`);
+  return columnAt(trace, columns.length + index);
+}
+
+/** All columns at one row. */
+export const readRow = (trace: Trace, row: number): number[] =>
+  columnIdsOf(trace.ledger).map((_, index) => columnAt(trace, index)[row]!);

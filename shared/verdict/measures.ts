@@ -1,0 +1,48 @@
+import { readColumn, readLedger, type Trace } from '../trace/trace';
+import type { ColumnId } from '../trace/columns';
+
+export interface Extreme {
+  readonly value: number;
+  readonly timeH: number;
+}
+
+function extreme(trace: Trace, id: ColumnId, better: (a: number, b: number) => boolean): Extreme {
+  const values = readColumn(trace, id);
+  let best = 0;
+  for (let i = 1; i < values.length; i++) if (better(values[i]!, values[best]!)) best = i;
+  return { value: values[best]!, timeH: readColumn(trace, 'time_h')[best]! };
+}
+
+export const highest = (trace: Trace, id: ColumnId): Extreme => extreme(trace, id, (a, b) => a > b);
+export const lowest = (trace: Trace, id: ColumnId): Extreme => extreme(trace, id, (a, b) => a < b);
+
+export const lastOf = (trace: Trace, id: ColumnId): number => readColumn(trace, id).at(-1)!;
+
+/** Day of the trial as people count: the first is 1, and midnight ends it. */
+export const dayOf = (timeH: number): number => Math.max(1, Math.ceil(timeH / 24 - 1e-9));
+
+/** What a ledger row brought (+) or took (−) between two hours, dKH of the start volume. */
+export function ledgerBetween(trace: Trace, row: string, fromH: number, toH: number): number {
+  if (!trace.ledger.some(({ id }) => id === row)) return 0;
+  const values = readLedger(trace, row);
+  const at = (hour: number) => values[Math.min(values.length - 1, Math.round(hour))]!;
+  return at(toH) - at(fromH);
+}
+
+/** Alkalinity that life and filters take from the tank in a day, dKH of the start volume. */
+export function usePerDay(trace: Trace, fromH: number, toH: number): number {
+  const rows = ['calcification', 'nitrification', 'feeding'];
+  const taken = rows.reduce((sum, row) => sum - ledgerBetween(trace, row, fromH, toH), 0);
+  return (taken * 24) / Math.max(1, toH - fromH);
+}
+
+/** Largest rise or fall of alkalinity from one hour to the same hour next day, dKH. */
+export function largestDailyChange(trace: Trace): Extreme {
+  const values = readColumn(trace, 'alkalinity_dkh');
+  let best: Extreme = { value: 0, timeH: 0 };
+  for (let i = 24; i < values.length; i++) {
+    const change = values[i]! - values[i - 24]!;
+    if (Math.abs(change) > Math.abs(best.value)) best = { value: change, timeH: i };
+  }
+  return best;
+}

@@ -1,0 +1,42 @@
+import type { Scenario } from '../scenario/schema';
+import { lastOf } from './measures';
+import { SALT_G_PER_KG_PER_PSU } from '../water/referenceSeawater';
+import { seawaterDensityKgPerM3 } from '../seawater/density';
+import type { Trace } from '../trace/trace';
+
+/** What the plan uses up. */
+export interface Supplies {
+  /** Days that a full reservoir lasts; undefined without top-off. */
+  readonly reservoirDays: number | undefined;
+  readonly calciumHydroxideGPerMonth: number;
+  readonly saltKgPerMonth: number;
+}
+
+const DAYS_A_MONTH = 30;
+
+export function suppliesOf(scenario: Scenario, trace: Trace): Supplies {
+  const { topOff, waterChanges, tank } = scenario;
+  const days = Math.max(1, trace.rows - 1) / 24;
+  const litresPerDay = lastOf(trace, 'topoff_l') / days;
+  const changesPerMonth = waterChanges.percent > 0 ? DAYS_A_MONTH / waterChanges.everyDays : 0;
+  const newWaterL = changesPerMonth * (waterChanges.percent / 100) * tank.volumeL;
+  const { salinityPractical } = waterChanges;
+  const kgPerL = seawaterDensityKgPerM3({ tempC: tank.tempC, salinityPractical }) / 1000;
+  return {
+    reservoirDays: litresPerDay > 0 ? topOff.reservoirL / litresPerDay : undefined,
+    calciumHydroxideGPerMonth:
+      topOff.additive === 'calciumHydroxide' ? litresPerDay * topOff.gramsPerL * DAYS_A_MONTH : 0,
+    saltKgPerMonth: (newWaterL * kgPerL * salinityPractical * SALT_G_PER_KG_PER_PSU) / 1000,
+  };
+}
+
+/** What runs out, in a sentence; empty when nothing does. */
+export function suppliesSentence(supplies: Supplies): string {
+  const parts = [
+    supplies.reservoirDays && `a full reservoir lasts ${supplies.reservoirDays.toFixed(1)} days`,
+    supplies.calciumHydroxideGPerMonth > 0 &&
+      `${supplies.calciumHydroxideGPerMonth.toFixed(0)} g of calcium hydroxide a month`,
+    supplies.saltKgPerMonth > 0 && `${supplies.saltKgPerMonth.toFixed(1)} kg of salt a month`,
+  ].filter((part) => typeof part === 'string');
+  return parts.length === 0 ? '' : `It uses up: ${parts.join('; ')}.`;
+}

@@ -1,0 +1,10 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  plugins: [svelte()],
+  test: {
+    environment: 'node',
+    include: ['tests/{reference,laws,runs,border,units}/**/*.test.ts'],
+  },
+});

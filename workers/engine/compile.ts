@@ -1,0 +1,113 @@
+import type { Device, VesselId } from '../../shared/devices/device';
+import { firstFill } from '../../shared/devices/reservoirMix';
+import { deviceKinds } from '../../shared/devices/registry';
+import type { TankEvent } from '../../shared/events/event';
+import { eventKinds } from '../../shared/events/registry';
+import type { Process, Start } from '../../shared/processes/process';
+import { processes } from '../../shared/processes/registry';
+import type { Scenario } from '../../shared/scenario/schema';
+import { pco2WetUatm } from '../../shared/seawater/gas';
+import { emptyBlock, indexOf } from '../../shared/species/block';
+import { assertBalanced, termsOf } from '../../shared/species/reaction';
+import { dissolved, type DissolvedId, type PoolId } from '../../shared/species/species';
+import type { LedgerRow } from '../../shared/trace/trace';
+import { mixWater, type Carbon } from '../../shared/water/mixWater';
+import { Books, type Term } from './books';
+import { weatherOf, type Weather } from './weather';
+
+/** A process made ready for this tank. */
+export interface Channel {
+  readonly id: string;
+  readonly row: number;
+  readonly terms: readonly Term[];
+  /** The terms that fall in the tank, which the integrator needs. */
+  readonly tankTerms: readonly Term[];
+  readonly process: Process<unknown>;
+  readonly settings: unknown;
+}
+
+/** A scenario made ready to run. */
+export interface Plan {
+  readonly scenario: Scenario;
+  readonly start: Start;
+  readonly books: Books;
+  readonly channels: readonly Channel[];
+  readonly devices: readonly Device[];
+  readonly events: readonly TankEvent[];
+  readonly ledger: readonly LedgerRow[];
+  readonly weather: Weather;
+}
+
+function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbon {
+  if (pco2Uatm !== undefined) return { pco2Uatm };
+  const { start, room, tank } = scenario;
+  return start.carbon === 'measuredPh'
+    ? { phNbs: start.phNbs }
+    : { pco2Uatm: pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical) };
+}
+
+function compileChannel(process: Process<unknown>, settings: unknown, row: number, books: Books) {
+  const reaction = process.reaction(settings);
+  assertBalanced(process.id, reaction);
+  const terms = termsOf(reaction).map(([id, moles]): Term => ({
+    index: id in dissolved ? indexOf[id as DissolvedId] : books.poolIndex(id as PoolId),
+    moles,
+  }));
+  const tankTerms = terms.filter(({ index }) => index < books.tank.length);
+  return { id: process.id, row, terms, tankTerms, process, settings };
+}
+
+interface CompileOptions {
+  /** Carbon dioxide that the water starts with, once the run-in has settled it. */
+  readonly pco2Uatm?: number;
+  readonly omegaReference?: number;
+  /** Leaves out water changes and additions: the run-in repeats an ordinary day. */
+  readonly withoutEvents?: boolean;
+  readonly registry?: readonly Process<unknown>[];
+}
+
+/** Throws a RangeError with a table when a process's reaction does not balance. */
+export function compile(scenario: Scenario, options: CompileOptions = {}): Plan {
+  const { tank } = scenario;
+  const water = mixWater({ ...tank, carbon: startingCarbon(scenario, options.pco2Uatm) });
+  const start: Start = {
+    scenario,
+    volumeL: tank.volumeL,
+    omegaReference: options.omegaReference ?? 4,
+  };
+  const devices = deviceKinds.flatMap((kind) => kind.build(scenario));
+  const running = (options.registry ?? (processes as readonly Process<unknown>[])).flatMap(
+    (process) => {
+      const settings = process.settings(start);
+      return settings === null ? [] : [{ process, settings }];
+    },
+  );
+  const pipes = devices.flatMap((device) => device.pipes);
+  const ledger: LedgerRow[] = [
+    ...running.map(({ process: { id, label } }) => ({ id, label })),
+    ...pipes.map(({ id, label }) => ({ id, label })),
+    ...eventKinds.map(({ id, label }) => ({ id, label })),
+    { id: 'refill', label: 'refills' },
+  ];
+  const vessels: { id: VesselId; contents: Float64Array }[] = [
+    { id: 'tank', contents: water },
+    { id: 'outside', contents: emptyBlock() },
+    ...devices.flatMap((device) => device.vessels),
+  ];
+  const books = new Books(vessels, ledger.length);
+  books.amounts[books.poolIndex('reservoirLime')] = firstFill(scenario).solidLimeMol;
+  return {
+    scenario,
+    start,
+    books,
+    channels: running.map(({ process, settings }, i) =>
+      compileChannel(process, settings, i, books),
+    ),
+    devices,
+    events: options.withoutEvents
+      ? []
+      : eventKinds.flatMap((kind) => kind.occurrences(scenario)).sort((a, b) => a.timeH - b.timeH),
+    ledger,
+    weather: weatherOf(scenario),
+  };
+}

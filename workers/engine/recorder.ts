@@ -1,0 +1,90 @@
+import { omegaRange } from '../../shared/processes/calcification';
+import { commonRange } from '../../shared/seawater/outOfRange';
+import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
+import { densityKgPerM3 } from '../../shared/seawater/density';
+import { indexOf } from '../../shared/species/block';
+import { columns, flags, HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
+import { createTrace, type Trace } from '../../shared/trace/trace';
+import { vesselKg, type Simulation } from './simulation';
+
+const G_PER_MOL_CACO3 = 100.086;
+const MG_PER_MMOL = { Ca: 40.078, Mg: 24.305, NO3: 62.004, PO4: 94.971, NH3: 17.031 };
+
+const outside = (value: number, [low, high]: readonly [number, number]) =>
+  value < low || value > high;
+
+function flagBits({ view, plan }: Simulation): number {
+  const growing = plan.channels.some(({ id }) => id === 'calcification');
+  return (
+    (view.phNbs > HIGHEST_PH_NBS ? flags.highPh.bit : 0) |
+    (outside(view.tempC, commonRange.tempC) ? flags.temperature.bit : 0) |
+    (outside(view.salinityPractical, commonRange.salinityPractical) ? flags.salinity.bit : 0) |
+    (growing && outside(view.omegaAragonite, omegaRange.omegaAragonite) ? flags.omega.bit : 0)
+  );
+}
+
+/** How each column is read off the tank. */
+const read: Record<ColumnId, (simulation: Simulation) => number> = {
+  time_h: ({ timeH }) => timeH,
+  alkalinity_dkh: ({ view }) => view.alkalinityDkh,
+  ph_nbs: ({ view }) => view.phNbs,
+  ph_total: ({ view }) => view.phTotal,
+  calcium_mg_l: ({ view }) => view.mgPerL(indexOf.Ca, MG_PER_MMOL.Ca),
+  magnesium_mg_l: ({ view }) => view.mgPerL(indexOf.Mg, MG_PER_MMOL.Mg),
+  salinity_ppt: ({ view }) => view.salinityPractical,
+  temperature_c: ({ view }) => view.tempC,
+  omega_aragonite: ({ view }) => view.omegaAragonite,
+  dic_umol_kg: ({ view }) => view.dicMolPerKg * 1e6,
+  alkalinity_umol_kg: ({ view }) => view.alkalinityMolPerKg * 1e6,
+  pco2_uatm: ({ view }) => view.pco2Uatm,
+  room_pco2_uatm: ({ view }) => view.pco2AirUatm,
+  volume_l: ({ view }) => view.volumeL,
+  reservoir_l: ({ plan, books }) =>
+    plan.devices.some(({ id }) => id === 'topOff')
+      ? (vesselKg(books, 'reservoir') / densityKgPerM3(plan.scenario.tank.tempC, 0)) * 1000
+      : 0,
+  topoff_l: ({ toppedOffKg, plan }) =>
+    (toppedOffKg / densityKgPerM3(plan.scenario.tank.tempC, 0)) * 1000,
+  nitrate_mg_l: ({ view }) => view.mgPerL(indexOf.NO3, MG_PER_MMOL.NO3),
+  phosphate_mg_l: ({ view }) => view.mgPerL(indexOf.PO4, MG_PER_MMOL.PO4),
+  ammonia_mg_l: ({ view }) => view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3),
+  unionised_ammonia_mg_l: ({ view }) =>
+    view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3) * view.unionisedAmmoniaFraction,
+  skeleton_g: ({ books }) => books.pool('skeletonCaCO3') * G_PER_MOL_CACO3,
+  light: ({ view }) => view.light,
+  flags: flagBits,
+};
+
+const readers = columns.map(({ id }) => read[id]);
+
+/** Writes one row into a trace for every hour that it is shown. */
+export class Recorder {
+  private rows = 0;
+  private readonly trace: Trace;
+  private readonly values: Float64Array;
+  private readonly dkhPerEq: number;
+
+  constructor(
+    private readonly simulation: Simulation,
+    private readonly capacity: number,
+  ) {
+    const { plan } = simulation;
+    this.trace = createTrace(capacity, plan.ledger);
+    this.values = new Float64Array(this.trace.buffer);
+    this.dkhPerEq = 1000 / meqPerLPerDkh / plan.start.volumeL;
+  }
+
+  record(): void {
+    const { values, capacity, simulation, rows } = this;
+    for (let c = 0; c < readers.length; c++) values[c * capacity + rows] = readers[c]!(simulation);
+    const { ledgerEq } = simulation.books;
+    for (let r = 0; r < ledgerEq.length; r++) {
+      values[(readers.length + r) * capacity + rows] = ledgerEq[r]! * this.dkhPerEq;
+    }
+    this.rows++;
+  }
+
+  finished(): Trace {
+    return { ...this.trace, rows: this.rows };
+  }
+}

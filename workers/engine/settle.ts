@@ -1,0 +1,89 @@
+import { dayWeights, usedOmega } from '../../shared/processes/calcification';
+import type { Scenario } from '../../shared/scenario/schema';
+import { pco2WetUatm } from '../../shared/seawater/gas';
+import { compile } from './compile';
+import { Simulation, type SimulationOptions } from './simulation';
+
+/** What a trial starts from. */
+export interface Settled {
+  readonly pco2Uatm: number;
+  /** Ω averaged over the first day by the light's weight, which the growth laws refer to. */
+  readonly omegaReference: number;
+  /** False when the day has no cycle to settle on: carbon leaves faster than the air brings it. */
+  readonly settled: boolean;
+}
+
+interface Day {
+  readonly endPco2Uatm: number;
+  readonly omegaReference: number;
+}
+
+const LOWEST_UATM = 1;
+
+/** Runs the plan's first day, without its events, from a given CO2 and reference saturation. */
+function runDay(
+  scenario: Scenario,
+  pco2Uatm: number | undefined,
+  omegaReference: number,
+  options: SimulationOptions,
+): Day {
+  const plan = compile(scenario, {
+    omegaReference,
+    withoutEvents: true,
+    ...(pco2Uatm === undefined ? {} : { pco2Uatm }),
+  });
+  const simulation = new Simulation(plan, options);
+  const { corals, lights } = scenario;
+  const weights = dayWeights(corals.lightDarkRatio, lights.hours);
+  let sum = 0;
+  let weight = 0;
+  let lastH = 0;
+  let lastOmega = usedOmega(simulation.view.omegaAragonite);
+  simulation.onStep = () => {
+    const { view } = simulation;
+    const omega = usedOmega(view.omegaAragonite);
+    const w = (weights.dark + (weights.light - weights.dark) * view.light) * (view.timeH - lastH);
+    sum += (w * (omega + lastOmega)) / 2;
+    weight += w;
+    lastH = view.timeH;
+    lastOmega = omega;
+  };
+  simulation.advanceTo(24);
+  return { endPco2Uatm: simulation.view.pco2Uatm, omegaReference: sum / weight };
+}
+
+/**
+ * Finds the CO2 at which the first day ends as it began, by secant steps on its logarithm (dKH is
+ * the start's each time: the run-in is at fixed dKH), together with the day's mean saturation.
+ */
+export function settle(scenario: Scenario, options: SimulationOptions): Settled {
+  const { tank, room, start } = scenario;
+  const air = pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical);
+  let omegaReference = 4;
+  if (start.carbon !== 'settledCycle') {
+    const fixed = start.carbon === 'airEquilibrium' ? air : undefined;
+    for (let i = 0; i < 8; i++) {
+      const day = runDay(scenario, fixed, omegaReference, options);
+      if (Math.abs(day.omegaReference - omegaReference) < 1e-6) break;
+      ({ omegaReference } = day);
+    }
+    return { pco2Uatm: air, omegaReference, settled: true };
+  }
+  let before: { x: number; gap: number } | undefined;
+  let x = Math.log(air);
+  for (let i = 0; i < 30; i++) {
+    const day = runDay(scenario, Math.exp(x), omegaReference, options);
+    const gap = Math.log(Math.max(LOWEST_UATM, day.endPco2Uatm)) - x;
+    const drift = Math.abs(day.omegaReference - omegaReference);
+    ({ omegaReference } = day);
+    if (Math.abs(gap) < 1e-6 && drift < 1e-5) {
+      return { pco2Uatm: Math.exp(x), omegaReference, settled: true };
+    }
+    const slope = before && before.x !== x ? (gap - before.gap) / (x - before.x) : -1;
+    before = { x, gap };
+    // A period map that hardly pulls back would send the secant far away: at most a factor e.
+    const move = slope < -1e-4 ? -gap / slope : gap;
+    x = Math.max(Math.log(LOWEST_UATM), x + Math.max(-1, Math.min(1, move)));
+  }
+  return { pco2Uatm: air, omegaReference, settled: false };
+}

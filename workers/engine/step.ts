@@ -1,0 +1,144 @@
+import {
+  alkalinityWeights,
+  BLOCK_SIZE,
+  indexOf,
+  solutionKg,
+  WATER,
+} from '../../shared/species/block';
+import type { Channel } from './compile';
+import type { Flows } from './flows';
+import type { TankView } from './tankView';
+import type { Weather } from './weather';
+
+/** Bogacki & Shampine 1989, third order with an embedded second: nodes, weights and error weights. */
+const NODES = [0, 1 / 2, 3 / 4, 1];
+const WEIGHTS = [2 / 9, 1 / 3, 4 / 9, 0];
+const ERROR = [-5 / 72, 1 / 12, 1 / 9, -1 / 8];
+
+/** Species that cannot fall below nothing: all but the two remainders at the end. */
+const TRACKED = indexOf.untrackedCharge;
+
+/** One explicit step of the tank: the rates at four looks, and the extents that follow from them. */
+export class Step {
+  /** Moles that each reaction advances over the step. */
+  readonly extents: Float64Array;
+  /** Where the step starts and ends, and the slopes there (for what lies between). */
+  readonly from = new Float64Array(BLOCK_SIZE);
+  readonly to = new Float64Array(BLOCK_SIZE);
+  readonly slopes = [0, 1, 2, 3].map(() => new Float64Array(BLOCK_SIZE));
+  readonly tankMeanPerKg = new Float64Array(BLOCK_SIZE);
+  fromH = 0;
+  hours = 0;
+  private readonly rates: readonly Float64Array[];
+  private readonly stagePerKg = [0, 1, 2, 3].map(() => new Float64Array(BLOCK_SIZE));
+  private readonly stage = new Float64Array(BLOCK_SIZE);
+
+  constructor(
+    private readonly channels: readonly Channel[],
+    private readonly flows: Flows,
+    private readonly weather: Weather,
+    private readonly view: TankView,
+  ) {
+    this.extents = new Float64Array(channels.length);
+    this.rates = NODES.map(() => new Float64Array(channels.length));
+  }
+
+  /** Looks at the tank where the next step begins. */
+  begin(tank: Float64Array, timeH: number): void {
+    this.from.set(tank);
+    this.fromH = timeH;
+    this.look(0, this.from, timeH);
+  }
+
+  /** The last look of an accepted step serves as the first of the next, if no valve was touched. */
+  carryOn(tank: Float64Array, timeH: number): void {
+    this.from.set(tank);
+    this.fromH = timeH;
+    this.slopes[0]!.set(this.slopes[3]!);
+    this.rates[0]!.set(this.rates[3]!);
+    if (this.flows.outKgPerH > 0) this.stagePerKg[0]!.set(this.stagePerKg[3]!);
+  }
+
+  /** Tries a step; returns the estimated error as µmol/kg of alkalinity or carbon, the larger. */
+  attempt(hours: number): number {
+    const [k1, k2, k3, k4] = this.slopes as [
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+    ];
+    const { from, stage, to } = this;
+    this.hours = hours;
+    for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + (hours / 2) * k1[i]!;
+    this.look(1, stage, this.fromH + hours / 2);
+    for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + hours * 0.75 * k2[i]!;
+    this.look(2, stage, this.fromH + hours * 0.75);
+    for (let i = 0; i < BLOCK_SIZE; i++) {
+      to[i] = from[i]! + (hours / 9) * (2 * k1[i]! + 3 * k2[i]! + 4 * k3[i]!);
+    }
+    this.look(3, to, this.fromH + hours);
+    let alkalinity = 0;
+    for (let i = 0; i < WATER; i++) {
+      const weight = alkalinityWeights[i]!;
+      if (weight !== 0) alkalinity += weight * this.errorOf(i, k1, k2, k3, k4);
+    }
+    const carbon = this.errorOf(indexOf.DIC, k1, k2, k3, k4);
+    return (hours * Math.max(Math.abs(alkalinity), Math.abs(carbon)) * 1e6) / this.view.solutionKg;
+  }
+
+  private errorOf(
+    i: number,
+    k1: Float64Array,
+    k2: Float64Array,
+    k3: Float64Array,
+    k4: Float64Array,
+  ) {
+    return ERROR[0]! * k1[i]! + ERROR[1]! * k2[i]! + ERROR[2]! * k3[i]! + ERROR[3]! * k4[i]!;
+  }
+
+  /** Works out the extents of the step just tried. */
+  finish(): void {
+    for (let c = 0; c < this.extents.length; c++) {
+      let rate = 0;
+      for (let s = 0; s < 3; s++) rate += WEIGHTS[s]! * this.rates[s]![c]!;
+      this.extents[c] = this.hours * rate;
+    }
+    if (this.flows.outKgPerH === 0) return;
+    for (let i = 0; i < BLOCK_SIZE; i++) {
+      let mean = 0;
+      for (let s = 0; s < 3; s++) mean += WEIGHTS[s]! * this.stagePerKg[s]![i]!;
+      this.tankMeanPerKg[i] = mean;
+    }
+  }
+
+  /** Whether the step would leave less than nothing of some species. */
+  overdrawn(): boolean {
+    for (let i = 0; i < TRACKED; i++) if (this.to[i]! < 0) return true;
+    return false;
+  }
+
+  private look(stage: number, tank: Float64Array, timeH: number): void {
+    const { view, channels, flows } = this;
+    const tempC = this.weather.tempC(timeH);
+    view.read(tank, timeH, tempC, this.weather.pco2AirUatm(timeH, tempC));
+    const slope = this.slopes[stage]!;
+    const rates = this.rates[stage]!;
+    slope.set(flows.intoTank);
+    for (let c = 0; c < channels.length; c++) {
+      const { process, settings, tankTerms } = channels[c]!;
+      const rate = process.rate(view, settings);
+      rates[c] = rate;
+      for (let t = 0; t < tankTerms.length; t++) {
+        const term = tankTerms[t]!;
+        slope[term.index]! += term.moles * rate;
+      }
+    }
+    if (flows.outKgPerH === 0) return;
+    const perKg = this.stagePerKg[stage]!;
+    const inverseKg = 1 / solutionKg(tank);
+    for (let i = 0; i < BLOCK_SIZE; i++) {
+      perKg[i] = tank[i]! * inverseKg;
+      slope[i]! -= flows.outKgPerH * perKg[i]!;
+    }
+  }
+}
