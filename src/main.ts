@@ -1,6 +1,5 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
+import './app.css';
 
-const target = document.getElementById('app');
-if (!target) throw new Error('index.html has no element with the id "app"');
-mount(App, { target });
+mount(App, { target: document.getElementById('app')! });

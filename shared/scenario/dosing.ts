@@ -108,6 +108,9 @@ export const ingredient = part('Ingredient', '', {
   ),
 });
 
+/** More pumps than any tank has. */
+export const MOST_DOSERS = 12;
+
 export const doser = part('Dosing pump', 'One bottle, one pump.', {
   name: words('Name', 60),
   recipe: v.pipe(v.array(ingredient), v.maxLength(8), v.title('Recipe of the stock')),

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { addition, doser, topOff, waterChanges } from './dosing';
+import { addition, doser, MOST_DOSERS, topOff, waterChanges } from './dosing';
 import { corals, food, photosynthesis } from './life';
 import { limits } from './limits';
 import { required, words } from './quantity';
@@ -39,7 +39,7 @@ export const scenarioSchema = v.strictObject({
   lights: v.optional(lights, {}),
   evaporation: v.optional(evaporation, {}),
   topOff: v.optional(topOff, {}),
-  dosers: v.optional(v.pipe(v.array(doser), v.maxLength(12), v.title('Dosing pumps')), []),
+  dosers: v.optional(v.pipe(v.array(doser), v.maxLength(MOST_DOSERS), v.title('Dosing pumps')), []),
   waterChanges: v.optional(waterChanges, {}),
   additions: v.optional(v.pipe(v.array(addition), v.maxLength(200), v.title('Additions')), []),
   limits: v.optional(limits, {}),

@@ -68,7 +68,7 @@ export function carbonateFromAlkalinityPh(
 export function carbonateFromAlkalinityPco2(
   water: WaterInput & { pco2Uatm: number },
 ): CarbonateSystem {
-  requireBetween('pco2Uatm', water.pco2Uatm, 0, 1e6);
+  requireBetween('pco2Uatm', water.pco2Uatm, 0, 1e9);
   const solver = solverFor(water);
   solver.dicFromPco2(water.alkalinityUmolPerKg * 1e-6, water.pco2Uatm);
   return describe(solver);

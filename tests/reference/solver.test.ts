@@ -45,7 +45,7 @@ describe('the solver', () => {
     };
     const [first, again, warmer, back] = [phAt(25), phAt(25), phAt(26), phAt(25)];
     expect(again).toBeCloseTo(first ?? NaN, 12);
-    expect(warmer).toBeLessThan(first ?? NaN);
+    expect(warmer).toBeLessThan((first ?? NaN) - 0.005);
     expect(back).toBeCloseTo(first ?? NaN, 12);
   });
 
@@ -54,6 +54,6 @@ describe('the solver', () => {
     expect(() => solver.solve(NaN, 0.002)).toThrow(RangeError);
     expect(() => solver.solve(0.0023, -1e-9)).toThrow(/DIC -1e-9 mol\/kg has no pH; expected/);
     solver.solve(0.0023, 0.002);
-    expect(solver.phTotal).toBeCloseTo(8.0459, 4);
+    expect(solver.phTotal).toBeCloseTo(8.046, 3);
   });
 });

@@ -24,7 +24,7 @@ export class TrialRun {
   private readonly watch: CrossingWatch;
   private readonly closure: ClosureCheck;
   private readonly settled: boolean;
-  private hour = 0;
+  hour = 0;
 
   constructor(scenario: Scenario, options: SimulationOptions = usualOptions) {
     const { settled, ...settledStart } = settle(scenario, options);

@@ -76,7 +76,7 @@ export function settle(scenario: Scenario, options: SimulationOptions): Settled 
     const gap = Math.log(Math.max(LOWEST_UATM, day.endPco2Uatm)) - x;
     const drift = Math.abs(day.omegaReference - omegaReference);
     ({ omegaReference } = day);
-    if (Math.abs(gap) < 1e-6 && drift < 1e-5) {
+    if (Math.abs(gap) < 1e-6 && drift < 1e-5 && day.endPco2Uatm > LOWEST_UATM) {
       return { pco2Uatm: Math.exp(x), omegaReference, settled: true };
     }
     const slope = before && before.x !== x ? (gap - before.gap) / (x - before.x) : -1;

@@ -1,7 +1,15 @@
 import { densityKgPerM3, dkhFromMeqPerL } from '../../../shared/seawater';
 import type { Check } from '../check';
-import { closed, startWater, tableNbsMinusTotal, withAir, type DosedWater } from '../doseTank';
-import { tableKgPerL, tableSalinity, tableTempC } from '../doseTank';
+import {
+  closed,
+  startWater,
+  tableKgPerL,
+  tableNbsMinusTotal,
+  tableSalinity,
+  tableTempC,
+  withAir,
+  type DosedWater,
+} from '../doseTank';
 import { readTable, type Row } from '../table';
 
 const limewaterMeqPerL = 40.6;

@@ -1,0 +1,84 @@
+import { extent } from 'd3-array';
+import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import type { TimeWindow } from './timeWindow';
+
+export interface Series {
+  readonly key: string;
+  readonly label: string;
+  readonly className: string;
+  readonly dash: readonly number[];
+  readonly values: Float64Array;
+}
+
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export const rowsIn = ({ fromH, toH }: TimeWindow, rows: number): [number, number] => [
+  Math.max(0, Math.floor(fromH)),
+  Math.min(rows - 1, Math.ceil(toH)),
+];
+
+/** A band edge this near to the data (in parts of their span) is worth showing. */
+const NEAR = 0.6;
+
+function valueDomain(
+  series: readonly Series[],
+  window: TimeWindow,
+  least: number,
+  band: readonly [number, number] | undefined,
+): [number, number] {
+  const ends = series.flatMap(({ values }) => {
+    const [from, to] = rowsIn(window, values.length);
+    return extent(values.subarray(from, to + 1)) as [number, number];
+  });
+  const [low = 0, high = 1] = extent(ends);
+  const short = Math.max(0, least - (high - low)) / 2;
+  const [a, b] = [low - short, high + short];
+  const reach = (b - a) * NEAR;
+  const near = (band ?? []).filter((edge) => edge > a - reach && edge < b + reach);
+  return [Math.min(a, ...near), Math.max(b, ...near)];
+}
+
+export interface Scales {
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+}
+
+export function scalesFor(
+  series: readonly Series[],
+  window: TimeWindow,
+  frame: Frame,
+  least: number,
+  band: readonly [number, number] | undefined,
+): Scales {
+  const [low, high] = valueDomain(series, window, least, band);
+  const pad = (high - low) * 0.06 || 1;
+  return {
+    x: scaleLinear([window.fromH, window.toH], [frame.left, frame.width - frame.right]),
+    y: scaleLinear([low - pad, high + pad], [frame.height - frame.bottom, frame.top]),
+  };
+}
+
+/** Marks on the time axis: whole days, or clock hours when the view is short. */
+export function timeTicks({ fromH, toH }: TimeWindow, width: number, clockHour: number) {
+  const days = (toH - fromH) / 24;
+  if (days <= 3.5) {
+    const step = days <= 1 ? 3 : 6;
+    const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
+    const count = Math.floor((toH - first) / step) + 1;
+    return Array.from({ length: count }, (_, i) => {
+      const timeH = first + i * step;
+      return { timeH, label: `${String((timeH + clockHour) % 24).padStart(2, '0')}:00` };
+    });
+  }
+  return scaleLinear([fromH / 24, toH / 24], [0, 1])
+    .ticks(Math.max(3, Math.min(8, width / 80)))
+    .filter((day) => Number.isInteger(day))
+    .map((day) => ({ timeH: day * 24, label: day === 0 ? 'start' : `day ${day}` }));
+}

@@ -1,0 +1,20 @@
+/** The stretch of time on view, in hours. */
+export interface TimeWindow {
+  readonly fromH: number;
+  readonly toH: number;
+}
+
+export const spans = [
+  { id: 'all', label: 'Whole trial', hours: Infinity },
+  { id: 'week', label: '7 days', hours: 168 },
+  { id: 'days', label: '2 days', hours: 48 },
+] as const;
+
+export type SpanId = (typeof spans)[number]['id'];
+
+/** A stretch of the wanted length around the cursor, kept inside the trial. */
+export function windowAround(cursorH: number, spanH: number, totalH: number): TimeWindow {
+  if (spanH >= totalH) return { fromH: 0, toH: totalH };
+  const fromH = Math.max(0, Math.min(totalH - spanH, cursorH - spanH / 2));
+  return { fromH, toH: fromH + spanH };
+}

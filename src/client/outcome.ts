@@ -1,0 +1,1 @@
+export type { GasSolution, TrialOutcome } from '../../workers/trial.worker';

@@ -1,0 +1,64 @@
+import type { LimitId } from '../../shared/scenario/limitBands';
+import type { ColumnId } from '../../shared/trace/columns';
+import { phText } from '../../shared/verdict/verdict';
+
+/** One chart of the bench: which column, how it is written, the least span worth an axis. */
+export interface ChartKind {
+  readonly column: ColumnId;
+  readonly title: string;
+  readonly unit: string;
+  readonly least: number;
+  readonly limit?: LimitId;
+  readonly format: (value: number) => string;
+}
+
+const digits = (count: number) => (value: number) => value.toFixed(count);
+
+export const firstCharts: readonly ChartKind[] = [
+  {
+    column: 'alkalinity_dkh',
+    title: 'Alkalinity',
+    unit: 'dKH',
+    least: 1,
+    limit: 'alkalinity',
+    format: digits(2),
+  },
+  { column: 'ph_nbs', title: 'pH', unit: 'NBS', least: 0.4, limit: 'ph', format: phText },
+  {
+    column: 'calcium_mg_l',
+    title: 'Calcium',
+    unit: 'mg/L',
+    least: 20,
+    limit: 'calcium',
+    format: digits(0),
+  },
+  {
+    column: 'salinity_ppt',
+    title: 'Salinity',
+    unit: 'ppt',
+    least: 1,
+    limit: 'salinity',
+    format: digits(2),
+  },
+];
+
+export const foldedCharts: readonly ChartKind[] = [
+  {
+    column: 'omega_aragonite',
+    title: 'Saturation (Ω aragonite)',
+    unit: '',
+    least: 1,
+    format: digits(2),
+  },
+  {
+    column: 'dic_umol_kg',
+    title: 'Inorganic carbon (DIC)',
+    unit: 'µmol/kg',
+    least: 100,
+    format: digits(0),
+  },
+  { column: 'pco2_uatm', title: 'CO₂ in the water', unit: 'µatm', least: 100, format: digits(0) },
+  { column: 'volume_l', title: 'Volume', unit: 'L', least: 1, format: digits(2) },
+  { column: 'reservoir_l', title: 'Reservoir', unit: 'L', least: 1, format: digits(1) },
+  { column: 'nitrate_mg_l', title: 'Nitrate', unit: 'mg/L', least: 1, format: digits(1) },
+];

@@ -1,0 +1,23 @@
+import type { Scenario } from '../../shared/scenario/schema';
+
+type Doser = Scenario['dosers'][number];
+
+const doser = (name: string, recipe: Doser['recipe']): Doser => ({
+  name,
+  recipe,
+  mlPerDay: 0,
+  fromHour: 0,
+  hours: 24,
+  stockL: 2,
+});
+
+const carbonate = doser('carbonate', [{ additive: 'sodiumCarbonate', gramsPerL: 100 }]);
+/** As much calcium as the carbonate takes along: mole for mole. */
+const calcium = doser('calcium', [{ additive: 'calciumChlorideDihydrate', gramsPerL: 139 }]);
+const bicarbonate = doser('bicarbonate', [{ additive: 'sodiumBicarbonate', gramsPerL: 80 }]);
+
+/** Pumps that a keeper may add to a plan, at a dose of nothing yet. */
+export const newDosers: readonly { readonly label: string; readonly make: readonly Doser[] }[] = [
+  { label: 'Add a two-part pair', make: [carbonate, calcium] },
+  { label: 'Add bicarbonate', make: [bicarbonate] },
+];

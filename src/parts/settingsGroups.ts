@@ -1,0 +1,205 @@
+import type { FieldPath } from '../../shared/scenario/fields';
+import type { Scenario } from '../../shared/scenario/schema';
+
+/** Several values that go together under one word. */
+export interface Presets {
+  readonly label: string;
+  readonly options: readonly {
+    readonly name: string;
+    readonly values: readonly (readonly [FieldPath, unknown])[];
+  }[];
+}
+
+export interface SettingsGroup {
+  readonly title: string;
+  readonly open: boolean;
+  readonly fields: readonly FieldPath[];
+  readonly presets?: readonly Presets[];
+  readonly editor?: 'dosers' | 'additions' | 'gas';
+}
+
+const in_ = (part: string, ...names: string[]): FieldPath[] => names.map((name) => [part, name]);
+
+const salt = (name: string, dkh: number, calcium: number, magnesium: number) => ({
+  name,
+  values: [
+    [['waterChanges', 'salt', 'name'], `${name} mix`],
+    [['waterChanges', 'salt', 'alkalinityDkh'], dkh],
+    [['waterChanges', 'salt', 'calciumMgPerL'], calcium],
+    [['waterChanges', 'salt', 'magnesiumMgPerL'], magnesium],
+    [['waterChanges', 'salt', 'atSalinityPractical'], 35],
+  ] as const,
+});
+
+/** Two families of reef salt, common practice. */
+const saltFamilies: Presets = {
+  label: 'Salt mix (common practice)',
+  options: [salt('low-alkalinity', 8, 420, 1300), salt('high-alkalinity', 11.5, 450, 1380)],
+};
+
+const roomAir: Presets = {
+  label: 'Room air (common practice)',
+  options: (
+    [
+      ['windows open', 450],
+      ['normal', 700],
+      ['windows shut', 1200],
+    ] as const
+  ).map(([name, ppm]) => ({
+    name,
+    values: [
+      [['room', 'co2Ppm'], ppm],
+      [['room', 'co2PpmByHour'], []],
+    ] as const,
+  })),
+};
+
+/** What a plan is made of: beside the verdict. */
+export const planGroups: readonly SettingsGroup[] = [
+  {
+    title: 'The top-off',
+    open: true,
+    fields: in_('topOff', 'additive', 'gramsPerL'),
+  },
+  {
+    title: 'What the tank does',
+    open: true,
+    fields: [
+      ['corals', 'useDkhPerDay'],
+      ['evaporation', 'litresPerDay'],
+      ['tank', 'alkalinityDkh'],
+      ['tank', 'volumeL'],
+    ],
+  },
+  {
+    title: 'Water changes',
+    open: true,
+    fields: in_('waterChanges', 'percent', 'everyDays'),
+    presets: [saltFamilies],
+  },
+  { title: 'Dosing pumps', open: true, fields: [], editor: 'dosers' },
+  { title: 'Length of the trial', open: true, fields: [['days']] },
+];
+
+/** Everything else, folded. */
+export const detailGroups: readonly SettingsGroup[] = [
+  {
+    title: 'Air and light',
+    open: false,
+    fields: [
+      ['room', 'co2Ppm'],
+      ['lights', 'onHour'],
+      ['lights', 'hours'],
+      ['gas', 'aeration'],
+      ['gas', 'lightsOnPhNbs'],
+      ['gas', 'lightsOffPhNbs'],
+      ['gas', 'kLaPerH'],
+      ['photosynthesis', 'grossMmolPerLPerDay'],
+      ['photosynthesis', 'respiredShare'],
+    ],
+    presets: [roomAir],
+    editor: 'gas',
+  },
+  {
+    title: 'Top-off hardware',
+    open: false,
+    fields: in_(
+      'topOff',
+      'reservoirL',
+      'refillEveryDays',
+      'refillHour',
+      'pumpLPerH',
+      'deadBandL',
+      'settledG',
+      'saturationPercent',
+    ),
+  },
+  {
+    title: 'New water in detail',
+    open: false,
+    fields: [
+      ...in_('waterChanges', 'hour', 'salinityPractical'),
+      ...['alkalinityDkh', 'calciumMgPerL', 'magnesiumMgPerL', 'atSalinityPractical'].map(
+        (name): FieldPath => ['waterChanges', 'salt', name],
+      ),
+    ],
+  },
+  {
+    title: 'Corals in detail',
+    open: false,
+    fields: in_(
+      'corals',
+      'measuredAs',
+      'rateMmolPerM2PerDay',
+      'areaM2',
+      'lightDarkRatio',
+      'omegaLaw',
+      'growthPercentPerDay',
+    ),
+  },
+  {
+    title: 'Rest of the water',
+    open: false,
+    fields: in_(
+      'tank',
+      'calciumMgPerL',
+      'magnesiumMgPerL',
+      'salinityPractical',
+      'tempC',
+      'nitrateMgPerL',
+      'phosphateMgPerL',
+      'ammoniaMgPerL',
+    ),
+  },
+  {
+    title: 'Food',
+    open: false,
+    fields: in_(
+      'food',
+      'gramsPerDay',
+      'carbonPercent',
+      'nitrogenPercent',
+      'phosphorusPercent',
+      'respiredPercent',
+      'releasedPercent',
+    ),
+  },
+  { title: 'One-off additions', open: false, fields: [], editor: 'additions' },
+  {
+    title: 'How the trial starts',
+    open: false,
+    fields: in_('start', 'carbon', 'phNbs', 'clockHour'),
+  },
+  {
+    title: 'Your limits (common practice)',
+    open: false,
+    fields: in_(
+      'limits',
+      'alkalinityLowDkh',
+      'alkalinityHighDkh',
+      'alkalinityChangeDkhPerDay',
+      'phLowNbs',
+      'phHighNbs',
+      'calciumLowMgPerL',
+      'calciumHighMgPerL',
+      'magnesiumLowMgPerL',
+      'magnesiumHighMgPerL',
+      'salinityLowPractical',
+      'salinityHighPractical',
+    ),
+  },
+];
+
+/** Fields that only mean something together with another choice. */
+const usefulWhen: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
+  'topOff.gramsPerL': ({ topOff }) => topOff.additive !== 'none',
+  'topOff.settledG': ({ topOff }) => topOff.additive === 'calciumHydroxide',
+  'topOff.saturationPercent': ({ topOff }) => topOff.additive === 'calciumHydroxide',
+  'corals.useDkhPerDay': ({ corals }) => corals.measuredAs === 'use',
+  'corals.rateMmolPerM2PerDay': ({ corals }) => corals.measuredAs === 'area',
+  'corals.areaM2': ({ corals }) => corals.measuredAs === 'area',
+  'start.phNbs': ({ start }) => start.carbon === 'measuredPh',
+};
+
+export const isUseful = (path: FieldPath, scenario: Scenario): boolean =>
+  usefulWhen[path.join('.')]?.(scenario) ?? true;

@@ -1,0 +1,70 @@
+import { fieldAt, pathText, type FieldPath } from '../../shared/scenario/fields';
+import type { Scenario } from '../../shared/scenario/schema';
+
+type Tree = { [key: string | number]: Tree } | unknown;
+
+/** The value at a path of a scenario. */
+export const valueAt = (scenario: Scenario, path: FieldPath): unknown =>
+  path.reduce<Tree>((tree, step) => (tree as Record<string | number, Tree>)?.[step], scenario);
+
+/** A scenario with one value changed; everything else is shared with the old one. */
+export function withValue(scenario: Scenario, path: FieldPath, value: unknown): Scenario {
+  const put = (tree: Tree, [step, ...rest]: FieldPath): Tree => {
+    if (step === undefined) return value;
+    const copy = Array.isArray(tree) ? [...(tree as unknown[])] : { ...(tree as object) };
+    const branch = copy as Record<string | number, Tree>;
+    branch[step] = put(branch[step], rest);
+    return copy;
+  };
+  return put(scenario, path) as Scenario;
+}
+
+/** One setting in which two plans differ. */
+export interface Difference {
+  readonly path: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** Words about a scenario are not settings of the tank. */
+const NOT_SETTINGS = new Set(['title', 'place', 'question', 'answer', 'type', 'version']);
+
+const isBranch = (value: unknown): value is object => typeof value === 'object' && value !== null;
+
+const text = (value: unknown): string =>
+  value === undefined ? 'none' : isBranch(value) ? JSON.stringify(value) : String(value);
+
+function collect(before: unknown, after: unknown, path: FieldPath, into: Difference[]): void {
+  if (before === after) return;
+  if (isBranch(before) && isBranch(after)) {
+    const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
+    for (const key of keys) {
+      if (path.length === 0 && NOT_SETTINGS.has(key)) continue;
+      const step = Array.isArray(before) || Array.isArray(after) ? Number(key) : key;
+      const of = (tree: object) => (tree as Record<string, unknown>)[key];
+      collect(of(before), of(after), [...path, step], into);
+    }
+    return;
+  }
+  const field = fieldAt(path);
+  const part = fieldAt(path.slice(0, 1));
+  into.push({
+    path: pathText(path),
+    title:
+      part && path.length > 1
+        ? `${part.title}: ${field?.title ?? path.at(-1)}`
+        : (field?.title ?? ''),
+    unit: field?.quantity?.unit ?? '',
+    before: text(before),
+    after: text(after),
+  });
+}
+
+/** Every setting that differs between two plans. */
+export function differences(before: Scenario, after: Scenario): Difference[] {
+  const found: Difference[] = [];
+  collect(before, after, [], found);
+  return found;
+}
