@@ -8,8 +8,9 @@ export type Binding = 'none' | 'strength' | 'evaporation' | 'saturation' | 'co2S
 
 export interface LimewaterCap {
   readonly binding: Binding;
-  /** Share of the use that limewater brought over the trial. */
+  /** What limewater brought in a day of the trial, as a share of the first day's use. */
   readonly covered: number;
+  /** Use on the first day: as alkalinity falls corals take less, which is no merit of the plan. */
   readonly useDkhPerDay: number;
   readonly broughtDkhPerDay: number;
   /** What saturated limewater could bring at this evaporation, dKH/day. */
@@ -40,7 +41,7 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
   if (topOff.additive !== 'calciumHydroxide' || topOff.reservoirL === 0) return undefined;
   const hours = trace.rows - 1;
   const saturationGPerL = (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
-  const useDkhPerDay = usePerDay(trace, 0, hours);
+  const useDkhPerDay = usePerDay(trace, 0, Math.min(24, hours));
   const broughtDkhPerDay = (ledgerBetween(trace, 'topOff', 0, hours) * 24) / Math.max(1, hours);
   const cap = {
     covered: useDkhPerDay > 0 ? broughtDkhPerDay / useDkhPerDay : 1,
@@ -55,26 +56,31 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
 
 const dkh = (value: number) => value.toFixed(2);
 
+/** What saturated limewater could do at this evaporation, beside what the tank uses. */
+function mostSentence({ evaporation }: Scenario, cap: LimewaterCap): string {
+  const litres = `${evaporation.litresPerDay} L a day of saturated limewater`;
+  const rest = cap.useDkhPerDay - cap.saturatedDkhPerDay;
+  return rest > 0
+    ? `${litres} carry ${dkh(cap.saturatedDkhPerDay)} of the ${dkh(cap.useDkhPerDay)} dKH used in a day; the other ${dkh(rest)} need another source.`
+    : `${litres} could carry ${dkh(cap.saturatedDkhPerDay)} dKH a day, and ${dkh(cap.useDkhPerDay)} are used.`;
+}
+
 /** The limit that binds, in a sentence. */
 export function limewaterSentence(scenario: Scenario, cap: LimewaterCap): string {
-  const { evaporation, limits } = scenario;
-  const use = dkh(cap.useDkhPerDay);
-  const litres = evaporation.litresPerDay;
-  const rest = dkh(Math.max(0, cap.useDkhPerDay - cap.saturatedDkhPerDay));
-  const most = `${litres} L a day of saturated limewater carry ${dkh(cap.saturatedDkhPerDay)} of the ${use} dKH used in a day`;
+  const { evaporation, limits, topOff } = scenario;
+  const most = mostSentence(scenario, cap);
   switch (cap.binding) {
     case 'co2Supply':
       return `CO₂ supply binds limewater: the room’s air cannot feed this much hydroxide, and pH passes your ${limits.phHighNbs}. More aeration, or part of the dose as bicarbonate, lowers it.`;
     case 'saturation':
-      return `Saturation binds limewater: water holds no more than ${dkh(cap.saturationGPerL)} g/L, and ${most}; the other ${rest} need another source.`;
+      return `Saturation binds limewater: water holds no more than ${dkh(cap.saturationGPerL)} g/L. ${most}`;
     case 'evaporation':
-      return `Evaporation binds limewater: ${most}; the other ${rest} need another source.`;
+      return `Evaporation binds limewater. ${most}`;
     case 'strength':
-      return `The mix itself binds: stirred up to saturation (${dkh(cap.saturationGPerL)} g/L), ${most}.`;
+      return `The strength of the mix binds limewater: it brings ${dkh(cap.broughtDkhPerDay)} dKH a day at ${topOff.gramsPerL} g/L. ${most}`;
     case 'none':
-      if (cap.covered > MORE_THAN_NEEDED) {
-        return `Limewater brings ${dkh(cap.broughtDkhPerDay)} dKH a day where ${use} are used: mix it weaker.`;
-      }
-      return `Limewater carries the whole use: ${dkh(cap.broughtDkhPerDay)} dKH a day in ${litres} L of top-off; nothing binds it yet.`;
+      return cap.covered > MORE_THAN_NEEDED
+        ? `Limewater brings ${dkh(cap.broughtDkhPerDay)} dKH a day where ${dkh(cap.useDkhPerDay)} are used: mix it weaker.`
+        : `Limewater carries the whole use: ${dkh(cap.broughtDkhPerDay)} dKH a day in ${evaporation.litresPerDay} L of top-off; nothing binds it yet.`;
   }
 }

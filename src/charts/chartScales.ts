@@ -78,7 +78,7 @@ export function timeTicks({ fromH, toH }: TimeWindow, width: number, clockHour: 
     });
   }
   return scaleLinear([fromH / 24, toH / 24], [0, 1])
-    .ticks(Math.max(3, Math.min(8, width / 80)))
+    .ticks(Math.max(2, Math.min(8, width / 95)))
     .filter((day) => Number.isInteger(day))
     .map((day) => ({ timeH: day * 24, label: day === 0 ? 'start' : `day ${day}` }));
 }

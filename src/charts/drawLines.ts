@@ -1,7 +1,11 @@
 import { line } from 'd3-shape';
 import { rowsIn, type Frame, type Scales, type Series } from './chartScales';
+import { dayMean } from './dayMean';
 import { decimate, type Point } from './decimate';
 import type { TimeWindow } from './timeWindow';
+
+/** Beyond this many hours a day is too narrow to read: its mean is drawn over a faint trace. */
+const LONG_VIEW_H = 24 * 14;
 
 /** Draws every trial's line on a canvas, in its ink and dash. */
 export function drawLines(
@@ -27,13 +31,19 @@ export function drawLines(
     ({ x }) => x,
     ({ y: value }) => y(value),
   ).context(context);
-  for (const { values, className, dash } of series) {
+  const stroke = (values: Float64Array, dash: readonly number[], width: number, alpha: number) => {
     const [from, to] = rowsIn(window, values.length);
     context.beginPath();
-    context.strokeStyle = styles.getPropertyValue(`--${className}`);
-    context.lineWidth = 1.75;
+    context.globalAlpha = alpha;
+    context.lineWidth = width;
     context.setLineDash([...dash]);
     path(decimate((row) => x(row), values, from, to, Math.max(1, Math.round(plotWidth))));
     context.stroke();
+  };
+  const long = window.toH - window.fromH > LONG_VIEW_H;
+  for (const { values, className, dash } of series) {
+    context.strokeStyle = styles.getPropertyValue(`--${className}`);
+    if (long) stroke(values, [], 1, 0.3);
+    stroke(long ? dayMean(values) : values, dash, 2, 1);
   }
 }

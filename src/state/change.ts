@@ -33,8 +33,19 @@ const NOT_SETTINGS = new Set(['title', 'place', 'question', 'answer', 'type', 'v
 
 const isBranch = (value: unknown): value is object => typeof value === 'object' && value !== null;
 
-const text = (value: unknown): string =>
-  value === undefined ? 'none' : isBranch(value) ? JSON.stringify(value) : String(value);
+/** A value in a few words; of a part, its fields by their titles. */
+function text(value: unknown, path: FieldPath): string {
+  if (value === undefined) return '—';
+  if (!isBranch(value)) return String(value);
+  if (Array.isArray(value)) return value.map((item, i) => text(item, [...path, i])).join(' + ');
+  return Object.entries(value)
+    .map(([key, inner]) => {
+      const field = fieldAt([...path, key]);
+      const words = text(inner, [...path, key]);
+      return field?.quantity ? `${words} ${field.quantity.unit}` : words;
+    })
+    .join(', ');
+}
 
 function collect(before: unknown, after: unknown, path: FieldPath, into: Difference[]): void {
   if (before === after) return;
@@ -57,8 +68,8 @@ function collect(before: unknown, after: unknown, path: FieldPath, into: Differe
         ? `${part.title}: ${field?.title ?? path.at(-1)}`
         : (field?.title ?? ''),
     unit: field?.quantity?.unit ?? '',
-    before: text(before),
-    after: text(after),
+    before: text(before, path),
+    after: text(after, path),
   });
 }
 

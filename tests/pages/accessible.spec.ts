@@ -1,0 +1,52 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+
+for (const width of [1280, 390]) {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    test(`axe finds nothing at ${width} wide in the ${colorScheme} theme, folds open`, async ({
+      page,
+    }) => {
+      await page.setViewportSize({ width, height: 900 });
+      await page.emulateMedia({ colorScheme });
+      await page.goto('/');
+      await expect(page.locator('.headline')).toContainText('dKH');
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+      });
+      await page.getByRole('button', { name: 'Add a two-part pair' }).click();
+      await page.getByRole('button', { name: 'Add a one-off addition' }).click();
+      await expect(page.getByRole('img')).toHaveCount(10);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    });
+  }
+}
+
+test('nothing is wider than the screen at 390', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 800 });
+  await page.goto('/');
+  await expect(page.locator('.headline')).toContainText('dKH');
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(width).toBeLessThanOrEqual(390);
+});
+
+test('every control takes the focus by keyboard, in the order of the page', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.locator('.headline')).toContainText('dKH');
+  const wanted = await page.evaluate(() => {
+    const seen = [...document.querySelectorAll('button, input, select, summary')].filter(
+      (control) => control.checkVisibility() && !(control as HTMLButtonElement).disabled,
+    );
+    seen.forEach((control, i) => control.setAttribute('data-order', String(i)));
+    return seen.length;
+  });
+  expect(wanted).toBeGreaterThan(30);
+  const reached: string[] = [];
+  for (let i = 0; i < wanted + 5; i++) {
+    await page.keyboard.press('Tab');
+    const order = await page.evaluate(() => document.activeElement?.getAttribute('data-order'));
+    if (order) reached.push(order);
+  }
+  const inOrder = Array.from({ length: wanted }, (_, i) => String(i));
+  expect(reached.slice(0, wanted)).toEqual(inOrder);
+});
