@@ -10,12 +10,10 @@ function build(scenario: Scenario): Device {
   const pumpKgPerH = (topOff.pumpLPerH * densityKgPerM3(tank.tempC, 0)) / 1000;
   const full = tank.volumeL;
   const low = full - topOff.deadBandL;
-  /** Levels closer than this count as reached: a sensor's own coarseness, and no endless approach. */
-  const coarsenessL = full * 1e-7;
   let pumping = false;
   let refillAtH = topOff.refillEveryDays === 0 ? Infinity : NaN;
 
-  const watch = (volumeL: number) => (pumping ? full - volumeL : volumeL - low) - coarsenessL;
+  const watch = (volumeL: number) => (pumping ? full - volumeL : volumeL - low);
   const scheduleRefill = (timeH: number) =>
     nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + 24 * (topOff.refillEveryDays - 1);
 

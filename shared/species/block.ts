@@ -38,3 +38,8 @@ export const solutionKg = (block: Block, offset = 0): number =>
 export function addScaled(target: Block, source: Block, factor: number, offset = 0): void {
   for (let i = 0; i < BLOCK_SIZE; i++) target[offset + i]! += factor * source[i]!;
 }
+
+/** Faster than the typed array's own `set` for so few numbers. */
+export function copyBlock(target: Block, source: Block): void {
+  for (let i = 0; i < BLOCK_SIZE; i++) target[i] = source[i]!;
+}

@@ -6,6 +6,7 @@ import { eventKinds } from '../../shared/events/registry';
 import type { Process, Start } from '../../shared/processes/process';
 import { processes } from '../../shared/processes/registry';
 import type { Scenario } from '../../shared/scenario/schema';
+import { densityKgPerM3 } from '../../shared/seawater/density';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { emptyBlock, indexOf } from '../../shared/species/block';
 import { assertBalanced, termsOf } from '../../shared/species/reaction';
@@ -36,6 +37,10 @@ export interface Plan {
   readonly events: readonly TankEvent[];
   readonly ledger: readonly LedgerRow[];
   readonly weather: Weather;
+  /** Whether corals grow in this plan. */
+  readonly growing: boolean;
+  /** Density of fresh water at the start's temperature: what is typed or shown in litres of it. */
+  readonly freshKgPerL: number;
 }
 
 function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbon {
@@ -109,5 +114,7 @@ export function compile(scenario: Scenario, options: CompileOptions = {}): Plan 
       : eventKinds.flatMap((kind) => kind.occurrences(scenario)).sort((a, b) => a.timeH - b.timeH),
     ledger,
     weather: weatherOf(scenario),
+    growing: running.some(({ process: { id } }) => id === 'calcification'),
+    freshKgPerL: densityKgPerM3(tank.tempC, 0) / 1000,
   };
 }

@@ -1,5 +1,4 @@
 import { limitBands, type LimitId } from '../../shared/scenario/limitBands';
-import type { Scenario } from '../../shared/scenario/schema';
 import { BLOCK_SIZE, indexOf } from '../../shared/species/block';
 import type { Crossing } from '../../shared/trace/trace';
 import type { Simulation } from './simulation';
@@ -13,18 +12,14 @@ const quantities: Record<LimitId, (view: TankView) => number> = {
   salinity: (view) => view.salinityPractical,
 };
 
+/** One quantity and the band it should stay in. */
 interface Watch {
-  readonly limit: string;
-  /** Above zero inside the keeper's band. */
-  readonly inside: (view: TankView) => number;
+  readonly id: LimitId;
+  readonly low: number;
+  readonly high: number;
+  readonly quantity: (view: TankView) => number;
   last: number;
 }
-
-const watchesOf = (scenario: Scenario): Watch[] =>
-  limitBands(scenario.limits).flatMap(({ id, low, high }) => [
-    { limit: `${id}Low`, inside: (view) => quantities[id](view) - low, last: NaN },
-    { limit: `${id}High`, inside: (view) => high - quantities[id](view), last: NaN },
-  ]);
 
 /** Watches the keeper's limits step by step and finds the moment each is passed. */
 export class CrossingWatch {
@@ -34,45 +29,51 @@ export class CrossingWatch {
   private readonly state = new Float64Array(BLOCK_SIZE);
 
   constructor(private readonly simulation: Simulation) {
-    this.watches = watchesOf(simulation.plan.scenario);
-    for (const watch of this.watches) watch.last = watch.inside(simulation.view);
+    this.watches = limitBands(simulation.plan.scenario.limits).map((band) => ({
+      ...band,
+      quantity: quantities[band.id],
+      last: quantities[band.id](simulation.view),
+    }));
   }
 
   /** To be called after each step, before anything is switched. */
   check(): void {
-    const { view, step } = this.simulation;
-    for (const watch of this.watches) {
-      const now = watch.inside(view);
-      if (now >= 0 !== watch.last >= 0) {
-        const timeH = step.fromH + step.hours * this.locate(watch, now);
-        this.found.push({ limit: watch.limit, timeH, into: now >= 0 ? 'inside' : 'outside' });
-      }
-      watch.last = now;
-    }
+    this.compare((watch, limit) => this.locate(watch, limit));
   }
 
   /** After a sudden event: what changed at this very moment. */
   checkJump(): void {
-    const { view, timeH } = this.simulation;
-    for (const watch of this.watches) {
-      const now = watch.inside(view);
-      if (now >= 0 !== watch.last >= 0) {
-        this.found.push({ limit: watch.limit, timeH, into: now >= 0 ? 'inside' : 'outside' });
+    this.compare(() => this.simulation.timeH);
+  }
+
+  private compare(when: (watch: Watch, limit: number) => number): void {
+    for (let i = 0; i < this.watches.length; i++) {
+      const watch = this.watches[i]!;
+      const { last, low, high } = watch;
+      const now = watch.quantity(this.simulation.view);
+      if (now < low !== last < low) {
+        const into = now < low ? 'outside' : 'inside';
+        this.found.push({ limit: `${watch.id}Low`, timeH: when(watch, low), into });
+      }
+      if (now > high !== last > high) {
+        const into = now > high ? 'outside' : 'inside';
+        this.found.push({ limit: `${watch.id}High`, timeH: when(watch, high), into });
       }
       watch.last = now;
     }
   }
 
   /** Bisection on the cubic between the ends of the step, to a ten-thousandth of it. */
-  private locate(watch: Watch, end: number): number {
+  private locate(watch: Watch, limit: number): number {
+    const { step, view } = this.simulation;
+    const endsAbove = watch.quantity(view) > limit;
     let [low, high] = [0, 1];
     while (high - low > 1e-4) {
       const middle = (low + high) / 2;
-      const inside = watch.inside(this.at(middle)) >= 0 === end >= 0;
-      if (inside) high = middle;
+      if (watch.quantity(this.at(middle)) > limit === endsAbove) high = middle;
       else low = middle;
     }
-    return (low + high) / 2;
+    return step.fromH + (step.hours * (low + high)) / 2;
   }
 
   /** The tank part of the way through the step: a cubic through both ends and their slopes. */

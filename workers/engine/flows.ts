@@ -1,8 +1,8 @@
 import type { Pipe } from '../../shared/devices/device';
 import {
   BLOCK_SIZE,
+  copyBlock,
   emptyBlock,
-  saltKg,
   solutionKg,
   WATER,
   type Block,
@@ -62,16 +62,6 @@ export class Flows {
     for (let i = 0; i < BLOCK_SIZE; i++) this.intoTank[i]! += contents[i]! * perKg;
   }
 
-  /** The tank's salt and solution after so many hours, chemistry aside, kg. */
-  tankAfter(hours: number): { saltKg: number; solutionKg: number } {
-    const { tank } = this.books;
-    const kept = 1 - (hours * this.outKgPerH) / solutionKg(tank);
-    return {
-      saltKg: saltKg(tank) * kept + hours * saltKg(this.intoTank),
-      solutionKg: solutionKg(tank) * kept + hours * solutionKg(this.intoTank),
-    };
-  }
-
   /** Hours until the first vessel that feeds an open pipe is empty. */
   hoursUntilDry(): number {
     let hours = Infinity;
@@ -97,7 +87,7 @@ export class Flows {
   /** A share so near one that only rounding is left empties the vessel exactly. */
   private bookFromVessel({ row, from, to, contents }: PipeRun, kg: number): void {
     const share = kg / solutionKg(contents);
-    this.contents.set(contents);
+    copyBlock(this.contents, contents);
     this.books.transfer(row, from, to, this.contents, share > 1 - 1e-9 ? 1 : share);
   }
 }

@@ -1,11 +1,10 @@
 import { omegaRange } from '../../shared/processes/calcification';
 import { commonRange } from '../../shared/seawater/outOfRange';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
-import { densityKgPerM3 } from '../../shared/seawater/density';
 import { indexOf } from '../../shared/species/block';
 import { columns, flags, HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
 import { createTrace, type Trace } from '../../shared/trace/trace';
-import { vesselKg, type Simulation } from './simulation';
+import type { Simulation } from './simulation';
 
 const G_PER_MOL_CACO3 = 100.086;
 const MG_PER_MMOL = { Ca: 40.078, Mg: 24.305, NO3: 62.004, PO4: 94.971, NH3: 17.031 };
@@ -14,12 +13,11 @@ const outside = (value: number, [low, high]: readonly [number, number]) =>
   value < low || value > high;
 
 function flagBits({ view, plan }: Simulation): number {
-  const growing = plan.channels.some(({ id }) => id === 'calcification');
   return (
     (view.phNbs > HIGHEST_PH_NBS ? flags.highPh.bit : 0) |
     (outside(view.tempC, commonRange.tempC) ? flags.temperature.bit : 0) |
     (outside(view.salinityPractical, commonRange.salinityPractical) ? flags.salinity.bit : 0) |
-    (growing && outside(view.omegaAragonite, omegaRange.omegaAragonite) ? flags.omega.bit : 0)
+    (plan.growing && outside(view.omegaAragonite, omegaRange.omegaAragonite) ? flags.omega.bit : 0)
   );
 }
 
@@ -39,12 +37,8 @@ const read: Record<ColumnId, (simulation: Simulation) => number> = {
   pco2_uatm: ({ view }) => view.pco2Uatm,
   room_pco2_uatm: ({ view }) => view.pco2AirUatm,
   volume_l: ({ view }) => view.volumeL,
-  reservoir_l: ({ plan, books }) =>
-    plan.devices.some(({ id }) => id === 'topOff')
-      ? (vesselKg(books, 'reservoir') / densityKgPerM3(plan.scenario.tank.tempC, 0)) * 1000
-      : 0,
-  topoff_l: ({ toppedOffKg, plan }) =>
-    (toppedOffKg / densityKgPerM3(plan.scenario.tank.tempC, 0)) * 1000,
+  reservoir_l: ({ plan, reservoirKg }) => reservoirKg / plan.freshKgPerL,
+  topoff_l: ({ plan, toppedOffKg }) => toppedOffKg / plan.freshKgPerL,
   nitrate_mg_l: ({ view }) => view.mgPerL(indexOf.NO3, MG_PER_MMOL.NO3),
   phosphate_mg_l: ({ view }) => view.mgPerL(indexOf.PO4, MG_PER_MMOL.PO4),
   ammonia_mg_l: ({ view }) => view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3),

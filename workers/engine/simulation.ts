@@ -1,5 +1,5 @@
-import type { Device, Plant, VesselId } from '../../shared/devices/device';
-import { indexOf, solutionKg, WATER, type Block } from '../../shared/species/block';
+import type { Plant } from '../../shared/devices/device';
+import { indexOf, saltKg, solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
 import type { Plan } from './compile';
 import { Flows } from './flows';
@@ -17,6 +17,9 @@ export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };
 /** Closer than this to a moment is that moment, h (4 µs). */
 const INSTANT_H = 1e-9;
 const SMALLEST_STEP_H = 1e-6;
+/** A step is aimed a hair beyond a sensor's mark, and may end half a second late. */
+const AIM_BEYOND_H = 0.2 / 3600;
+const LATE_H = 0.5 / 3600;
 
 /** A tank that moves through time: steps under error control that land exactly on every switch. */
 export class Simulation {
@@ -30,9 +33,12 @@ export class Simulation {
   onStep: (() => void) | undefined;
   private readonly flows: Flows;
   private readonly plant: Plant;
+  private readonly reservoir: Block | undefined;
   private readonly topOffPipe: { readonly kgPerH: number };
   private nextEvent = 0;
   private switchAtH = 0;
+  /** How far each device's sensor was from its mark when the step began. */
+  private readonly gaps: number[] = [];
   private tryH = 0.25;
 
   constructor(
@@ -43,6 +49,9 @@ export class Simulation {
     this.flows = new Flows(plan, this.books);
     this.step = new Step(plan.channels, this.flows, plan.weather, this.view);
     this.plant = this.makePlant();
+    this.reservoir = plan.devices.some(({ id }) => id === 'topOff')
+      ? this.books.vessel('reservoir')
+      : undefined;
     this.topOffPipe = plan.devices
       .flatMap(({ pipes }) => pipes)
       .find(({ id }) => id === 'topOff') ?? {
@@ -89,28 +98,29 @@ export class Simulation {
     }
   }
 
-  /** If a sensor was passed on the way, goes back and stops at it. */
+  /** If a sensor was passed on the way by more than a moment, goes back and stops at it. */
   private shortenToSensor(first: number): number {
     let hours = first;
     for (let tries = 0; tries < 20; tries++) {
-      const overshot = this.sensorOvershot();
-      if (!overshot) return hours;
-      const end = overshot.watch(this.view);
-      this.look();
-      const begin = overshot.watch(this.view);
-      if (begin <= 0) return hours;
-      hours *= begin / (begin - end);
+      const part = this.partUntilSensor(hours);
+      if (part >= 1) return hours;
+      hours = Math.max(INSTANT_H, hours * part + AIM_BEYOND_H);
       this.step.attempt(hours);
     }
     return hours;
   }
 
-  private sensorOvershot(): Device | undefined {
-    const slackL = this.view.volumeL * 1e-7;
-    for (const device of this.plan.devices) {
-      if (device.watch(this.view) < -slackL * Math.abs(device.watchPerL())) return device;
+  /** The part of the step just tried at which the first sensor was passed; 1 when in time. */
+  private partUntilSensor(hours: number): number {
+    const { devices } = this.plan;
+    let part = 1;
+    for (let i = 0; i < devices.length; i++) {
+      const end = devices[i]!.watch(this.view);
+      const begin = this.gaps[i]!;
+      if (end >= 0 || begin <= 0 || (hours * end) / (end - begin) < LATE_H) continue;
+      part = Math.min(part, begin / (begin - end));
     }
-    return undefined;
+    return part;
   }
 
   private accept(hours: number, endH: number): void {
@@ -135,6 +145,11 @@ export class Simulation {
     return scaleOverdraw(this.plan.channels, this.step.extents, this.books.tank, inflow);
   }
 
+  /** Water left in the top-off reservoir with what is dissolved in it, kg. */
+  get reservoirKg(): number {
+    return this.reservoir ? solutionKg(this.reservoir) : 0;
+  }
+
   private nextSwitchH(): number {
     const event = this.plan.events[this.nextEvent];
     return event ? Math.min(this.switchAtH, event.timeH) : this.switchAtH;
@@ -147,31 +162,39 @@ export class Simulation {
     return next;
   }
 
-  private litresAfter(hours: number): number {
-    const { saltKg, solutionKg } = this.flows.tankAfter(hours);
-    return volumeL(saltKg, solutionKg, this.view.tempC);
+  /** The tank's volume after so many hours, if everything goes on as it goes now. */
+  private litresAfter(hours: number, saltKgPerH: number, waterKgPerH: number): number {
+    const { view } = this;
+    const salt = view.saltKg + hours * saltKgPerH;
+    const solution = view.solutionKg + hours * (saltKgPerH + waterKgPerH);
+    return volumeL(salt, solution, view.tempC);
   }
 
   /** Volume moves almost evenly between switches, so a sensor's moment can be aimed at. */
   private hoursUntilSensor(): number {
-    const now = this.view.volumeL;
+    const slope = this.step.slopes[0]!;
+    const saltKgPerH = saltKg(slope);
+    const { devices } = this.plan;
     let hours = Infinity;
-    for (const device of this.plan.devices) {
-      const perL = device.watchPerL();
-      if (perL === 0) continue;
+    for (let i = 0; i < devices.length; i++) {
+      const device = devices[i]!;
       const gap = device.watch(this.view);
-      let aim = 0.5;
-      for (let i = 0; i < 2; i++) {
-        const fallPerH = (-perL * (this.litresAfter(aim) - now)) / aim;
-        if (fallPerH <= 0) {
-          aim = Infinity;
-          break;
-        }
-        aim = gap / fallPerH;
-      }
-      hours = Math.min(hours, aim);
+      this.gaps[i] = gap;
+      const perL = device.watchPerL();
+      if (perL !== 0) hours = Math.min(hours, this.hoursToClose(gap, -perL, saltKgPerH, slope));
     }
     return Math.max(hours, SMALLEST_STEP_H);
+  }
+
+  /** Hours until a gap closes; two looks ahead, since volume is not quite straight in time. */
+  private hoursToClose(gap: number, perL: number, saltKgPerH: number, slope: Block): number {
+    let aim = 0.5;
+    for (let i = 0; i < 2; i++) {
+      const litres = this.litresAfter(aim, saltKgPerH, slope[WATER]!) - this.view.volumeL;
+      if (litres * perL <= 0) return Infinity;
+      aim = (gap * aim) / (litres * perL);
+    }
+    return aim + AIM_BEYOND_H;
   }
 
   private switchWhatIsDue(): void {
@@ -244,6 +267,3 @@ export class Simulation {
     };
   }
 }
-
-export const vesselKg = (books: Books, vessel: VesselId): number =>
-  solutionKg(books.amounts, books.offsetOf(vessel));

@@ -1,5 +1,6 @@
 import {
   alkalinityWeights,
+  copyBlock,
   BLOCK_SIZE,
   indexOf,
   solutionKg,
@@ -45,28 +46,28 @@ export class Step {
 
   /** Looks at the tank where the next step begins. */
   begin(tank: Float64Array, timeH: number): void {
-    this.from.set(tank);
+    copyBlock(this.from, tank);
     this.fromH = timeH;
     this.look(0, this.from, timeH);
   }
 
   /** The last look of an accepted step serves as the first of the next, if no valve was touched. */
   carryOn(tank: Float64Array, timeH: number): void {
-    this.from.set(tank);
+    copyBlock(this.from, tank);
     this.fromH = timeH;
-    this.slopes[0]!.set(this.slopes[3]!);
-    this.rates[0]!.set(this.rates[3]!);
+    copyBlock(this.slopes[0]!, this.slopes[3]!);
+    const [first, last] = [this.rates[0]!, this.rates[3]!];
+    for (let c = 0; c < first.length; c++) first[c] = last[c]!;
     if (this.flows.outKgPerH > 0) this.stagePerKg[0]!.set(this.stagePerKg[3]!);
   }
 
   /** Tries a step; returns the estimated error as µmol/kg of alkalinity or carbon, the larger. */
   attempt(hours: number): number {
-    const [k1, k2, k3, k4] = this.slopes as [
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-    ];
+    const { slopes } = this;
+    const k1 = slopes[0]!;
+    const k2 = slopes[1]!;
+    const k3 = slopes[2]!;
+    const k4 = slopes[3]!;
     const { from, stage, to } = this;
     this.hours = hours;
     for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + (hours / 2) * k1[i]!;
@@ -123,7 +124,7 @@ export class Step {
     view.read(tank, timeH, tempC, this.weather.pco2AirUatm(timeH, tempC));
     const slope = this.slopes[stage]!;
     const rates = this.rates[stage]!;
-    slope.set(flows.intoTank);
+    copyBlock(slope, flows.intoTank);
     for (let c = 0; c < channels.length; c++) {
       const { process, settings, tankTerms } = channels[c]!;
       const rate = process.rate(view, settings);

@@ -1,4 +1,5 @@
 import type { View } from '../../shared/processes/view';
+import { ConstantsNearSalinity } from '../../shared/seawater/constantsNear';
 import { densityKgPerM3 } from '../../shared/seawater/density';
 import { phNbsFromPhTotal } from '../../shared/seawater/phNbs';
 import { CarbonateSolver } from '../../shared/seawater/solver';
@@ -26,6 +27,7 @@ export class TankView implements View {
   tempC = 25.5;
   salinityPractical = 35.5;
   volumeL = 0.5;
+  saltKg = 0.5;
   solutionKg = 0.5;
   alkalinityMolPerKg = 0.5;
   dicMolPerKg = 0.5;
@@ -33,6 +35,7 @@ export class TankView implements View {
   light = 0.5;
   amounts: Block = new Float64Array(BLOCK_SIZE);
   readonly solver = new CarbonateSolver();
+  private readonly constants = new ConstantsNearSalinity();
 
   /** Reads a tank's amounts at a time; the solver starts from the pH it found last. */
   read(amounts: Block, timeH: number, tempC: number, pco2AirUatm: number): void {
@@ -47,13 +50,14 @@ export class TankView implements View {
     this.timeH = timeH;
     this.tempC = tempC;
     this.pco2AirUatm = pco2AirUatm;
+    this.saltKg = saltKg;
     this.solutionKg = kg;
     this.salinityPractical = (saltKg / kg) * PSU_PER_MASS_FRACTION;
     this.volumeL = volumeL(saltKg, kg, tempC);
     this.alkalinityMolPerKg = alkalinityEq / kg;
     this.dicMolPerKg = amounts[indexOf.DIC]! / kg;
     const solver = this.solver;
-    solver.setConditions(tempC, this.salinityPractical);
+    this.constants.fill(solver.k, tempC, this.salinityPractical);
     solver.borate = amounts[indexOf.B]! / kg;
     solver.sulfate = amounts[indexOf.SO4]! / kg;
     solver.fluoride = totalFluorideMolPerKg(this.salinityPractical);
