@@ -71,7 +71,9 @@ export class TrialDesk {
         if (this.latest.get(key) !== job) return { kind: 'superseded' };
         if (report && performance.now() - reported > PARTIAL_EVERY_MS) {
           reported = performance.now();
-          report({ hours: trial.hour, of: trial.hours, partial: copyOf(trial.result()) });
+          const partial = copyOf(trial.result());
+          const progress = { hours: trial.hour, of: trial.hours, partial };
+          report(Comlink.transfer(progress, [partial.trace.buffer]));
         }
       }
       const { trace, crossings, settled } = trial.result();
