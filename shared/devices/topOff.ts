@@ -11,11 +11,13 @@ function build(scenario: Scenario): Device {
   const full = tank.volumeL;
   const low = full - topOff.deadBandL;
   let pumping = false;
-  let refillAtH = topOff.refillEveryDays === 0 ? Infinity : NaN;
+  // Nobody refills more often than every hour.
+  const everyH = topOff.refillEveryDays === 0 ? Infinity : Math.max(1, 24 * topOff.refillEveryDays);
+  let refillAtH = NaN;
 
   const watch = (volumeL: number) => (pumping ? full - volumeL : volumeL - low);
-  const scheduleRefill = (timeH: number) =>
-    nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + 24 * (topOff.refillEveryDays - 1);
+  const firstRefillH = (timeH: number) =>
+    nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + Math.max(0, everyH - 24);
 
   return {
     ...passive,
@@ -23,7 +25,7 @@ function build(scenario: Scenario): Device {
     vessels: [{ id: 'reservoir', contents: firstFill(scenario).contents }],
     pipes: [pipe],
     nextClockH: (timeH) => {
-      if (Number.isNaN(refillAtH)) refillAtH = scheduleRefill(timeH);
+      if (Number.isNaN(refillAtH)) refillAtH = firstRefillH(timeH);
       return refillAtH;
     },
     watch: (view) => watch(view.volumeL),
@@ -31,7 +33,7 @@ function build(scenario: Scenario): Device {
     act(view, plant) {
       if (view.timeH >= refillAtH) {
         refill(scenario, plant);
-        refillAtH = scheduleRefill(view.timeH);
+        refillAtH += everyH;
       }
       if (watch(view.volumeL) <= 0) pumping = !pumping;
       pipe.kgPerH = pumping && plant.waterKg('reservoir') > 0 ? pumpKgPerH : 0;

@@ -1,6 +1,5 @@
+import { atomicMassGPerMol } from '../seawater/atomicMasses';
 import { defineProcess } from './process';
-
-const MOLAR_MASS_G = { C: 12.011, N: 14.007, P: 30.974 };
 
 interface Settings {
   readonly molCarbonPerH: number;
@@ -17,11 +16,11 @@ export const feeding = defineProcess<Settings>({
   cites: ['commonPractice'],
   settings({ scenario: { food } }) {
     if (food.gramsPerDay === 0 || food.carbonPercent === 0) return null;
-    const carbon = food.carbonPercent / MOLAR_MASS_G.C;
+    const carbon = food.carbonPercent / atomicMassGPerMol.C;
     return {
       molCarbonPerH: (food.gramsPerDay * carbon) / 100 / 24,
-      nitrogenPerCarbon: food.nitrogenPercent / MOLAR_MASS_G.N / carbon,
-      phosphorusPerCarbon: food.phosphorusPercent / MOLAR_MASS_G.P / carbon,
+      nitrogenPerCarbon: food.nitrogenPercent / atomicMassGPerMol.N / carbon,
+      phosphorusPerCarbon: food.phosphorusPercent / atomicMassGPerMol.P / carbon,
       respired: food.respiredPercent / 100,
       released: food.releasedPercent / 100,
     };

@@ -49,6 +49,9 @@ function headerProblem(value: unknown): Problem | undefined {
   };
 }
 
+/** Whether a value has the shape of a scenario; its numbers may still not go together. */
+export const isScenario = (value: unknown): value is Scenario => v.is(scenarioSchema, value);
+
 /** Checks a value that should be a scenario; gives it whole, or every problem at once. */
 export function parseScenario(value: unknown): Parsed {
   const header = headerProblem(value);

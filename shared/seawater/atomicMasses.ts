@@ -1,6 +1,7 @@
 // wieser2006: standard atomic weights 2005, in g/mol.
 export const atomicMassGPerMol = {
   H: 1.00794,
+  B: 10.811,
   C: 12.0107,
   N: 14.0067,
   O: 15.9994,

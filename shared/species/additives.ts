@@ -1,5 +1,6 @@
 import { saltKgWeights, indexOf, emptyBlock, WATER, alkalinityWeights, type Block } from './block';
-import type { DissolvedId } from './species';
+import { molarMassGPerMol } from '../seawater/atomicMasses';
+import type { DissolvedId, Formula } from './species';
 
 interface Additive {
   readonly label: string;
@@ -9,56 +10,48 @@ interface Additive {
   readonly gives: Partial<Record<DissolvedId, number>>;
 }
 
-/** Molar masses: from the atomic masses beside the species; hydrates with their water. */
+const additive = (
+  label: string,
+  formula: string,
+  atoms: Formula,
+  gives: Additive['gives'],
+): Additive => ({ label, formula, molarMassG: molarMassGPerMol(atoms), gives });
+
+/** Hydrates are weighed with their water. */
 export const additives = {
-  calciumHydroxide: {
-    label: 'calcium hydroxide',
-    formula: 'Ca(OH)₂',
-    molarMassG: 74.092,
-    gives: { Ca: 1 },
-  },
-  sodiumCarbonate: {
-    label: 'sodium carbonate (soda ash)',
-    formula: 'Na₂CO₃',
-    molarMassG: 105.988,
-    gives: { Na: 2, DIC: 1 },
-  },
-  sodiumBicarbonate: {
-    label: 'sodium bicarbonate',
-    formula: 'NaHCO₃',
-    molarMassG: 84.006,
-    gives: { Na: 1, DIC: 1 },
-  },
-  sodiumHydroxide: {
-    label: 'sodium hydroxide',
-    formula: 'NaOH',
-    molarMassG: 39.997,
-    gives: { Na: 1 },
-  },
-  calciumChlorideDihydrate: {
-    label: 'calcium chloride dihydrate',
-    formula: 'CaCl₂·2H₂O',
-    molarMassG: 147.014,
-    gives: { Ca: 1, Cl: 2 },
-  },
-  calciumChloride: {
-    label: 'calcium chloride, dry',
-    formula: 'CaCl₂',
-    molarMassG: 110.984,
-    gives: { Ca: 1, Cl: 2 },
-  },
-  magnesiumChlorideHexahydrate: {
-    label: 'magnesium chloride hexahydrate',
-    formula: 'MgCl₂·6H₂O',
-    molarMassG: 203.301,
-    gives: { Mg: 1, Cl: 2 },
-  },
-  magnesiumSulfateHeptahydrate: {
-    label: 'magnesium sulfate heptahydrate',
-    formula: 'MgSO₄·7H₂O',
-    molarMassG: 246.47,
-    gives: { Mg: 1, SO4: 1 },
-  },
+  calciumHydroxide: additive('calcium hydroxide', 'Ca(OH)₂', { Ca: 1, O: 2, H: 2 }, { Ca: 1 }),
+  sodiumCarbonate: additive(
+    'sodium carbonate (soda ash)',
+    'Na₂CO₃',
+    { Na: 2, C: 1, O: 3 },
+    { Na: 2, DIC: 1 },
+  ),
+  sodiumBicarbonate: additive(
+    'sodium bicarbonate',
+    'NaHCO₃',
+    { Na: 1, H: 1, C: 1, O: 3 },
+    { Na: 1, DIC: 1 },
+  ),
+  sodiumHydroxide: additive('sodium hydroxide', 'NaOH', { Na: 1, O: 1, H: 1 }, { Na: 1 }),
+  calciumChlorideDihydrate: additive(
+    'calcium chloride dihydrate',
+    'CaCl₂·2H₂O',
+    { Ca: 1, Cl: 2, H: 4, O: 2 },
+    { Ca: 1, Cl: 2 },
+  ),
+  calciumChloride: additive('calcium chloride, dry', 'CaCl₂', { Ca: 1, Cl: 2 }, { Ca: 1, Cl: 2 }),
+  magnesiumChlorideHexahydrate: additive(
+    'magnesium chloride hexahydrate',
+    'MgCl₂·6H₂O',
+    { Mg: 1, Cl: 2, H: 12, O: 6 },
+    { Mg: 1, Cl: 2 },
+  ),
+  magnesiumSulfateHeptahydrate: additive(
+    'magnesium sulfate heptahydrate',
+    'MgSO₄·7H₂O',
+    { Mg: 1, S: 1, O: 11, H: 14 },
+    { Mg: 1, SO4: 1 },
+  ),
 } as const satisfies Record<string, Additive>;
 
 export type AdditiveId = keyof typeof additives;

@@ -1,4 +1,10 @@
-import { dissolved, pools, type Composition, type Element, type ReactantId } from './species';
+import {
+  dissolved,
+  pools,
+  type Composition,
+  type TrackedElement,
+  type ReactantId,
+} from './species';
 
 /** Moles made (+) or used (−) when a reaction advances by one mole. It cannot name alkalinity. */
 export type Reaction = Partial<Record<ReactantId, number>>;
@@ -15,7 +21,10 @@ export const termsOf = (reaction: Reaction): [ReactantId, number][] =>
 export function imbalance(reaction: Reaction): Composition {
   const totals: Composition = {};
   for (const [id, moles] of termsOf(reaction)) {
-    for (const [element, count] of Object.entries(compositionOf(id)) as [Element, number][]) {
+    for (const [element, count] of Object.entries(compositionOf(id)) as [
+      TrackedElement,
+      number,
+    ][]) {
       totals[element] = (totals[element] ?? 0) + moles * count;
     }
   }

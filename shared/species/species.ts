@@ -1,3 +1,5 @@
+import { molarMassGPerMol, type Element } from '../seawater/atomicMasses';
+
 /**
  * What the water carries, and what it exchanges matter with.
  *
@@ -7,8 +9,11 @@
  * alkalinity adds half an oxide ion), which makes dissolved salt mass a derived number too:
  * Ca(OH)2 counts as CaO and its water goes to the water.
  */
-export type Element = 'Ca' | 'Mg' | 'Sr' | 'Na' | 'K' | 'Cl' | 'S' | 'B' | 'C' | 'N' | 'P';
-export type Composition = Partial<Record<Element, number>>;
+export type TrackedElement = Exclude<Element, 'H' | 'O'>;
+/** Atoms in one mole of a thing. */
+export type Formula = Partial<Record<Element, number>>;
+/** The same without hydrogen and oxygen, which water takes and gives freely. */
+export type Composition = Partial<Record<TrackedElement, number>>;
 
 interface Dissolved {
   readonly label: string;
@@ -17,31 +22,33 @@ interface Dissolved {
   readonly elements: Composition;
 }
 
-const species = (
-  label: string,
-  alkalinityWeight: number,
-  molarMassG: number,
-  elements: Composition,
-): Dissolved => ({ label, alkalinityWeight, molarMassG, elements });
+const tracked = (formula: Formula): Composition =>
+  Object.fromEntries(Object.entries(formula).filter(([element]) => !'HO'.includes(element)));
 
-/** Atomic masses: IUPAC 2021 abridged standard atomic weights (from memory). */
+const species = (label: string, alkalinityWeight: number, formula: Formula): Dissolved => ({
+  label,
+  alkalinityWeight,
+  molarMassG: molarMassGPerMol(formula),
+  elements: tracked(formula),
+});
+
 export const dissolved = {
-  Ca: species('calcium', 2, 40.078, { Ca: 1 }),
-  Mg: species('magnesium', 2, 24.305, { Mg: 1 }),
-  Sr: species('strontium', 2, 87.62, { Sr: 1 }),
-  Na: species('sodium', 1, 22.99, { Na: 1 }),
-  K: species('potassium', 1, 39.098, { K: 1 }),
-  TAN: species('total ammonia', 1, 18.039, { N: 1 }),
-  Cl: species('chloride', -1, 35.453, { Cl: 1 }),
-  NO3: species('nitrate', -1, 62.004, { N: 1 }),
-  PO4: species('total phosphate', -1, 96.986, { P: 1 }),
-  SO4: species('sulfate', -2, 96.06, { S: 1 }),
-  acetate: species('acetate', -1, 59.044, { C: 2 }),
-  formate: species('formate', -1, 45.017, { C: 1 }),
-  DIC: species('dissolved inorganic carbon', 0, 44.009, { C: 1 }),
-  B: species('total borate', 0, 61.83, { B: 1 }),
-  untrackedCharge: species('untracked charge', 1, 0, {}),
-  untrackedSalt: species('untracked salt, g', 0, 1, {}),
+  Ca: species('calcium', 2, { Ca: 1 }),
+  Mg: species('magnesium', 2, { Mg: 1 }),
+  Sr: species('strontium', 2, { Sr: 1 }),
+  Na: species('sodium', 1, { Na: 1 }),
+  K: species('potassium', 1, { K: 1 }),
+  TAN: species('total ammonia', 1, { N: 1, H: 4 }),
+  Cl: species('chloride', -1, { Cl: 1 }),
+  NO3: species('nitrate', -1, { N: 1, O: 3 }),
+  PO4: species('total phosphate', -1, { P: 1, O: 4, H: 2 }),
+  SO4: species('sulfate', -2, { S: 1, O: 4 }),
+  acetate: species('acetate', -1, { C: 2, H: 3, O: 2 }),
+  formate: species('formate', -1, { C: 1, H: 1, O: 2 }),
+  DIC: species('dissolved inorganic carbon', 0, { C: 1, O: 2 }),
+  B: species('total borate', 0, { B: 1, O: 3, H: 3 }),
+  untrackedCharge: { label: 'untracked charge', alkalinityWeight: 1, molarMassG: 0, elements: {} },
+  untrackedSalt: { label: 'untracked salt, g', alkalinityWeight: 0, molarMassG: 1, elements: {} },
 } as const satisfies Record<string, Dissolved>;
 
 /** Where reactions put matter that is not dissolved, with what one mole of it holds. */
@@ -66,7 +73,7 @@ export const dissolvedIds = Object.keys(dissolved) as DissolvedId[];
 export const poolIds = Object.keys(pools) as PoolId[];
 
 /** Mass of half an oxide ion: what one equivalent of alkalinity adds to the dissolved mass, g. */
-export const HALF_OXIDE_G = 15.999 / 2;
+export const HALF_OXIDE_G = molarMassGPerMol({ O: 1 }) / 2;
 
 /** Dissolved mass that one mole of a species stands for, kg (see the note at the top). */
 export const saltKgPerMol = (id: DissolvedId): number =>

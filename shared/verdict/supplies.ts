@@ -1,8 +1,8 @@
 import type { Scenario } from '../scenario/schema';
-import { lastOf } from './measures';
+import { dayOf, lastOf } from './measures';
 import { SALT_G_PER_KG_PER_PSU } from '../water/referenceSeawater';
 import { seawaterDensityKgPerM3 } from '../seawater/density';
-import type { Trace } from '../trace/trace';
+import { readColumn, type Trace } from '../trace/trace';
 
 /** What the plan uses up. */
 export interface Supplies {
@@ -28,6 +28,16 @@ export function suppliesOf(scenario: Scenario, trace: Trace): Supplies {
       topOff.additive === 'calciumHydroxide' ? litresPerDay * topOff.gramsPerL * DAYS_A_MONTH : 0,
     saltKgPerMonth: (newWaterL * kgPerL * salinityPractical * SALT_G_PER_KG_PER_PSU) / 1000,
   };
+}
+
+/** Hours of the trial in which the reservoir stands empty, in a sentence; nothing when none. */
+export function emptyReservoirSentence({ topOff }: Scenario, trace: Trace): string {
+  if (topOff.reservoirL === 0) return '';
+  const litres = readColumn(trace, 'reservoir_l');
+  const first = litres.findIndex((value) => value <= 1e-9);
+  if (first < 0) return '';
+  const hours = litres.filter((value) => value <= 1e-9).length;
+  return `The reservoir runs dry on day ${dayOf(first)} and stands empty for ${hours} hours of the trial: salinity climbs and nothing is dosed from it meanwhile. Refill sooner, or take a larger one.`;
 }
 
 /** What runs out, in a sentence; empty when nothing does. */

@@ -4,7 +4,7 @@ import { flags, HIGHEST_PH_NBS, type ColumnId } from '../trace/columns';
 import { readColumn, type Crossing, type Trace } from '../trace/trace';
 import { limewaterCap, limewaterSentence, type LimewaterCap } from './limewaterCap';
 import { dayOf, highest, largestDailyChange, lastOf, lowest } from './measures';
-import { suppliesOf, suppliesSentence } from './supplies';
+import { emptyReservoirSentence, suppliesOf, suppliesSentence } from './supplies';
 
 export interface Outcome {
   readonly trace: Trace;
@@ -108,6 +108,7 @@ export function verdictOf(scenario: Scenario, outcome: Outcome): Verdict {
       : [
           'This plan has no steady daily cycle: CO₂ leaves faster than the room brings it. The trial starts in balance with the room instead.',
         ]),
+    emptyReservoirSentence(scenario, trace),
     suppliesSentence(suppliesOf(scenario, trace)),
     ...flagSentences(trace),
   ].filter((text) => text !== '');

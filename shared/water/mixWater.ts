@@ -1,3 +1,4 @@
+import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { umolPerKgFromDkh } from '../seawater/alkalinity';
 import { densityKgPerM3 } from '../seawater/density';
 import { phTotalFromPhNbs } from '../seawater/phNbs';
@@ -24,7 +25,11 @@ export interface WaterRecipe {
 }
 
 /** Ammonia is typed as mg of NH3, phosphate as mg of PO4: what tests print. */
-const TYPED_MOLAR_MASS_G = { nitrate: 62.004, phosphate: 94.971, ammonia: 17.031 };
+const TYPED_MOLAR_MASS_G = {
+  nitrate: molarMassGPerMol({ N: 1, O: 3 }),
+  phosphate: molarMassGPerMol({ P: 1, O: 4 }),
+  ammonia: molarMassGPerMol({ N: 1, H: 3 }),
+};
 
 function dicMolPerKg(block: Block, kg: number, recipe: WaterRecipe, alkalinity: number): number {
   const solver = new CarbonateSolver();

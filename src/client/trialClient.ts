@@ -6,7 +6,7 @@ import type { GasSolution } from '../../workers/trial.worker';
 type Door = Comlink.Remote<TrialDoor>;
 
 export interface TrialListener {
-  done(outcome: TrialOutcome, tookMs: number): void;
+  done(outcome: TrialOutcome): void;
   failed(message: string): void;
   progress(progress: Progress): void;
 }
@@ -87,7 +87,11 @@ export class TrialClient {
     try {
       const report = Comlink.proxy((progress: Progress) => listener.progress(progress));
       const answer = await line.door.run(key, ++this.jobs, scenario, report);
-      if (answer.kind === 'done') listener.done(answer.value, answer.tookMs);
+      if (answer.kind === 'done') {
+        const { tookMs } = answer;
+        performance.measure('trial', { start: line.startedMs, detail: { engineMs: tookMs } });
+        listener.done(answer.value);
+      }
       if (answer.kind === 'failed') listener.failed(answer.failure.message);
     } catch (error) {
       listener.failed(error instanceof Error ? error.message : String(error));

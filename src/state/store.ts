@@ -1,11 +1,12 @@
 import { openDB, type IDBPDatabase } from 'idb';
-import { parseScenario } from '../../shared/scenario/parse';
+import { isScenario } from '../../shared/scenario/parse';
 import type { BenchPlans, PlanOnBench } from './plans';
 import { inks } from './inks';
 
 const DATABASE = 'paper-reef';
 const STORE = 'bench';
 const KEY = 'plans';
+const SET_ASIDE = 'set aside';
 
 const database = (): Promise<IDBPDatabase> =>
   openDB(DATABASE, 1, { upgrade: (db) => void db.createObjectStore(STORE) });
@@ -23,17 +24,26 @@ const isPlan = (value: unknown): value is PlanOnBench => {
     typeof plan?.id === 'string' &&
     typeof plan.name === 'string' &&
     inks[plan.ink ?? -1] !== undefined &&
-    parseScenario(plan.scenario).ok
+    isScenario(plan.scenario)
   );
 };
 
-/** What was saved last, or undefined when nothing (or nothing readable) is there. */
-export async function loadBench(): Promise<BenchPlans | undefined> {
+export interface Loaded {
+  readonly bench: BenchPlans | undefined;
+  /** Whether something could not be read; it was put aside, not thrown away. */
+  readonly setAside: boolean;
+}
+
+/** What was saved last, as far as it can be read. */
+export async function loadBench(): Promise<Loaded> {
   const db = await database();
   const saved = (await db.get(STORE, KEY)) as Partial<BenchPlans> | undefined;
+  const all = Array.isArray(saved?.plans) ? saved.plans : [];
+  const plans = all.filter(isPlan);
+  const setAside = saved !== undefined && (plans.length === 0 || plans.length < all.length);
+  if (setAside) await db.put(STORE, saved, SET_ASIDE);
   db.close();
-  const plans = saved?.plans?.filter(isPlan) ?? [];
-  if (plans.length === 0) return undefined;
+  if (plans.length === 0) return { bench: undefined, setAside };
   const selected = plans.find(({ id }) => id === saved?.selected)?.id ?? plans[0]!.id;
-  return { plans, selected };
+  return { bench: { plans, selected }, setAside };
 }

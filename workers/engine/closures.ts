@@ -5,14 +5,14 @@ import {
   poolIds,
   pools,
   type Composition,
-  type Element,
+  type TrackedElement,
 } from '../../shared/species/species';
 import type { Books } from './books';
 
-type Totals = Map<Element, { sum: number; size: number }>;
+type Totals = Map<TrackedElement, { sum: number; size: number }>;
 
 function addTo(totals: Totals, elements: Composition, amount: number): void {
-  for (const [element, count] of Object.entries(elements) as [Element, number][]) {
+  for (const [element, count] of Object.entries(elements) as [TrackedElement, number][]) {
     const total = totals.get(element) ?? { sum: 0, size: 0 };
     total.sum += count * amount;
     total.size += count * Math.abs(amount);
@@ -36,7 +36,7 @@ export interface Closures {
   /** Alkalinity from the ions now, against the start and all ledger rows, µmol/kg. */
   readonly alkalinityUmolPerKg: number;
   /** Each element over all accounts against the start, relative to all there is of it. */
-  readonly elements: Partial<Record<Element, number>>;
+  readonly elements: Partial<Record<TrackedElement, number>>;
 }
 
 /** Two independent checks: one sees what was not booked, the other what was booked wrongly. */

@@ -1,5 +1,6 @@
 import { limitBands, type LimitId } from '../../shared/scenario/limitBands';
 import { BLOCK_SIZE, indexOf } from '../../shared/species/block';
+import { dissolved } from '../../shared/species/species';
 import type { Crossing } from '../../shared/trace/trace';
 import type { Simulation } from './simulation';
 import { TankView } from './tankView';
@@ -7,8 +8,8 @@ import { TankView } from './tankView';
 const quantities: Record<LimitId, (view: TankView) => number> = {
   alkalinity: (view) => view.alkalinityDkh,
   ph: (view) => view.phNbs,
-  calcium: (view) => view.mgPerL(indexOf.Ca, 40.078),
-  magnesium: (view) => view.mgPerL(indexOf.Mg, 24.305),
+  calcium: (view) => view.mgPerL(indexOf.Ca, dissolved.Ca.molarMassG),
+  magnesium: (view) => view.mgPerL(indexOf.Mg, dissolved.Mg.molarMassG),
   salinity: (view) => view.salinityPractical,
 };
 

@@ -1,3 +1,4 @@
+import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
 import { omegaRange } from '../../shared/processes/calcification';
 import { commonRange } from '../../shared/seawater/outOfRange';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
@@ -6,8 +7,15 @@ import { columns, flags, HIGHEST_PH_NBS, type ColumnId } from '../../shared/trac
 import { createTrace, type Trace } from '../../shared/trace/trace';
 import type { Simulation } from './simulation';
 
-const G_PER_MOL_CACO3 = 100.086;
-const MG_PER_MMOL = { Ca: 40.078, Mg: 24.305, NO3: 62.004, PO4: 94.971, NH3: 17.031 };
+const G_PER_MOL_CACO3 = molarMassGPerMol({ Ca: 1, C: 1, O: 3 });
+/** Masses as tests print them. */
+const MG_PER_MMOL = {
+  Ca: molarMassGPerMol({ Ca: 1 }),
+  Mg: molarMassGPerMol({ Mg: 1 }),
+  NO3: molarMassGPerMol({ N: 1, O: 3 }),
+  PO4: molarMassGPerMol({ P: 1, O: 4 }),
+  NH3: molarMassGPerMol({ N: 1, H: 3 }),
+};
 
 const outside = (value: number, [low, high]: readonly [number, number]) =>
   value < low || value > high;
