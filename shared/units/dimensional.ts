@@ -1,7 +1,7 @@
 import { create, createUnitDependencies, unitDependencies, type FactoryFunctionMap } from 'mathjs';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { salinityFromSpecificGravity2525 } from '../seawater/specificGravity';
-import type { ParsedQuantity } from './parse';
+import type { ParsedQuantity } from './parsedQuantity';
 
 /** Loaded only when somebody types a unit other than the field's own. */
 const math = create({ unitDependencies, createUnitDependencies } as unknown as FactoryFunctionMap);

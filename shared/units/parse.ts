@@ -1,5 +1,4 @@
-export type ParsedQuantity =
-  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
+import type { ParsedQuantity } from './parsedQuantity';
 
 const NUMBER = /^\s*([-+−]?\d+(?:[.,]\d+)?|[-+−]?[.,]\d+)\s*(.*?)\s*$/u;
 /** "1,000": a thousand in one country, one in another. */

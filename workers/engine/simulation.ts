@@ -1,11 +1,13 @@
 import type { Plant } from '../../shared/devices/device';
-import { indexOf, saltKg, solutionKg, WATER, type Block } from '../../shared/species/block';
+import { solutionKg, type Block } from '../../shared/species/block';
 import { Books } from './books';
 import type { Plan } from './compile';
 import { Flows } from './flows';
 import { scaleOverdraw } from './overdraw';
+import { plantDoor } from './plantDoor';
+import { AIM_BEYOND_H, Sensors } from './sensors';
 import { Step } from './step';
-import { TankView, volumeL } from './tankView';
+import { TankView } from './tankView';
 
 export interface SimulationOptions {
   /** Error allowed in one step, µmol/kg of alkalinity or carbon. */
@@ -17,9 +19,8 @@ export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };
 /** Closer than this to a moment is that moment, h (4 µs). */
 const INSTANT_H = 1e-9;
 const SMALLEST_STEP_H = 1e-6;
-/** A step is aimed a hair beyond a sensor's mark, and may end half a second late. */
-const AIM_BEYOND_H = 0.2 / 3600;
-const LATE_H = 0.5 / 3600;
+/** A step that ends this little too late is trimmed along its last slope; the error is its square. */
+const TRIM_H = 1 / 3600;
 
 /** A tank that moves through time: steps under error control that land exactly on every switch. */
 export class Simulation {
@@ -32,13 +33,12 @@ export class Simulation {
   /** Called after each accepted step, before anything is switched; `view` shows its end. */
   onStep: (() => void) | undefined;
   private readonly flows: Flows;
+  private readonly sensors: Sensors;
   private readonly plant: Plant;
   private readonly reservoir: Block | undefined;
   private readonly topOffPipe: { readonly kgPerH: number };
   private nextEvent = 0;
   private switchAtH = 0;
-  /** How far each device's sensor was from its mark when the step began. */
-  private readonly gaps: number[] = [];
   private tryH = 0.25;
 
   constructor(
@@ -48,7 +48,8 @@ export class Simulation {
     this.books = plan.books;
     this.flows = new Flows(plan, this.books);
     this.step = new Step(plan.channels, this.flows, plan.weather, this.view);
-    this.plant = this.makePlant();
+    this.sensors = new Sensors(plan.devices, this.view, this.step);
+    this.plant = plantDoor(plan, this.view);
     this.reservoir = plan.devices.some(({ id }) => id === 'topOff')
       ? this.books.vessel('reservoir')
       : undefined;
@@ -70,7 +71,7 @@ export class Simulation {
   private advanceOnce(endH: number): void {
     const stopH = Math.min(endH, this.nextSwitchH());
     const span = stopH - this.timeH;
-    const aimed = this.hoursUntilSensor();
+    const aimed = this.sensors.hoursUntilReached();
     const target = Math.min(span, aimed);
     let hours = Math.min(target, this.tryH);
     // Two even steps instead of one long and one sliver.
@@ -98,29 +99,19 @@ export class Simulation {
     }
   }
 
-  /** If a sensor was passed on the way by more than a moment, goes back and stops at it. */
+  /** If a sensor was passed on the way, stops at it: by trimming a moment, else by a new try. */
   private shortenToSensor(first: number): number {
     let hours = first;
     for (let tries = 0; tries < 20; tries++) {
-      const part = this.partUntilSensor(hours);
-      if (part >= 1) return hours;
-      hours = Math.max(INSTANT_H, hours * part + AIM_BEYOND_H);
+      const lateH = (1 - this.sensors.partPassed()) * hours;
+      if (lateH < TRIM_H) {
+        this.step.trim(lateH);
+        return hours - lateH;
+      }
+      hours = Math.max(INSTANT_H, hours - lateH + AIM_BEYOND_H);
       this.step.attempt(hours);
     }
     return hours;
-  }
-
-  /** The part of the step just tried at which the first sensor was passed; 1 when in time. */
-  private partUntilSensor(hours: number): number {
-    const { devices } = this.plan;
-    let part = 1;
-    for (let i = 0; i < devices.length; i++) {
-      const end = devices[i]!.watch(this.view);
-      const begin = this.gaps[i]!;
-      if (end >= 0 || begin <= 0 || (hours * end) / (end - begin) < LATE_H) continue;
-      part = Math.min(part, begin / (begin - end));
-    }
-    return part;
   }
 
   private accept(hours: number, endH: number): void {
@@ -162,52 +153,11 @@ export class Simulation {
     return next;
   }
 
-  /** The tank's volume after so many hours, if everything goes on as it goes now. */
-  private litresAfter(hours: number, saltKgPerH: number, waterKgPerH: number): number {
-    const { view } = this;
-    const salt = view.saltKg + hours * saltKgPerH;
-    const solution = view.solutionKg + hours * (saltKgPerH + waterKgPerH);
-    return volumeL(salt, solution, view.tempC);
-  }
-
-  /** Volume moves almost evenly between switches, so a sensor's moment can be aimed at. */
-  private hoursUntilSensor(): number {
-    const slope = this.step.slopes[0]!;
-    const saltKgPerH = saltKg(slope);
-    const { devices } = this.plan;
-    let hours = Infinity;
-    for (let i = 0; i < devices.length; i++) {
-      const device = devices[i]!;
-      const gap = device.watch(this.view);
-      this.gaps[i] = gap;
-      const perL = device.watchPerL();
-      if (perL !== 0) hours = Math.min(hours, this.hoursToClose(gap, -perL, saltKgPerH, slope));
-    }
-    return Math.max(hours, SMALLEST_STEP_H);
-  }
-
-  /** Hours until a gap closes; two looks ahead, since volume is not quite straight in time. */
-  private hoursToClose(gap: number, perL: number, saltKgPerH: number, slope: Block): number {
-    let aim = 0.5;
-    for (let i = 0; i < 2; i++) {
-      const litres = this.litresAfter(aim, saltKgPerH, slope[WATER]!) - this.view.volumeL;
-      if (litres * perL <= 0) return Infinity;
-      aim = (gap * aim) / (litres * perL);
-    }
-    return aim + AIM_BEYOND_H;
-  }
-
   private switchWhatIsDue(): void {
-    if (this.timeH >= this.switchAtH - INSTANT_H || this.sensorReached()) {
+    if (this.timeH >= this.switchAtH - INSTANT_H || this.sensors.reached()) {
       this.actAll();
     }
     this.landOnEvents();
-  }
-
-  private sensorReached(): boolean {
-    const { devices } = this.plan;
-    for (let i = 0; i < devices.length; i++) if (devices[i]!.watch(this.view) <= 0) return true;
-    return false;
   }
 
   private landOnEvents(): void {
@@ -244,26 +194,5 @@ export class Simulation {
       `The run stopped at hour ${this.timeH.toFixed(2)} in the tank: ` +
         `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite.`,
     );
-  }
-
-  private makePlant(): Plant {
-    const { books, view } = this;
-    const rowOf = (reason: string) => {
-      const row = this.plan.ledger.findIndex(({ id }) => id === reason);
-      return row >= 0 ? row : this.plan.ledger.length - 1;
-    };
-    const lime = books.poolIndex('reservoirLime');
-    return {
-      setLight: (level) => (view.light = level),
-      waterKg: (vessel) => books.vessel(vessel)[WATER]!,
-      contents: (vessel) => books.vessel(vessel),
-      transfer: (reason, from, to, block: Block) =>
-        books.transfer(rowOf(reason), books.offsetOf(from), books.offsetOf(to), block),
-      addLime: (mol) =>
-        books.shift(rowOf('refill'), books.offsetOf('outside') + indexOf.Ca, lime, mol),
-      dissolveLime: (vessel, mol) =>
-        books.shift(rowOf('refill'), lime, books.offsetOf(vessel) + indexOf.Ca, mol),
-      limeMol: () => books.amounts[lime]!,
-    };
   }
 }

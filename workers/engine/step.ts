@@ -16,6 +16,9 @@ const NODES = [0, 1 / 2, 3 / 4, 1];
 const WEIGHTS = [2 / 9, 1 / 3, 4 / 9, 0];
 const ERROR = [-5 / 72, 1 / 12, 1 / 9, -1 / 8];
 
+/** The error of a step that would use more carbon than there is, which no water can be solved for. */
+const TOO_LONG = 1e9;
+
 /** Species that cannot fall below nothing: all but the two remainders at the end. */
 const TRACKED = indexOf.untrackedCharge;
 
@@ -30,6 +33,7 @@ export class Step {
   readonly tankMeanPerKg = new Float64Array(BLOCK_SIZE);
   fromH = 0;
   hours = 0;
+  private trimmedH = 0;
   private readonly rates: readonly Float64Array[];
   private readonly stagePerKg = [0, 1, 2, 3].map(() => new Float64Array(BLOCK_SIZE));
   private readonly stage = new Float64Array(BLOCK_SIZE);
@@ -70,13 +74,17 @@ export class Step {
     const k4 = slopes[3]!;
     const { from, stage, to } = this;
     this.hours = hours;
+    this.trimmedH = 0;
     for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + (hours / 2) * k1[i]!;
+    if (stage[indexOf.DIC]! < 0) return TOO_LONG;
     this.look(1, stage, this.fromH + hours / 2);
     for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + hours * 0.75 * k2[i]!;
+    if (stage[indexOf.DIC]! < 0) return TOO_LONG;
     this.look(2, stage, this.fromH + hours * 0.75);
     for (let i = 0; i < BLOCK_SIZE; i++) {
       to[i] = from[i]! + (hours / 9) * (2 * k1[i]! + 3 * k2[i]! + 4 * k3[i]!);
     }
+    if (to[indexOf.DIC]! < 0) return TOO_LONG;
     this.look(3, to, this.fromH + hours);
     let alkalinity = 0;
     for (let i = 0; i < WATER; i++) {
@@ -97,12 +105,23 @@ export class Step {
     return ERROR[0]! * k1[i]! + ERROR[1]! * k2[i]! + ERROR[2]! * k3[i]! + ERROR[3]! * k4[i]!;
   }
 
+  /** Ends the step just tried a moment earlier. */
+  trim(hours: number): void {
+    this.trimmedH = hours;
+    if (hours === 0) return;
+    const last = this.slopes[3]!;
+    for (let i = 0; i < BLOCK_SIZE; i++) this.to[i]! -= hours * last[i]!;
+    this.hours -= hours;
+  }
+
   /** Works out the extents of the step just tried. */
   finish(): void {
+    const tried = this.hours + this.trimmedH;
+    const last = this.rates[3]!;
     for (let c = 0; c < this.extents.length; c++) {
       let rate = 0;
       for (let s = 0; s < 3; s++) rate += WEIGHTS[s]! * this.rates[s]![c]!;
-      this.extents[c] = this.hours * rate;
+      this.extents[c] = tried * rate - this.trimmedH * last[c]!;
     }
     if (this.flows.outKgPerH === 0) return;
     for (let i = 0; i < BLOCK_SIZE; i++) {

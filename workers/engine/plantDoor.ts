@@ -1,0 +1,26 @@
+import type { Plant } from '../../shared/devices/device';
+import { indexOf, WATER } from '../../shared/species/block';
+import type { Plan } from './compile';
+import type { TankView } from './tankView';
+
+/** What devices and events may do to a tank: nothing here goes round the books. */
+export function plantDoor(plan: Plan, view: TankView): Plant {
+  const { books, ledger } = plan;
+  const rowOf = (reason: string): number => {
+    const row = ledger.findIndex(({ id }) => id === reason);
+    return row >= 0 ? row : ledger.length - 1;
+  };
+  const lime = books.poolIndex('reservoirLime');
+  return {
+    setLight: (level) => (view.light = level),
+    waterKg: (vessel) => books.vessel(vessel)[WATER]!,
+    contents: (vessel) => books.vessel(vessel),
+    transfer: (reason, from, to, block) =>
+      books.transfer(rowOf(reason), books.offsetOf(from), books.offsetOf(to), block),
+    addLime: (mol) =>
+      books.shift(rowOf('refill'), books.offsetOf('outside') + indexOf.Ca, lime, mol),
+    dissolveLime: (vessel, mol) =>
+      books.shift(rowOf('refill'), lime, books.offsetOf(vessel) + indexOf.Ca, mol),
+    limeMol: () => books.amounts[lime]!,
+  };
+}
