@@ -1,15 +1,11 @@
 import * as Comlink from 'comlink';
 import type { Scenario } from '../shared/scenario/schema';
-import type { Crossing, Trace } from '../shared/trace/trace';
-import { TrialRun } from './engine/run';
+import type { Outcome } from '../shared/verdict/outcome';
+import { TrialRun, type Run } from './engine/run';
 import { solveGas, type GasSolution } from './studies/solveGas';
 
 /** What a trial gives, as it crosses the border; the trace's buffer is handed over, not copied. */
-export interface TrialOutcome {
-  readonly trace: Trace;
-  readonly crossings: readonly Crossing[];
-  readonly settled: boolean;
-}
+export type TrialOutcome = Outcome;
 
 /** Errors cross as values: a thrown one would lose its fields on the way. */
 export interface Failure {
@@ -76,10 +72,9 @@ export class TrialDesk {
           report(Comlink.transfer(progress, [partial.trace.buffer]));
         }
       }
-      const { trace, crossings, settled } = trial.result();
-      const value = { trace, crossings, settled };
+      const value = outcomeOf(trial.result());
       const tookMs = performance.now() - begun;
-      return Comlink.transfer({ kind: 'done', value, tookMs }, [trace.buffer]);
+      return Comlink.transfer({ kind: 'done', value, tookMs }, [value.trace.buffer]);
     } catch (error) {
       return { kind: 'failed', failure: failureOf(error) };
     }
@@ -101,7 +96,18 @@ export class TrialDesk {
   }
 }
 
+/** A run without what only tests look at. */
+const outcomeOf = ({ trace, crossings, settled, stopped, omegaReference }: Run): TrialOutcome => ({
+  trace,
+  crossings,
+  settled,
+  stopped,
+  omegaReference,
+});
+
 /** A partial trace is copied: the run goes on writing into its own. */
-function copyOf({ trace, crossings, settled }: TrialOutcome): TrialOutcome {
-  return { trace: { ...trace, buffer: trace.buffer.slice(0) }, crossings: [...crossings], settled };
+function copyOf(run: Run): TrialOutcome {
+  const { trace, crossings } = run;
+  const partial = { ...trace, buffer: trace.buffer.slice(0) };
+  return { ...outcomeOf(run), trace: partial, crossings: [...crossings] };
 }

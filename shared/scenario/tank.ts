@@ -106,6 +106,18 @@ export const start = part('How the trial starts', 'What sets pH at the first hou
     },
     8.1,
   ),
+  omegaReference: quantity(
+    {
+      title: 'Saturation that the typed use belongs to',
+      unit: 'Ω',
+      min: 0,
+      max: 20,
+      slider: [0, 8],
+      step: 0.01,
+      help: '0 means the mean of this trial’s own first day. A trial that starts from another plan’s water takes that plan’s.',
+    },
+    0,
+  ),
   clockHour: quantity(
     {
       title: 'Clock time at the start',

@@ -18,6 +18,7 @@ const names: Readonly<Record<string, string>> = {
   'm²': 'm^2',
   l: 'L',
   ml: 'mL',
+  'us gal': 'gal',
   gallon: 'gal',
   gallons: 'gal',
   d: 'day',
@@ -37,8 +38,12 @@ export function convert(number: number, typedUnit: string, unit: string): Parsed
   if (unit === 'ppt' && typedUnit.toLowerCase() === 'sg') {
     return { ok: true, value: salinityFromSpecificGravity2525(number) };
   }
+  if (unit === 'mg/L' && typedUnit.toLowerCase() === 'ppm') return { ok: true, value: number };
+  // "4 L" in a field of L/day means L/day: what is left out is the field's own.
+  const per = unit.indexOf('/');
+  const whole = per > 0 && !typedUnit.includes('/') ? typedUnit + unit.slice(per) : typedUnit;
   try {
-    const value = math.unit!(number, readable(typedUnit)).toNumber(readable(unit));
+    const value = math.unit!(number, readable(whole)).toNumber(readable(unit));
     if (!Number.isFinite(value)) throw new RangeError('not finite');
     return { ok: true, value: Number(value.toPrecision(12)) };
   } catch {

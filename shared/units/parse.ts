@@ -14,11 +14,18 @@ const plain = (text: string): string =>
     .replaceAll('liters', 'l')
     .replaceAll('litres', 'l');
 
+/** "21:30", for a field in hours. */
+const CLOCK = /^\s*(\d{1,2}):([0-5]\d)\s*$/u;
+
 /**
  * Reads what a person typed into a field that is kept in `unit`: a bare number, a number with that
  * unit, or any other unit of the same kind ("12 gal"). A decimal comma is read as such.
  */
 export async function parseQuantity(text: string, unit: string): Promise<ParsedQuantity> {
+  if (text.trim() === '')
+    return refuse(`Nothing is typed here. Type a number${unit ? ` in ${unit}` : ''}.`);
+  const clock = unit === 'h' ? CLOCK.exec(text) : null;
+  if (clock) return { ok: true, value: Number(clock[1]) + Number(clock[2]) / 60 };
   const match = NUMBER.exec(text);
   if (!match) {
     return refuse(

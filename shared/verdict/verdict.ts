@@ -1,16 +1,14 @@
 import { limitBands, type Band, type LimitId } from '../scenario/limitBands';
 import type { Scenario } from '../scenario/schema';
-import { flags, HIGHEST_PH_NBS, type ColumnId } from '../trace/columns';
-import { readColumn, type Crossing, type Trace } from '../trace/trace';
-import { limewaterCap, limewaterSentence, type LimewaterCap } from './limewaterCap';
-import { dayOf, highest, largestDailyChange, lastOf, lowest } from './measures';
+import { flags, type ColumnId } from '../trace/columns';
+import { readColumn, type Trace } from '../trace/trace';
+import { alkalinityPart } from './alkalinityPart';
+import { limewaterCap, type LimewaterCap } from './limewaterCap';
+import { limewaterSentence } from './limewaterSentence';
+import { dayOf, highest, largestDailyChange, lowest, usePerDay } from './measures';
+import type { Outcome } from './outcome';
 import { emptyReservoirSentence, suppliesOf, suppliesSentence } from './supplies';
-
-export interface Outcome {
-  readonly trace: Trace;
-  readonly crossings: readonly Crossing[];
-  readonly settled: boolean;
-}
+import { phText, signed } from './texts';
 
 export interface Verdict {
   /** Follows the trial's name: "holds 8.3–8.7 dKH for 60 days; …". */
@@ -20,9 +18,6 @@ export interface Verdict {
   readonly limewater: LimewaterCap | undefined;
 }
 
-export const phText = (ph: number): string =>
-  ph > HIGHEST_PH_NBS ? `>${HIGHEST_PH_NBS}` : ph.toFixed(2);
-
 const columnOf: Record<LimitId, { id: ColumnId; name: string; digits: number; unit: string }> = {
   alkalinity: { id: 'alkalinity_dkh', name: 'alkalinity', digits: 1, unit: ' dKH' },
   ph: { id: 'ph_nbs', name: 'pH', digits: 2, unit: '' },
@@ -30,31 +25,6 @@ const columnOf: Record<LimitId, { id: ColumnId; name: string; digits: number; un
   magnesium: { id: 'magnesium_mg_l', name: 'magnesium', digits: 0, unit: ' mg/L' },
   salinity: { id: 'salinity_ppt', name: 'salinity', digits: 1, unit: ' ppt' },
 };
-
-/** A stretch of time in the largest unit that fits: hours for a day, days beyond. */
-const lengthText = (hours: number) =>
-  hours < 48 ? `${Math.round(hours)} hours` : `${Math.round(hours / 24)} days`;
-
-function alkalinityPart(band: Band, { trace, crossings }: Outcome): string {
-  const low = lowest(trace, 'alkalinity_dkh');
-  const high = highest(trace, 'alkalinity_dkh');
-  const length = lengthText(trace.rows - 1);
-  const left = crossings.find(
-    ({ limit, into }) => limit.startsWith('alkalinity') && into === 'outside',
-  );
-  const startedOutside =
-    readColumn(trace, 'alkalinity_dkh')[0]! < band.low ||
-    readColumn(trace, 'alkalinity_dkh')[0]! > band.high;
-  if (!left && !startedOutside) {
-    return `holds ${low.value.toFixed(1)}–${high.value.toFixed(1)} dKH for ${length}`;
-  }
-  const end = lastOf(trace, 'alkalinity_dkh').toFixed(1);
-  if (startedOutside)
-    return `starts outside your ${band.low}–${band.high} dKH and is at ${end} dKH after ${length}`;
-  const way =
-    left!.limit === 'alkalinityLow' ? `falls below ${band.low}` : `rises above ${band.high}`;
-  return `${way} dKH on day ${dayOf(left!.timeH)} and is at ${end} dKH after ${length}`;
-}
 
 /** How a quantity leaves the keeper's band; nothing when it does not. */
 function outsideSentence({ id, low, high }: Band, trace: Trace): string | undefined {
@@ -71,51 +41,63 @@ function outsideSentence({ id, low, high }: Band, trace: Trace): string | undefi
   return parts.length > 0 ? `${name} ${parts.join(' and ')}` : undefined;
 }
 
+/** Growth outside the laws' range is shown on its own chart: it is so common that it would dull. */
+const { highPh, temperature, salinity } = flags;
+
 function flagSentences(trace: Trace): string[] {
   const bits = readColumn(trace, 'flags');
-  return Object.values(flags).flatMap(({ bit, text }) => {
+  return [highPh, temperature, salinity].flatMap(({ bit, text }) => {
     const first = bits.findIndex((value) => (value & bit) !== 0);
     return first < 0 ? [] : [`From day ${dayOf(first)}: ${text}.`];
   });
 }
 
+/** Corals take less as saturation falls: it flatters a plan that lets alkalinity sink. */
+function slowingSentence(trace: Trace): string {
+  const hours = trace.rows - 1;
+  if (hours < 72) return '';
+  const first = usePerDay(trace, 0, 24);
+  const last = usePerDay(trace, hours - 24, hours);
+  if (Math.abs(last - first) < 0.1 * first) return '';
+  return last < first
+    ? `Corals slow down as saturation falls: the tank uses ${last.toFixed(2)} dKH a day at the end, ${first.toFixed(2)} at the start.`
+    : `Use climbs from ${first.toFixed(2)} to ${last.toFixed(2)} dKH a day.`;
+}
+
 /** What a trial says against the keeper's limits: the answer first, its reasons after. */
 export function verdictOf(scenario: Scenario, outcome: Outcome): Verdict {
-  const { trace } = outcome;
-  const bands = limitBands(scenario.limits);
+  const { trace, stopped } = outcome;
+  const { limits } = scenario;
+  const bands = limitBands(limits);
   const peak = highest(trace, 'ph_nbs');
-  const limewater = limewaterCap(scenario, trace);
+  const limewater = stopped ? undefined : limewaterCap(scenario, trace);
   const daily = largestDailyChange(trace);
   const outside = bands.map((band) => outsideSentence(band, trace)).filter((s) => s !== undefined);
-  const tooFast = Math.abs(daily.value) > scenario.limits.alkalinityChangeDkhPerDay;
+  const tooFast = Math.abs(daily.value) > limits.alkalinityChangeDkhPerDay;
+  const dry = emptyReservoirSentence(scenario, trace);
   const headline = [
+    ...(stopped ? [`stops on day ${dayOf(stopped.timeH)}`] : []),
     alkalinityPart(bands[0]!, outcome),
     `pH peaks at ${phText(peak.value)} on day ${dayOf(peak.timeH)}`,
     ...(limewater ? [`limewater covers ${Math.round(limewater.covered * 100)} % of use`] : []),
   ].join('; ');
+  const insideLimits = outside.length === 0 && !tooFast && !stopped;
   const details = [
-    ...(outside.length > 0
-      ? [`Outside your limits: ${outside.join('; ')}.`]
-      : ['Everything stays inside your limits.']),
-    ...(tooFast
-      ? [
-          `Alkalinity moves by ${daily.value.toFixed(2)} dKH within a day (day ${dayOf(daily.timeH)}); your limit is ${scenario.limits.alkalinityChangeDkhPerDay}.`,
-        ]
-      : []),
-    ...(limewater ? [limewaterSentence(scenario, limewater)] : []),
-    ...(outcome.settled
-      ? []
-      : [
-          'This plan has no steady daily cycle: CO₂ leaves faster than the room brings it. The trial starts in balance with the room instead.',
-        ]),
-    emptyReservoirSentence(scenario, trace),
+    stopped?.reason ?? '',
+    dry,
+    outside.length > 0 ? `Outside your limits: ${outside.join('; ')}.` : '',
+    tooFast
+      ? `Alkalinity moves by ${signed(daily.value, 2)} dKH within a day (day ${dayOf(daily.timeH)}); your limit is ${limits.alkalinityChangeDkhPerDay}.`
+      : '',
+    insideLimits ? 'Everything stays inside your limits.' : '',
+    // With an empty reservoir nothing else can be blamed before it is refilled.
+    limewater && dry === '' ? limewaterSentence(scenario, limewater) : '',
+    slowingSentence(trace),
+    outcome.settled
+      ? ''
+      : 'This plan has no steady daily cycle: CO₂ leaves faster than the room brings it. The trial starts in balance with the room instead.',
     suppliesSentence(suppliesOf(scenario, trace)),
     ...flagSentences(trace),
   ].filter((text) => text !== '');
-  return {
-    headline: `${headline}.`,
-    insideLimits: outside.length === 0 && !tooFast,
-    details,
-    limewater,
-  };
+  return { headline: `${headline}.`, insideLimits, details, limewater };
 }

@@ -69,16 +69,21 @@ export function scalesFor(
 export function timeTicks({ fromH, toH }: TimeWindow, width: number, clockHour: number) {
   const days = (toH - fromH) / 24;
   if (days <= 3.5) {
-    const step = days <= 1 ? 3 : 6;
+    const step = days <= 1 ? 3 : width < 520 ? 12 : 6;
     const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
     const count = Math.floor((toH - first) / step) + 1;
     return Array.from({ length: count }, (_, i) => {
       const timeH = first + i * step;
-      return { timeH, label: `${String((timeH + clockHour) % 24).padStart(2, '0')}:00` };
+      const clock = timeH + clockHour;
+      const midnight = clock % 24 === 0;
+      return {
+        timeH,
+        label: midnight ? `day ${clock / 24 + 1}` : `${String(clock % 24).padStart(2, '0')}:00`,
+      };
     });
   }
   return scaleLinear([fromH / 24, toH / 24], [0, 1])
     .ticks(Math.max(2, Math.min(8, width / 95)))
     .filter((day) => Number.isInteger(day))
-    .map((day) => ({ timeH: day * 24, label: day === 0 ? 'start' : `day ${day}` }));
+    .map((day) => ({ timeH: day * 24, label: day === 0 ? 'start' : `${day} d` }));
 }

@@ -1,6 +1,6 @@
 import type { LimitId } from '../../shared/scenario/limitBands';
 import type { ColumnId } from '../../shared/trace/columns';
-import { phText } from '../../shared/verdict/verdict';
+import { phText } from '../../shared/verdict/texts';
 
 /** One chart of the bench: which column, how it is written, the least span worth an axis. */
 export interface ChartKind {
@@ -45,7 +45,7 @@ export const firstCharts: readonly ChartKind[] = [
 export const foldedCharts: readonly ChartKind[] = [
   {
     column: 'omega_aragonite',
-    title: 'Saturation (Ω aragonite)',
+    title: 'Saturation (Ω aragonite); growth laws measured at 2–4',
     unit: '',
     least: 1,
     format: digits(2),

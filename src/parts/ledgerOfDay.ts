@@ -24,7 +24,7 @@ const LEAST_DKH = 0.0005;
  */
 export function ledgerOfDay(trace: Trace, cursorH: number): LedgerOfDay {
   const last = trace.rows - 1;
-  const day = Math.min(Math.floor(cursorH / 24), Math.max(0, Math.ceil(last / 24) - 1));
+  const day = Math.max(0, Math.ceil(Math.min(cursorH, last) / 24) - 1);
   const [fromH, toH] = [day * 24, Math.min(last, (day + 1) * 24)];
   const alkalinity = readColumn(trace, 'alkalinity_dkh');
   const [startDkh, endDkh] = [alkalinity[fromH]!, alkalinity[toH]!];

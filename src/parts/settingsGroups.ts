@@ -15,7 +15,7 @@ export interface SettingsGroup {
   readonly open: boolean;
   readonly fields: readonly FieldPath[];
   readonly presets?: readonly Presets[];
-  readonly editor?: 'dosers' | 'additions' | 'gas';
+  readonly editor?: 'dosers' | 'additions' | 'gas' | 'start';
 }
 
 const in_ = (part: string, ...names: string[]): FieldPath[] => names.map((name) => [part, name]);
@@ -168,7 +168,8 @@ export const detailGroups: readonly SettingsGroup[] = [
   {
     title: 'How the trial starts',
     open: false,
-    fields: in_('start', 'carbon', 'phNbs', 'clockHour'),
+    fields: in_('start', 'carbon', 'phNbs', 'omegaReference', 'clockHour'),
+    editor: 'start',
   },
   {
     title: 'Your limits (common practice)',

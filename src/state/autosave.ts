@@ -1,7 +1,8 @@
 import type { BenchPlans } from './plans';
-import { loadBench, saveBench } from './store';
+import { keepForNextVisit, loadBench, saveBench } from './store';
 
-const SAVE_AFTER_MS = 300;
+/** During a drag something is written this often, not only when it ends. */
+const SAVE_EVERY_MS = 250;
 
 /** Writes the bench a moment after each change; never before what was saved has been read. */
 export class Autosave {
@@ -34,18 +35,21 @@ export class Autosave {
   soon(bench: BenchPlans): void {
     if (!this.restored) return;
     this.waiting = bench;
-    clearTimeout(this.timer);
-    this.timer = setTimeout(() => void this.now(), SAVE_AFTER_MS);
+    this.timer ??= setTimeout(() => void this.now(), SAVE_EVERY_MS);
   }
 
-  /** Saves what waits at once; to be called when the page is about to be hidden. */
-  async now(): Promise<void> {
-    clearTimeout(this.timer);
+  /** The page is going away, too soon for the database: what waits is left where it can be found. */
+  beforeLeaving(): void {
+    if (this.waiting) keepForNextVisit(this.waiting);
+  }
+
+  private async now(): Promise<void> {
+    this.timer = undefined;
     const bench = this.waiting;
-    this.waiting = undefined;
     if (!bench) return;
     try {
       await saveBench(bench);
+      if (this.waiting === bench) this.waiting = undefined;
     } catch {
       this.onTrouble('Nothing could be saved in this browser. Save your plan as a file instead.');
     }

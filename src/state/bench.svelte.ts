@@ -21,6 +21,8 @@ export class Bench {
   private state: BenchPlans = $state.raw({ plans: [], selected: '' });
   /** Counts changes, so that what asks the history is asked again. */
   private changes = $state(0);
+  /** Counts undo and redo. */
+  walks = $state(0);
   cursorH = $state(0);
   notice = $state('');
   private readonly history = new History<BenchPlans>();
@@ -61,9 +63,9 @@ export class Bench {
     const saved = await this.autosave.restore();
     if (saved) this.show(saved);
   }
-  /** Saves at once what is not saved yet. */
-  async saveNow(): Promise<void> {
-    await this.autosave.now();
+  /** To be called when the page is about to go away. */
+  saveBeforeLeaving(): void {
+    this.autosave.beforeLeaving();
   }
 
   select(id: string): void {
@@ -104,15 +106,21 @@ export class Bench {
     this.step(openingPlans(scenario));
     this.cursorH = 0;
   }
+  /** A scenario as one more trial beside what is there. */
+  addTrial(scenario: Scenario): void {
+    if (this.canAdd) this.step(withPlan(this.state, scenario, scenario.title));
+  }
   startOver(): void {
     this.open(this.example);
   }
   undo(): void {
     const state = this.history.undo(this.state);
+    this.walks++;
     if (state) this.show(state);
   }
   redo(): void {
     const state = this.history.redo(this.state);
+    this.walks++;
     if (state) this.show(state);
   }
 

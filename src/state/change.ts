@@ -1,4 +1,5 @@
 import { fieldAt, pathText, type FieldPath } from '../../shared/scenario/fields';
+import { wordFor } from '../../shared/scenario/words';
 import type { Scenario } from '../../shared/scenario/schema';
 
 type Tree = { [key: string | number]: Tree } | unknown;
@@ -36,7 +37,8 @@ const isBranch = (value: unknown): value is object => typeof value === 'object' 
 /** A value in a few words; of a part, its fields by their titles. */
 function text(value: unknown, path: FieldPath): string {
   if (value === undefined) return '—';
-  if (!isBranch(value)) return String(value);
+  if (typeof value === 'number') return String(Number(value.toPrecision(4)));
+  if (!isBranch(value)) return wordFor(String(value));
   if (Array.isArray(value)) return value.map((item, i) => text(item, [...path, i])).join(' + ');
   return Object.entries(value)
     .map(([key, inner]) => {
@@ -45,6 +47,14 @@ function text(value: unknown, path: FieldPath): string {
       return field?.quantity ? `${words} ${field.quantity.unit}` : words;
     })
     .join(', ');
+}
+
+/** "Water changes: Every", "Dosing pumps 2: Dose". */
+function titleOf(path: FieldPath): string {
+  const part = fieldAt(path.slice(0, 1))?.title ?? '';
+  const number = typeof path[1] === 'number' ? ` ${path[1] + 1}` : '';
+  const own = typeof path.at(-1) === 'number' || path.length === 1 ? '' : fieldAt(path)?.title;
+  return own ? `${part}${number}: ${own}` : `${part}${number}`;
 }
 
 function collect(before: unknown, after: unknown, path: FieldPath, into: Difference[]): void {
@@ -60,13 +70,9 @@ function collect(before: unknown, after: unknown, path: FieldPath, into: Differe
     return;
   }
   const field = fieldAt(path);
-  const part = fieldAt(path.slice(0, 1));
   into.push({
     path: pathText(path),
-    title:
-      part && path.length > 1
-        ? `${part.title}: ${field?.title ?? path.at(-1)}`
-        : (field?.title ?? ''),
+    title: titleOf(path),
     unit: field?.quantity?.unit ?? '',
     before: text(before, path),
     after: text(after, path),

@@ -4,7 +4,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 export const example = scenarioOf({
   type: 'paper-reef/scenario',
   version: 1,
-  title: 'A 300 L lagoon that drinks 1.1 dKH a day',
+  title: 'The lagoon of the field school',
   place: 'The field school at Quillon Bay',
   question:
     'Can limewater in the top-off hold it on its own? Drag “Strength of the mix” and watch Trial A.',

@@ -34,9 +34,13 @@ function freeId(plans: readonly PlanOnBench[]): string {
   return `plan-${n}`;
 }
 
-export const withPlan = ({ plans }: BenchPlans, scenario: Scenario): BenchPlans => {
+export const withPlan = (
+  { plans }: BenchPlans,
+  scenario: Scenario,
+  name = freeName(plans),
+): BenchPlans => {
   const id = freeId(plans);
-  const plan = { id, name: freeName(plans), ink: freeInk(plans), scenario };
+  const plan = { id, name, ink: freeInk(plans), scenario };
   return { plans: [...plans, plan], selected: id };
 };
 

@@ -18,6 +18,26 @@ export async function saveBench(bench: BenchPlans): Promise<void> {
   db.close();
 }
 
+/** Leaves the bench where even a page that is being closed can write. */
+export function keepForNextVisit(bench: BenchPlans): void {
+  try {
+    localStorage.setItem(DATABASE, JSON.stringify(bench));
+  } catch {
+    // Storage refused or full: the last regular save remains.
+  }
+}
+
+/** What a closing page left, once. */
+function leftBehind(): Partial<BenchPlans> | undefined {
+  const text = localStorage.getItem(DATABASE);
+  localStorage.removeItem(DATABASE);
+  try {
+    return text === null ? undefined : (JSON.parse(text) as Partial<BenchPlans>);
+  } catch {
+    return undefined;
+  }
+}
+
 const isPlan = (value: unknown): value is PlanOnBench => {
   const plan = value as Partial<PlanOnBench> | undefined;
   return (
@@ -37,7 +57,7 @@ export interface Loaded {
 /** What was saved last, as far as it can be read. */
 export async function loadBench(): Promise<Loaded> {
   const db = await database();
-  const saved = (await db.get(STORE, KEY)) as Partial<BenchPlans> | undefined;
+  const saved = leftBehind() ?? ((await db.get(STORE, KEY)) as Partial<BenchPlans> | undefined);
   const all = Array.isArray(saved?.plans) ? saved.plans : [];
   const plans = all.filter(isPlan);
   const setAside = saved !== undefined && (plans.length === 0 || plans.length < all.length);

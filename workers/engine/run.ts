@@ -1,19 +1,15 @@
 import type { Scenario } from '../../shared/scenario/schema';
-import type { Crossing, Trace } from '../../shared/trace/trace';
+import type { Outcome, Stopped } from '../../shared/verdict/outcome';
 import { ClosureCheck, type Closures } from './closures';
 import { compile } from './compile';
 import { CrossingWatch } from './crossings';
 import { Recorder } from './recorder';
 import { settle } from './settle';
-import { Simulation, usualOptions, type SimulationOptions } from './simulation';
+import { LeftRange, Simulation, usualOptions, type SimulationOptions } from './simulation';
 
 /** What a trial gives. */
-export interface Run {
-  readonly trace: Trace;
-  readonly crossings: readonly Crossing[];
+export interface Run extends Outcome {
   readonly closures: Closures;
-  /** False when the plan has no daily cycle to settle on, and started from the room's air. */
-  readonly settled: boolean;
 }
 
 /** A trial under way: advance it slice by slice, look at what there is, finish. */
@@ -24,17 +20,20 @@ export class TrialRun {
   private readonly watch: CrossingWatch;
   private readonly closure: ClosureCheck;
   private readonly settled: boolean;
+  private readonly omegaReference: number;
   hour = 0;
+  private stopped: Stopped | undefined;
 
   constructor(scenario: Scenario, options: SimulationOptions = usualOptions) {
-    const { settled, ...settledStart } = settle(scenario, options);
+    const { settled, pco2Uatm, ...own } = settle(scenario, options);
+    const { carbon, omegaReference: given } = scenario.start;
+    const omegaReference = given > 0 ? given : own.omegaReference;
     const plan = compile(
       scenario,
-      scenario.start.carbon === 'settledCycle'
-        ? settledStart
-        : { omegaReference: settledStart.omegaReference },
+      carbon === 'settledCycle' ? { pco2Uatm, omegaReference } : { omegaReference },
     );
     this.settled = settled;
+    this.omegaReference = omegaReference;
     this.hours = Math.floor(scenario.days * 24 + 1e-9);
     this.closure = new ClosureCheck(plan.books);
     this.simulation = new Simulation(plan, options);
@@ -45,17 +44,28 @@ export class TrialRun {
   }
 
   get done(): boolean {
-    return this.hour >= this.hours;
+    return this.stopped !== undefined || this.hour >= this.hours;
   }
 
   /** Goes on by so many hours, or to the end. */
   advance(hours: number): void {
     const until = Math.min(this.hours, this.hour + hours);
     while (this.hour < until) {
+      this.stopped = this.leavesRangeBefore(this.hour + 1);
+      if (this.stopped) return;
       this.hour++;
-      this.simulation.advanceTo(this.hour);
       this.watch.checkJump();
       this.recorder.record();
+    }
+  }
+
+  private leavesRangeBefore(hour: number): Stopped | undefined {
+    try {
+      this.simulation.advanceTo(hour);
+      return undefined;
+    } catch (error) {
+      if (error instanceof LeftRange) return { timeH: error.timeH, reason: error.message };
+      throw error;
     }
   }
 
@@ -65,6 +75,8 @@ export class TrialRun {
       crossings: this.watch.found,
       closures: this.closure.measure(),
       settled: this.settled,
+      stopped: this.stopped,
+      omegaReference: this.omegaReference,
     };
   }
 }

@@ -2,7 +2,7 @@ import { dayWeights, usedOmega } from '../../shared/processes/calcification';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { compile } from './compile';
-import { Simulation, type SimulationOptions } from './simulation';
+import { LeftRange, Simulation, type SimulationOptions } from './simulation';
 
 /** What a trial starts from. */
 export interface Settled {
@@ -57,8 +57,21 @@ function runDay(
  * the start's each time: the run-in is at fixed dKH), together with the day's mean saturation.
  */
 export function settle(scenario: Scenario, options: SimulationOptions): Settled {
-  const { tank, room, start } = scenario;
-  const air = pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical);
+  try {
+    return findCycle(scenario, options);
+  } catch (error) {
+    if (!(error instanceof LeftRange)) throw error;
+    // A tank that dries up within a day has no cycle; the run itself will say where it ends.
+    return { pco2Uatm: roomPco2Uatm(scenario), omegaReference: 4, settled: false };
+  }
+}
+
+const roomPco2Uatm = ({ tank, room }: Scenario): number =>
+  pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical);
+
+function findCycle(scenario: Scenario, options: SimulationOptions): Settled {
+  const { start } = scenario;
+  const air = roomPco2Uatm(scenario);
   let omegaReference = 4;
   if (start.carbon !== 'settledCycle') {
     const fixed = start.carbon === 'airEquilibrium' ? air : undefined;

@@ -1,5 +1,5 @@
 import type { Plant } from '../../shared/devices/device';
-import { solutionKg, type Block } from '../../shared/species/block';
+import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
 import type { Plan } from './compile';
 import { Flows } from './flows';
@@ -21,6 +21,21 @@ const INSTANT_H = 1e-9;
 const SMALLEST_STEP_H = 1e-6;
 /** A step that ends this little too late is trimmed along its last slope; the error is its square. */
 const TRIM_H = 1 / 3600;
+
+/** Beyond this salinity (ppt) the chemistry means nothing any more. */
+const HIGHEST_SALINITY = 60;
+/** No step may take more of the water than this share. */
+const WATER_SHARE = 0.05;
+
+/** The tank has left the chemistry's range: where, when and why, for the keeper. */
+export class LeftRange extends RangeError {
+  constructor(
+    readonly timeH: number,
+    reason: string,
+  ) {
+    super(reason);
+  }
+}
 
 /** A tank that moves through time: steps under error control that land exactly on every switch. */
 export class Simulation {
@@ -72,13 +87,28 @@ export class Simulation {
     const stopH = Math.min(endH, this.nextSwitchH());
     const span = stopH - this.timeH;
     const aimed = this.sensors.hoursUntilReached();
-    const target = Math.min(span, aimed);
+    const target = Math.min(span, aimed, this.hoursForWater());
     let hours = Math.min(target, this.tryH);
     // Two even steps instead of one long and one sliver.
     if (hours < target && hours > target * 0.6) hours = target / 2;
     hours = this.attemptWithin(hours);
     hours = this.shortenToSensor(hours);
     this.accept(hours, hours === span ? stopH : this.timeH + hours);
+  }
+
+  /** Hours in which a small share of the water leaves; long for every tank but one that dries up. */
+  private hoursForWater(): number {
+    const leavingKgPerH = this.flows.outKgPerH - this.flows.intoTank[WATER]!;
+    return leavingKgPerH > 0 ? (this.books.tank[WATER]! * WATER_SHARE) / leavingKgPerH : Infinity;
+  }
+
+  private stopWhenTooSalty(): void {
+    const { salinityPractical, volumeL } = this.view;
+    if (salinityPractical <= HIGHEST_SALINITY) return;
+    throw new LeftRange(
+      this.timeH,
+      `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank salinity has climbed to ${salinityPractical.toFixed(0)} ppt with ${volumeL.toFixed(1)} L left, beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
+    );
   }
 
   /** Tries shorter steps until the error is inside the tolerance. */
@@ -129,6 +159,7 @@ export class Simulation {
     if (scaled) step.begin(books.tank, endH);
     else step.carryOn(books.tank, endH);
     this.switchWhatIsDue();
+    this.stopWhenTooSalty();
   }
 
   private scale(hours: number): boolean {

@@ -1,4 +1,4 @@
-import { additives, type AdditiveId } from '../../shared/species/additives';
+import { additives, type AdditiveId } from '../species/additives';
 
 const words: Readonly<Record<string, string>> = {
   none: 'nothing, plain water',

@@ -1,0 +1,18 @@
+import type { Crossing, Trace } from '../trace/trace';
+
+/** Where and why a run ended before its time. */
+export interface Stopped {
+  readonly timeH: number;
+  readonly reason: string;
+}
+
+/** What a run gives a verdict to judge. */
+export interface Outcome {
+  readonly trace: Trace;
+  readonly crossings: readonly Crossing[];
+  /** False when the plan has no daily cycle to settle on, and started from the room's air. */
+  readonly settled: boolean;
+  readonly stopped: Stopped | undefined;
+  /** Saturation of the first day that the growth laws refer to. */
+  readonly omegaReference: number;
+}

@@ -1,0 +1,15 @@
+import { HIGHEST_PH_NBS } from '../trace/columns';
+
+/** pH as the screen shows it: no false precision beyond the constants' range. */
+export const phText = (ph: number): string =>
+  ph > HIGHEST_PH_NBS ? `>${HIGHEST_PH_NBS}` : ph.toFixed(2);
+
+/** A stretch of time in the largest unit that fits: hours for two days, days beyond. */
+export const lengthText = (hours: number): string =>
+  hours < 48 ? `${Math.round(hours)} hours` : `${Math.round(hours / 24)} days`;
+
+/** Three figures are as many as a keeper measures. */
+export const litresText = (litres: number): string => `${Number(litres.toPrecision(3))} L`;
+
+export const signed = (value: number, digits: number): string =>
+  `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(digits)}`;
