@@ -82,11 +82,16 @@ export class TrialClient {
     scenario: Scenario,
     listener: TrialListener,
   ): Promise<void> {
+    let answered = false;
     line.running = true;
     line.startedMs = performance.now();
     try {
-      const report = Comlink.proxy((progress: Progress) => listener.progress(progress));
+      // Trap: reports come through a port of their own and may arrive after the answer.
+      const report = Comlink.proxy((progress: Progress) => {
+        if (!answered) listener.progress(progress);
+      });
       const answer = await line.door.run(key, ++this.jobs, scenario, report);
+      answered = true;
       if (answer.kind === 'done') {
         const { tookMs } = answer;
         performance.measure('trial', { start: line.startedMs, detail: { engineMs: tookMs } });
