@@ -1,0 +1,17 @@
+/**
+ * How long the laws are tried, from one place. LAW_SCALE 1 is the full size, which the proof asks
+ * for; a run of the unit tests takes a tenth. LAW_SEED draws another sample than the usual one.
+ */
+const scale = Number(process.env.LAW_SCALE ?? 0.1);
+const seed = Number(process.env.LAW_SEED ?? 20260101);
+if (!(scale > 0)) throw new RangeError(`LAW_SCALE is ${process.env.LAW_SCALE}; expected above 0`);
+
+/** Options for fast-check: so many runs at full size, at least three; the seed makes them repeat. */
+export const runsOf = (full: number) => ({
+  numRuns: Math.max(3, Math.round(full * scale)),
+  seed,
+  endOnFailure: scale < 1,
+});
+
+/** A test may take so long, ms: on a slow machine, and at full size. */
+export const patience = 60_000 * Math.max(1, 10 * scale);

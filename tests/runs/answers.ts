@@ -1,0 +1,74 @@
+import type { Scenario } from '../../shared/scenario/schema';
+import { readColumn } from '../../shared/trace/trace';
+import { dayOf, highest, lastOf, ledgerBetween, lowest } from '../../shared/verdict/measures';
+import type { Verdict } from '../../shared/verdict/verdict';
+import type { Run } from '../../workers/engine/run';
+
+export interface Played {
+  readonly scenario: Scenario;
+  readonly trial: Run;
+  readonly verdict: Verdict;
+}
+
+/** One number that an answer must state, with the digits it is stated to. */
+export type Stated = readonly [what: string, value: number, digits: number];
+
+const range = ({ trial: { trace } }: Played): Stated[] => [
+  ['lowest dKH', lowest(trace, 'alkalinity_dkh').value, 1],
+  ['highest dKH', highest(trace, 'alkalinity_dkh').value, 1],
+  ['days', (trace.rows - 1) / 24, 0],
+];
+
+function fall({ trial: { trace, crossings }, scenario }: Played): Stated[] {
+  const first = crossings.find(({ limit }) => limit === 'alkalinityLow');
+  return [
+    ['limit', scenario.limits.alkalinityLowDkh, 0],
+    ['day of leaving it', first ? dayOf(first.timeH) : NaN, 0],
+    ['dKH at the end', lastOf(trace, 'alkalinity_dkh'), 1],
+    ['lowest pH', lowest(trace, 'ph_nbs').value, 2],
+  ];
+}
+
+const peakPh = ({ trial: { trace } }: Played): Stated => [
+  'highest pH',
+  highest(trace, 'ph_nbs').value,
+  2,
+];
+
+const limewater = ({ verdict }: Played): Stated[] => [
+  ['brought by limewater', verdict.limewater?.broughtDkhPerDay ?? NaN, 2],
+  ['used', verdict.limewater?.useDkhPerDay ?? NaN, 2],
+];
+
+/** Whether the plan does what was asked, and the numbers that say how. */
+export const answers: Record<string, { holds: boolean; numbers: (played: Played) => Stated[] }> = {
+  'beyond-limewater.json': {
+    holds: true,
+    numbers: (played) => [
+      ...limewater(played),
+      ...range(played).slice(0, 2),
+      ['share of limewater, %', 100 * (played.verdict.limewater?.covered ?? NaN), 0],
+      ['pump, dKH a day', ledgerBetween(played.trial.trace, 'stock1', 0, 1440) / 60, 2],
+      peakPh(played),
+    ],
+  },
+  'do-nothing.json': {
+    holds: false,
+    numbers: (played) => [
+      ...fall(played),
+      ['lowest calcium', Math.min(...readColumn(played.trial.trace, 'calcium_mg_l')), 0],
+    ],
+  },
+  'limewater-holds.json': {
+    holds: true,
+    numbers: (played) => [...limewater(played), ...range(played), peakPh(played)],
+  },
+  'water-changes-high-salt.json': {
+    holds: true,
+    numbers: (played) => [
+      ...range(played),
+      ['dKH at the end', lastOf(played.trial.trace, 'alkalinity_dkh'), 1],
+    ],
+  },
+  'water-changes-low-salt.json': { holds: false, numbers: fall },
+};

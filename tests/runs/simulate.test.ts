@@ -1,0 +1,79 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { patience } from '../laws/size';
+
+const folder = mkdtempSync(join(tmpdir(), 'paper-reef-simulate-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function simulate(...args: string[]) {
+  return spawnSync('npx', ['tsx', 'workers/simulate.ts', ...args], { encoding: 'utf8' });
+}
+
+function fileOf(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+const units = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g)$/;
+const withoutUnit = ['light', 'flags'];
+
+describe('a run without a browser', () => {
+  it(
+    'ends with 0, prints the verdict and writes one row an hour, a unit in every header',
+    () => {
+      const out = join(folder, 'out.csv');
+      const args = ['scenarios/limewater-holds.json', '--hours', '30', '--out', out];
+      const { status, stdout, stderr } = simulate(...args);
+      const lines = readFileSync(out, 'utf8').trimEnd().split('\n');
+      const headers = lines[0]!.split(',');
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+      expect(stdout).toMatch(/This plan holds \d.* dKH for 30 hours/);
+      expect(lines).toHaveLength(1 + 31);
+      expect(headers.filter((id) => !units.test(id) && !withoutUnit.includes(id))).toEqual([]);
+      expect(headers.slice(0, 5)).toEqual(
+        'time_h alkalinity_dkh ph_nbs ph_total calcium_mg_l'.split(' '),
+      );
+      expect(lines.every((line) => line.split(',').length === headers.length)).toBe(true);
+      const last = lines.at(-1)!.split(',').map(Number);
+      expect(last.every(Number.isFinite)).toBe(true);
+      expect(last[0]).toBe(30);
+    },
+    patience,
+  );
+
+  it(
+    'ends with 2 and every problem of a bad file with its path',
+    () => {
+      const bad = fileOf(
+        'bad.json',
+        '{"type":"paper-reef/scenario","version":1,"title":"x","days":0,"tank":{"volumeGal":5,"alkalinityDkh":8}}',
+      );
+      const { status, stdout, stderr } = simulate(bad);
+      expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+      expect(stderr).toMatch(/3 problems/);
+      for (const path of ['days', 'tank.volumeGal', 'tank.volumeL']) expect(stderr).toContain(path);
+    },
+    patience,
+  );
+
+  it.each([
+    ['no file at all', []],
+    ['a file that is not there', [join(folder, 'none.json')]],
+    ['a text that is no JSON', [fileOf('junk.json', '{"type": NaN')]],
+    ['hours that are no number', ['scenarios/do-nothing.json', '--hours', 'many']],
+    ['an option that there is not', ['scenarios/do-nothing.json', '--fast']],
+  ])(
+    'ends with 2 and a reason for %s',
+    (_, args) => {
+      const { status, stderr } = simulate(...args);
+      expect(status).toBe(2);
+      expect(stderr).not.toMatch(/^\s+at /m);
+      expect(stderr.trim().length).toBeGreaterThan(20);
+    },
+    patience,
+  );
+});
