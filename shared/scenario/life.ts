@@ -62,6 +62,42 @@ export const corals = part('Corals', 'How much alkalinity they take out, and how
     'gentle',
     'gentle: 15 % for each unit of Ω; proportional: in step with Ω − 1.',
   ),
+  growthShape: choice(
+    'Shape of growth',
+    ['branching', 'massive'],
+    'branching',
+    'Branching corals grow in step with what is there; massive ones by a skin of constant thickness.',
+  ),
+  temperatureLaw: choice(
+    'Answer to temperature',
+    ['bell', 'none'],
+    'bell',
+    'bell: best at 27 °C, none below 18 or above 32 (common practice); relative to the start.',
+  ),
+  skeletonMgPerCa: quantity(
+    {
+      title: 'Magnesium in the skeleton',
+      unit: 'mmol/mol',
+      min: 0,
+      max: 200,
+      slider: [0, 20],
+      step: 0.5,
+      help: 'Per mole of calcium; aragonite about 4 (from memory).',
+    },
+    4,
+  ),
+  skeletonSrPerCa: quantity(
+    {
+      title: 'Strontium in the skeleton',
+      unit: 'mmol/mol',
+      min: 0,
+      max: 30,
+      slider: [0, 15],
+      step: 0.5,
+      help: 'Per mole of calcium; aragonite about 9 (from memory).',
+    },
+    9,
+  ),
   growthPercentPerDay: quantity(
     {
       title: 'Growth of use',
@@ -91,6 +127,26 @@ export const photosynthesis = part(
         help: 'Solved from your pH at lights-on and lights-off, or edited by hand.',
       },
       0.5,
+    ),
+    refugiumMmolPerLPerDay: quantity(
+      {
+        title: 'Fixed in a refugium by night',
+        unit: 'mmol/L/day',
+        min: 0,
+        max: 10,
+        slider: [0, 2],
+        step: 0.01,
+        help: 'Algae with a light of their own; harvested, so not breathed out again.',
+      },
+      0,
+    ),
+    refugiumFromHour: quantity(
+      { title: 'Refugium lit from', unit: 'h', min: 0, max: 23.5, slider: [0, 23], step: 0.5 },
+      21,
+    ),
+    refugiumHours: quantity(
+      { title: 'Hours of refugium light', unit: 'h', min: 0, max: 24, step: 0.5 },
+      10,
     ),
     respiredShare: quantity(
       {
@@ -132,3 +188,88 @@ export const food = part('Food', 'The hidden source of CO₂, nitrogen and phosp
     'The rest leaves by skimmer, algae and bacteria (common practice).',
   ),
 });
+
+export const filter = part('Filter and bacteria', 'What bacteria do with nitrogen and carbon.', {
+  nitrificationPerH: quantity(
+    {
+      title: 'Ammonia oxidised',
+      unit: '1/h',
+      min: 0,
+      max: 5,
+      slider: [0, 1],
+      step: 0.05,
+      help: 'Share of the ammonia that a run-in filter oxidises in an hour (common practice).',
+    },
+    0.5,
+  ),
+  denitrificationPerDay: quantity(
+    {
+      title: 'Nitrate turned to nitrogen gas',
+      unit: '1/day',
+      min: 0,
+      max: 2,
+      slider: [0, 0.2],
+      step: 0.01,
+      help: 'Share of the nitrate in a day; gives back one equivalent of alkalinity a mole.',
+    },
+    0,
+  ),
+  oxidationPerH: quantity(
+    {
+      title: 'Acetate and formate oxidised',
+      unit: '1/h',
+      min: 0,
+      max: 5,
+      slider: [0, 1],
+      step: 0.01,
+      help: 'Share in an hour; only then do they count as alkalinity (common practice).',
+    },
+    0.1,
+  ),
+});
+
+export const precipitation = part(
+  'Precipitation',
+  'Chalk that falls out by itself: an illustration, not a prediction.',
+  {
+    mode: choice(
+      'Precipitation',
+      ['guarded', 'enabled', 'off'],
+      'guarded',
+      'guarded: only above Ω 10, since typed use is total loss; enabled: above the Ω set below; off.',
+    ),
+    law: choice('Rate law', ['burtonWalter1987', 'zhongMucci1989'], 'burtonWalter1987'),
+    aboveOmega: quantity(
+      { title: 'Starts and ends at', unit: 'Ω', min: 1, max: 30, slider: [1, 15], step: 0.5 },
+      5,
+    ),
+    wettedM2Per100L: quantity(
+      {
+        title: 'Solid surface in the water',
+        unit: 'm²/100 L',
+        min: 0,
+        max: 20,
+        slider: [0, 5],
+        step: 0.1,
+        help: 'Heaters, pumps, sand that chalk can grow on (common practice).',
+      },
+      1,
+    ),
+    crystalM2PerG: quantity(
+      {
+        title: 'Surface of fresh crystals',
+        unit: 'm²/g',
+        min: 0,
+        max: 20,
+        slider: [0, 10],
+        step: 0.1,
+        help: 'Crystals that float make more surface as they grow: the runaway (1–10, from memory).',
+      },
+      2,
+    ),
+    seedG: quantity(
+      { title: 'Crystals at the start', unit: 'g', min: 0, max: 100, slider: [0, 5], step: 0.01 },
+      0,
+    ),
+  },
+);

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { crossProblems } from './crossChecks';
+import { migrate } from './migrations';
 import { problemOf, show, type Problem } from './problem';
 import { SCENARIO_TYPE, SCENARIO_VERSION, scenarioSchema, type Scenario } from './schema';
 
@@ -22,31 +23,37 @@ const wholeFile = (got: string, expected: string, wayOut: string): Problem => ({
   wayOut,
 });
 
-/** Checks the two lines that say what a file is, before anything else in it is looked at. */
-function headerProblem(value: unknown): Problem | undefined {
+const versionProblem = (version: unknown): Problem => ({
+  path: 'version',
+  what: 'version of the format',
+  got: show(version),
+  expected: `a whole number from 1 to ${SCENARIO_VERSION}`,
+  wayOut:
+    typeof version === 'number' && version > SCENARIO_VERSION
+      ? 'The file comes from a newer Paper Reef: update this one to open it.'
+      : 'This version was never written; save the file again from Paper Reef.',
+});
+
+/** Reads the two lines that say what a file is, and brings an older one up to date. */
+function upToDate(value: unknown): { readonly file: unknown } | { readonly problem: Problem } {
   const header = v.safeParse(v.looseObject({ type: v.unknown(), version: v.unknown() }), value);
   if (!header.success || header.output.type !== SCENARIO_TYPE) {
-    const type = header.success ? header.output.type : value;
     return {
-      path: 'type',
-      what: 'kind of file',
-      got: show(type),
-      expected: show(SCENARIO_TYPE),
-      wayOut: 'Choose a scenario file that Paper Reef wrote.',
+      problem: {
+        path: 'type',
+        what: 'kind of file',
+        got: show(header.success ? header.output.type : value),
+        expected: show(SCENARIO_TYPE),
+        wayOut: 'Choose a scenario file that Paper Reef wrote.',
+      },
     };
   }
   const { version } = header.output;
-  if (version === SCENARIO_VERSION) return undefined;
-  const newer = typeof version === 'number' && version > SCENARIO_VERSION;
-  return {
-    path: 'version',
-    what: 'version of the format',
-    got: show(version),
-    expected: String(SCENARIO_VERSION),
-    wayOut: newer
-      ? 'The file comes from a newer Paper Reef: update this one to open it.'
-      : 'This version was never written; save the file again from Paper Reef.',
-  };
+  if (typeof version !== 'number' || version > SCENARIO_VERSION) {
+    return { problem: versionProblem(version) };
+  }
+  const migrated = migrate(header.output, version, SCENARIO_VERSION);
+  return migrated.ok ? { file: migrated.file } : { problem: versionProblem(version) };
 }
 
 /** Whether a value has the shape of a scenario; its numbers may still not go together. */
@@ -54,9 +61,9 @@ export const isScenario = (value: unknown): value is Scenario => v.is(scenarioSc
 
 /** Checks a value that should be a scenario; gives it whole, or every problem at once. */
 export function parseScenario(value: unknown): Parsed {
-  const header = headerProblem(value);
-  if (header) return refuse(header);
-  const result = v.safeParse(scenarioSchema, value);
+  const current = upToDate(value);
+  if ('problem' in current) return refuse(current.problem);
+  const result = v.safeParse(scenarioSchema, current.file);
   if (!result.success) return refuse(...uniqueProblems(result.issues.map(problemOf)));
   const problems = crossProblems(result.output);
   return problems.length > 0 ? refuse(...problems) : { ok: true, scenario: result.output };

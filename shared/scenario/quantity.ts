@@ -70,3 +70,16 @@ export const part = <const Entries extends v.ObjectEntries>(
   help: string,
   entries: Entries,
 ) => v.pipe(v.strictObject(entries), v.title(title), v.description(help));
+
+/** A number that varies in time, written as an expression of day and hour; "1" is the usual one. */
+export const expression = (title: string, help: string) =>
+  v.optional(
+    v.pipe(
+      v.string(),
+      v.maxLength(200),
+      v.title(title),
+      v.description(help),
+      v.metadata({ expression: true }),
+    ),
+    '1',
+  );

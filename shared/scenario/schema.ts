@@ -1,13 +1,14 @@
 import * as v from 'valibot';
 import { addition, doser, MOST_DOSERS, topOff, waterChanges } from './dosing';
-import { corals, food, photosynthesis } from './life';
+import { corals, filter, food, photosynthesis, precipitation } from './life';
 import { limits } from './limits';
+import { mediaReactor, outflows } from './outflows';
 import { required, words } from './quantity';
 import { evaporation, gas, lights, room, temperaturePlan } from './surroundings';
 import { start, tank } from './tank';
 
 export const SCENARIO_TYPE = 'paper-reef/scenario';
-export const SCENARIO_VERSION = 1;
+export const SCENARIO_VERSION = 2;
 
 /**
  * The one description of a scenario. Types, the form, its help, the complaints about a bad file
@@ -34,6 +35,8 @@ export const scenarioSchema = v.strictObject({
   corals: v.optional(corals, {}),
   photosynthesis: v.optional(photosynthesis, {}),
   food: v.optional(food, {}),
+  filter: v.optional(filter, {}),
+  precipitation: v.optional(precipitation, {}),
   room: v.optional(room, {}),
   gas: v.optional(gas, {}),
   lights: v.optional(lights, {}),
@@ -41,6 +44,8 @@ export const scenarioSchema = v.strictObject({
   topOff: v.optional(topOff, {}),
   dosers: v.optional(v.pipe(v.array(doser), v.maxLength(MOST_DOSERS), v.title('Dosing pumps')), []),
   waterChanges: v.optional(waterChanges, {}),
+  mediaReactor: v.optional(mediaReactor, {}),
+  outflows: v.optional(outflows, {}),
   additions: v.optional(v.pipe(v.array(addition), v.maxLength(200), v.title('Additions')), []),
   limits: v.optional(limits, {}),
 });

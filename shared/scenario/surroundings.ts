@@ -1,5 +1,7 @@
 import * as v from 'valibot';
-import { choice, part, quantity } from './quantity';
+import { choice, expression, part, quantity } from './quantity';
+
+const seasonal = 'A factor in time, such as 1 + 0.2 * cos(2 * pi * day / 365).';
 
 const co2 = {
   title: 'Room CO₂',
@@ -19,6 +21,7 @@ export const room = part('Room air', 'The air that the water breathes.', {
     },
     700,
   ),
+  co2Factor: expression('Room CO₂ through the seasons', seasonal),
   co2PpmByHour: v.optional(
     v.pipe(
       v.array(v.pipe(v.number(), v.finite(), v.minValue(co2.min), v.maxValue(co2.max))),
@@ -44,6 +47,12 @@ export const gas = part('Gas exchange', 'How fast CO₂ finds its balance with t
       help: 'Nobody knows theirs: solve it from pH by day and night, below.',
     },
     1.2,
+  ),
+  enhancement: choice(
+    'Chemical enhancement',
+    ['on', 'off'],
+    'on',
+    'CO₂ that reacts inside the surface film crosses faster; it matters over still water.',
   ),
   aeration: choice(
     'Aeration',
@@ -81,9 +90,40 @@ export const lights = part('Lights', 'On and off at the same hours each day.', {
     9,
   ),
   hours: quantity({ title: 'Hours of light', unit: 'h', min: 0, max: 24, step: 0.5 }, 10),
+  rampHours: quantity(
+    {
+      title: 'Dawn and dusk, each',
+      unit: 'h',
+      min: 0,
+      max: 6,
+      slider: [0, 3],
+      step: 0.25,
+      help: 'Inside the hours of light; the light of the day stays the same in sum.',
+    },
+    0,
+  ),
 });
 
 export const evaporation = part('Evaporation', 'Fresh water that leaves; the salt stays.', {
+  mode: choice(
+    'Known',
+    ['fixed', 'byAir'],
+    'fixed',
+    'fixed: litres a day as you measured; byAir: from surface, temperatures and humidity (Shah 2014).',
+  ),
+  surfaceM2: quantity(
+    { title: 'Water surface', unit: 'm²', min: 0.01, max: 500, slider: [0.1, 4], step: 0.05 },
+    0.5,
+  ),
+  airTempC: quantity(
+    { title: 'Room temperature', unit: '°C', min: 0, max: 45, slider: [15, 35], step: 0.5 },
+    22,
+  ),
+  humidityPercent: quantity(
+    { title: 'Relative humidity', unit: '%', min: 0, max: 100, slider: [20, 90], step: 1 },
+    50,
+  ),
+  factor: expression('Evaporation through the seasons', seasonal),
   litresPerDay: quantity(
     {
       title: 'Evaporation',

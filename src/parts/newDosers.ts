@@ -2,12 +2,21 @@ import type { Scenario } from '../../shared/scenario/schema';
 
 type Doser = Scenario['dosers'][number];
 
+const schedule: Doser['schedule'] = {
+  way: 'spread',
+  fromHour: 0,
+  hours: 24,
+  doses: 4,
+  everyMinutes: 60,
+  pumpMlPerMin: 20,
+  weekdays: [],
+};
+
 const doser = (name: string, recipe: Doser['recipe']): Doser => ({
   name,
   recipe,
   mlPerDay: 0,
-  fromHour: 0,
-  hours: 24,
+  schedule,
   stockL: 2,
 });
 
