@@ -133,6 +133,38 @@ export const references = {
     text: 'Bogacki & Shampine 1989. A 3(2) pair of Runge–Kutta formulas. Appl. Math. Lett. 2, 321–325',
     doi: '10.1016/0893-9659(89)90079-7',
   },
+  burtonWalter1987: {
+    text: 'Burton & Walter 1987. Relative precipitation rates of aragonite and Mg calcite from seawater: temperature or carbonate ion control? Geology 15, 111–114 (read as fitted in temperature by published code)',
+  },
+  zhongMucci1989: {
+    text: 'Zhong & Mucci 1989. Calcite and aragonite precipitation from seawater solutions of various salinities: precipitation rates and overgrowth compositions. Chem. Geol. 78, 283–299 (read as k and n in published code)',
+  },
+  moras2022: {
+    text: 'Moras, Bach, Cyronak, Joannes-Boyau & Schulz 2022. Ocean alkalinity enhancement – avoiding runaway CaCO3 precipitation during quick and hydrated lime dissolution. Biogeosciences 19, 3537–3557 (abstract)',
+    doi: '10.5194/bg-19-3537-2022',
+  },
+  ringham2024: {
+    text: 'Ringham et al. 2024. An assessment of ocean alkalinity enhancement using aqueous hydroxides: kinetics, efficiency, and precipitation thresholds. Biogeosciences 21, 3551–3570 (abstract)',
+    doi: '10.5194/bg-21-3551-2024',
+  },
+  hooverBerkshire1969: {
+    text: 'Hoover & Berkshire 1969. Effects of hydration on carbon dioxide exchange across an air–water interface. J. Geophys. Res. 74, 456–464 (formula as in published code)',
+    doi: '10.1029/JB074i002p00456',
+  },
+  johnson1982: {
+    text: 'Johnson 1982. Carbon dioxide hydration and dehydration kinetics in seawater. Limnol. Oceanogr. 27, 849–855 (rates as in published code)',
+    doi: '10.4319/lo.1982.27.5.0849',
+  },
+  jahne1987: {
+    text: 'Jähne, Heinz & Dietrich 1987. Measurement of the diffusion coefficients of sparingly soluble gases in water. J. Geophys. Res. 92, 10767–10776 (fit as in published code)',
+    doi: '10.1029/JC092iC10p10767',
+  },
+  hylandWexler1983: {
+    text: 'Hyland & Wexler 1983. Formulations for the thermodynamic properties of the saturated phases of H2O from 173.15 K to 473.15 K. ASHRAE Trans. 89(2A), 500–519 (coefficients from memory)',
+  },
+  shah2014: {
+    text: 'Shah 2014. Methods for calculation of evaporation from swimming pools and other water surfaces. ASHRAE Trans. 120(2), 3–17 (formula from memory, values read)',
+  },
   commonPractice: { text: 'Common practice: no source; change it to what you know' },
 } as const satisfies Record<string, Reference>;
 

@@ -4,7 +4,9 @@ import { parseScenarioText } from '../shared/scenario/parse';
 import { sentence } from '../shared/scenario/problem';
 import { traceCsv } from '../shared/trace/csv';
 import { verdictOf } from '../shared/verdict/verdict';
+import { sampleFactors } from '../shared/units/sampleFactors';
 import { run } from './engine/run';
+import { usualOptions } from './engine/simulation';
 
 const USAGE = 'npm run --silent simulate -- SCENARIO.json [--out FILE.csv] [--hours N]';
 
@@ -49,8 +51,10 @@ if (!parsed.ok) {
   );
 }
 const scenario = hours === undefined ? parsed.scenario : { ...parsed.scenario, days: hours / 24 };
+const sampled = await sampleFactors(scenario);
+if (!sampled.ok) refuse(`${file}:`, ...sampled.problems.map((problem) => `  ${sentence(problem)}`));
 try {
-  const outcome = run(scenario);
+  const outcome = run(scenario, { ...usualOptions, factors: sampled.factors });
   const verdict = verdictOf(scenario, outcome);
   if (out !== undefined) writeFileSync(out, traceCsv(outcome.trace));
   console.log(`${scenario.title}\n${scenario.question}\n`.trimEnd());

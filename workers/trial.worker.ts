@@ -5,5 +5,6 @@ import { TrialDesk } from './trialDesk';
 export type TrialDoor = TrialDesk;
 export type { Answer, Progress, TrialOutcome } from './trialDesk';
 export type { GasSolution } from './studies/solveGas';
+export type { Effect } from './studies/whatDidIt';
 
 Comlink.expose(new TrialDesk());

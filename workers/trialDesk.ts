@@ -1,8 +1,12 @@
 import * as Comlink from 'comlink';
 import type { Scenario } from '../shared/scenario/schema';
+import { sentence } from '../shared/scenario/problem';
+import { sampleFactors } from '../shared/units/sampleFactors';
 import type { Outcome } from '../shared/verdict/outcome';
 import { TrialRun, type Run } from './engine/run';
+import { usualOptions } from './engine/simulation';
 import { solveGas, type GasSolution } from './studies/solveGas';
+import { whatDidIt, type Effect } from './studies/whatDidIt';
 
 /** What a trial gives, as it crosses the border; the trace's buffer is handed over, not copied. */
 export type TrialOutcome = Outcome;
@@ -25,7 +29,8 @@ export interface Progress {
   readonly partial: TrialOutcome | undefined;
 }
 
-const SLICE_H = 24 * 15;
+/** Between slices of this length a cancel or a newer job may come in. */
+const SLICE_MS = 12;
 const PARTIAL_EVERY_MS = 250;
 
 const failureOf = (error: unknown): Failure => ({
@@ -57,27 +62,58 @@ export class TrialDesk {
   ): Promise<Answer<TrialOutcome>> {
     this.latest.set(key, job);
     const begun = performance.now();
-    let reported = begun;
     try {
-      const trial = new TrialRun(scenario);
-      while (!trial.done) {
-        trial.advance(SLICE_H);
-        if (trial.done) break;
-        await letMessagesIn();
-        if (this.latest.get(key) !== job) return { kind: 'superseded' };
-        if (report && performance.now() - reported > PARTIAL_EVERY_MS) {
-          reported = performance.now();
-          const partial = copyOf(trial.result());
-          const progress = { hours: trial.hour, of: trial.hours, partial };
-          report(Comlink.transfer(progress, [partial.trace.buffer]));
-        }
-      }
-      const value = outcomeOf(trial.result());
+      const value = await this.runInSlices(key, job, scenario, report);
+      if (!value) return { kind: 'superseded' };
       const tookMs = performance.now() - begun;
       return Comlink.transfer({ kind: 'done', value, tookMs }, [value.trace.buffer]);
     } catch (error) {
       return { kind: 'failed', failure: failureOf(error) };
     }
+  }
+
+  /** Which single change between two plans moved the outcome most. */
+  async whatDidIt(
+    key: string,
+    job: number,
+    from: Scenario,
+    to: Scenario,
+  ): Promise<Answer<readonly Effect[]>> {
+    this.latest.set(key, job);
+    const begun = performance.now();
+    try {
+      const value = await whatDidIt(from, to, (plan) => this.runInSlices(key, job, plan));
+      if (!value) return { kind: 'superseded' };
+      return { kind: 'done', value, tookMs: performance.now() - begun };
+    } catch (error) {
+      return { kind: 'failed', failure: failureOf(error) };
+    }
+  }
+
+  /** Undefined when a newer job on the same key, or a cancel, ended it. */
+  private async runInSlices(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    report?: (progress: Progress) => void,
+  ): Promise<TrialOutcome | undefined> {
+    const sampled = await sampleFactors(scenario);
+    if (!sampled.ok) throw new RangeError(sampled.problems.map(sentence).join(' '));
+    const trial = new TrialRun(scenario, { ...usualOptions, factors: sampled.factors });
+    let reported = performance.now();
+    while (!trial.done) {
+      const sliceBegun = performance.now();
+      while (!trial.done && performance.now() - sliceBegun < SLICE_MS) trial.advance(24);
+      if (trial.done) break;
+      await letMessagesIn();
+      if (this.latest.get(key) !== job) return undefined;
+      if (!report || performance.now() - reported < PARTIAL_EVERY_MS) continue;
+      reported = performance.now();
+      const partial = copyOf(trial.result());
+      const progress = { hours: trial.hour, of: trial.hours, partial };
+      report(Comlink.transfer(progress, [partial.trace.buffer]));
+    }
+    return outcomeOf(trial.result());
   }
 
   /** Works out kLa and photosynthesis from the keeper's pH readings. */

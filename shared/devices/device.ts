@@ -1,4 +1,5 @@
 import type { View } from '../processes/view';
+import type { Factors } from '../scenario/factors';
 import type { Scenario } from '../scenario/schema';
 import type { Block } from '../species/block';
 
@@ -12,6 +13,8 @@ export interface Pipe {
   readonly from: VesselId;
   readonly to: VesselId;
   readonly vapour?: boolean;
+  /** A source that never changes: one kilogram of it. Goes with `from: 'outside'`. */
+  readonly perKg?: Block;
   kgPerH: number;
 }
 
@@ -23,7 +26,8 @@ export interface Vessel {
 
 /** What a device may do beyond its own pipes. All of it goes through the books. */
 export interface Plant {
-  setLight(level: number): void;
+  /** Light now, and how it changes by itself until the next act. */
+  setLight(level: number, slopePerH: number): void;
   waterKg(vessel: VesselId): number;
   contents(vessel: VesselId): Block;
   /** Moves water from one vessel to another at once; `reason` is the ledger row. */
@@ -31,6 +35,8 @@ export interface Plant {
   /** Moles between the outside, the water of a vessel and a solid kept in it. */
   dissolveLime(vessel: VesselId, molFromSolid: number): void;
   addLime(mol: number): void;
+  /** Limewater of the reservoir that the room's CO2 has turned to chalk. */
+  chalkInReservoir(mol: number): void;
   limeMol(): number;
 }
 
@@ -52,7 +58,7 @@ export interface Device {
 export interface DeviceKind {
   readonly id: string;
   readonly label: string;
-  build(scenario: Scenario): Device[];
+  build(scenario: Scenario, factors: Factors): Device[];
 }
 
 /** A device without vessels, pipes, clock or sensor, to be completed. */

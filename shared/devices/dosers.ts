@@ -1,8 +1,8 @@
-import { nextWindowEdgeH, withinDailyWindow } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { dissolve } from '../species/additives';
 import { addScaled, solutionKg, type Block } from '../species/block';
 import { pureWater } from '../water/mixWater';
+import { DoseClock, pulsesOf } from './doseTimes';
 import { passive, type Device, type DeviceKind, type Pipe, type VesselId } from './device';
 
 type Doser = Scenario['dosers'][number];
@@ -20,30 +20,25 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
   const vessel: VesselId = `stock${index + 1}`;
   const full = stockSolution(doser, doser.stockL, scenario.tank.tempC);
   const kgPerL = solutionKg(full) / doser.stockL;
-  const openKgPerH = (doser.mlPerDay / 1000 / doser.hours) * kgPerL;
-  const pipe: Pipe = {
-    id: vessel,
-    label: doser.name,
-    from: vessel,
-    to: 'tank',
-    kgPerH: 0,
-  };
-  const { clockHour } = scenario.start;
+  const pulses = pulsesOf(doser.schedule, doser.mlPerDay);
+  const openH = pulses.count * pulses.durationH;
+  const openKgPerH = (doser.mlPerDay / 1000 / openH) * kgPerL;
+  const clock = new DoseClock(pulses, doser.schedule, scenario.start.clockHour);
+  const pipe: Pipe = { id: vessel, label: doser.name, from: vessel, to: 'tank', kgPerH: 0 };
   return {
     ...passive,
     id: vessel,
     vessels: [{ id: vessel, contents: full }],
     pipes: [pipe],
-    nextClockH: (timeH) => nextWindowEdgeH(timeH, doser.fromHour, doser.hours, clockHour),
+    nextClockH: (timeH) => clock.nextEdgeH(timeH),
     act(view, plant) {
       if (plant.waterKg(vessel) <= 0) plant.transfer('stockRefill', 'outside', vessel, full);
-      const open = withinDailyWindow(view.timeH, doser.fromHour, doser.hours, clockHour);
-      pipe.kgPerH = open ? openKgPerH : 0;
+      pipe.kgPerH = clock.isOpen(view.timeH) ? openKgPerH : 0;
     },
   };
 }
 
-/** Each pump drips its daily dose evenly over its hours; an empty bottle is replaced by a full one. */
+/** Each pump gives its daily dose by its schedule; an empty bottle is replaced by a full one. */
 export const dosers: DeviceKind = {
   id: 'dosers',
   label: 'dosing pumps',

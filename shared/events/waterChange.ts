@@ -5,19 +5,22 @@ import type { Block } from '../species/block';
 import { mixWater } from '../water/mixWater';
 import type { EventKind } from './event';
 
-/** New water from the bag: everything in it follows the salinity it is mixed to. Aerated. */
+/** New water from the bag: everything in it follows the salinity it is mixed to. */
 export function newWater(scenario: Scenario, volumeL: number): Block {
-  const { waterChanges, tank, room } = scenario;
-  const { salt, salinityPractical } = waterChanges;
+  const { waterChanges, room } = scenario;
+  const { salt, salinityPractical, newWaterTempC: tempC, freshPhNbs } = waterChanges;
   const scale = salinityPractical / salt.atSalinityPractical;
   return mixWater({
     volumeL,
-    tempC: tank.tempC,
+    tempC,
     salinityPractical,
     alkalinityDkh: salt.alkalinityDkh * scale,
     calciumMgPerL: salt.calciumMgPerL * scale,
     magnesiumMgPerL: salt.magnesiumMgPerL * scale,
-    carbon: { pco2Uatm: pco2WetUatm(room.co2Ppm, tank.tempC, salinityPractical) },
+    carbon:
+      waterChanges.newWater === 'fresh'
+        ? { phNbs: freshPhNbs }
+        : { pco2Uatm: pco2WetUatm(room.co2Ppm, tempC, salinityPractical) },
   });
 }
 

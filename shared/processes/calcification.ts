@@ -1,5 +1,6 @@
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { defineProcess, type Start } from './process';
+import { temperatureFactor } from './temperatureBell';
 import type { View } from './view';
 
 /** The laws were measured between Ω 2 and 4; flat above 6 and none below 1 are common practice. */
@@ -9,13 +10,16 @@ const STOP_WIDTH = 0.2;
 
 export const omegaRange = { omegaAragonite: [2, 4], source: 'langdonAtkinson2005' } as const;
 
-interface Settings {
+export interface CalcificationSettings {
   readonly start: Start;
   readonly molPerHDayMean: number;
   readonly perDay: number;
   readonly lightFactor: number;
   readonly darkFactor: number;
   readonly proportional: boolean;
+  readonly massive: boolean;
+  /** Undefined when growth does not answer to temperature. */
+  readonly startTempC: number | undefined;
 }
 
 export const usedOmega = (omega: number): number => Math.min(omega, FLAT_ABOVE_OMEGA);
@@ -29,18 +33,26 @@ function saturationFactor(omega: number, reference: number, proportional: boolea
   return stop * law;
 }
 
+/**
+ * Living surface against the start's: branching corals grow in step with what is there, massive
+ * ones by a skin of constant thickness, so that the root of the surface grows evenly. Both begin
+ * at the same relative rate.
+ */
+const grownBy = (relative: number, massive: boolean): number =>
+  massive ? (1 + relative / 2) ** 2 : Math.exp(relative);
+
 export function dayWeights(lightDarkRatio: number, lightHours: number) {
   const dark = 1 / (1 + (lightHours / 24) * (lightDarkRatio - 1));
   return { light: lightDarkRatio * dark, dark };
 }
 
 /** Stony corals lay down aragonite: two equivalents of alkalinity and one calcium for each CaCO3. */
-export const calcification = defineProcess<Settings>({
+export const calcification = defineProcess<CalcificationSettings>({
   id: 'calcification',
   label: 'coral growth',
-  cites: ['langdonAtkinson2005', 'chanConnolly2013', 'gattuso1999'],
+  cites: ['langdonAtkinson2005', 'chanConnolly2013', 'gattuso1999', 'commonPractice'],
   settings(start) {
-    const { corals, lights } = start.scenario;
+    const { corals, lights, tank } = start.scenario;
     const molPerDay =
       corals.measuredAs === 'use'
         ? (corals.useDkhPerDay * meqPerLPerDkh * start.volumeL) / 2000
@@ -54,13 +66,16 @@ export const calcification = defineProcess<Settings>({
       lightFactor: weights.light,
       darkFactor: weights.dark,
       proportional: corals.omegaLaw === 'proportional',
+      massive: corals.growthShape === 'massive',
+      startTempC: corals.temperatureLaw === 'bell' ? tank.tempC : undefined,
     };
   },
   reaction: () => ({ Ca: -1, DIC: -1, skeletonCaCO3: 1 }),
   rate(view: View, s) {
-    const grown = Math.exp((s.perDay * Math.max(0, view.timeH)) / 24);
+    const grown = grownBy((s.perDay * Math.max(0, view.timeH)) / 24, s.massive);
+    const warmth = s.startTempC === undefined ? 1 : temperatureFactor(view.tempC, s.startTempC);
     const lit = s.darkFactor + (s.lightFactor - s.darkFactor) * view.light;
     const factor = saturationFactor(view.omegaAragonite, s.start.omegaReference, s.proportional);
-    return s.molPerHDayMean * grown * lit * factor;
+    return s.molPerHDayMean * grown * warmth * lit * factor;
   },
 });

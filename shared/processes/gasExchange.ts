@@ -1,15 +1,35 @@
+import { co2Enhancement } from '../seawater/enhancement';
 import { defineProcess } from './process';
+import type { View } from './view';
+
+interface Settings {
+  readonly kLaPerH: number;
+  /** Water surface that reactions in its film help; undefined when they are left out. */
+  readonly surfaceM2: number | undefined;
+}
+
+function enhancement(view: View, kLaPerH: number, surfaceM2: number): number {
+  const transferMPerH = (kLaPerH * view.volumeL) / 1000 / surfaceM2;
+  return co2Enhancement(view.constants, view.hTotal, view.tempC, transferMPerH);
+}
 
 /** CO2 moves between the room's moist air and the water: kLa·K0·Δp for each kg of water. */
-export const gasExchange = defineProcess<{ kLaPerH: number }>({
+export const gasExchange = defineProcess<Settings>({
   id: 'gasExchange',
   label: 'gas exchange',
-  cites: ['weiss1974'],
+  cites: ['weiss1974', 'hooverBerkshire1969', 'johnson1982', 'jahne1987'],
   settings: ({ scenario }) => {
-    const { kLaPerH } = scenario.gas;
-    return kLaPerH === 0 ? null : { kLaPerH };
+    const { kLaPerH, enhancement } = scenario.gas;
+    if (kLaPerH === 0) return null;
+    return {
+      kLaPerH,
+      surfaceM2: enhancement === 'on' ? scenario.evaporation.surfaceM2 : undefined,
+    };
   },
   reaction: () => ({ airCO2: -1, DIC: 1 }),
-  rate: (view, { kLaPerH }) =>
-    kLaPerH * view.k0 * (view.pco2AirUatm - view.pco2Uatm) * 1e-6 * view.solutionKg,
+  rate(view, { kLaPerH, surfaceM2 }) {
+    const faster = surfaceM2 === undefined ? 1 : enhancement(view, kLaPerH, surfaceM2);
+    const gapAtm = (view.pco2AirUatm - view.pco2Uatm) * 1e-6;
+    return faster * kLaPerH * view.k0 * gapAtm * view.solutionKg;
+  },
 });

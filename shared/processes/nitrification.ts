@@ -1,15 +1,15 @@
 import { indexOf } from '../species/block';
 import { defineProcess } from './process';
 
-/** Share of the ammonia that a run-in filter oxidises in an hour (common practice). */
-const PER_H = 0.5;
-
 /** NH4+ + 2 O2 → NO3− + 2 H+ + H2O. The two equivalents follow from the ions. */
-export const nitrification = defineProcess<Record<string, never>>({
+export const nitrification = defineProcess<{ perH: number }>({
   id: 'nitrification',
   label: 'nitrification',
-  cites: ['wolfGladrow2007'],
-  settings: () => ({}),
+  cites: ['wolfGladrow2007', 'commonPractice'],
+  settings({ scenario }) {
+    const { nitrificationPerH } = scenario.filter;
+    return nitrificationPerH === 0 ? null : { perH: nitrificationPerH };
+  },
   reaction: () => ({ TAN: -1, NO3: 1 }),
-  rate: (view) => PER_H * view.amounts[indexOf.TAN]!,
+  rate: (view, { perH }) => perH * view.amounts[indexOf.TAN]!,
 });

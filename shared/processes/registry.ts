@@ -1,18 +1,34 @@
+import { acetateOxidation } from './acetateOxidation';
 import { calcification } from './calcification';
+import { denitrification } from './denitrification';
 import { feeding } from './feeding';
+import { formateOxidation } from './formateOxidation';
 import { gasExchange } from './gasExchange';
+import { reactorCo2, reactorMedia } from './mediaReactor';
 import { nitrification } from './nitrification';
 import { photosynthesis } from './photosynthesis';
+import { precipitation } from './precipitation';
 import type { Process } from './process';
+import { refugium } from './refugium';
 import { respiration } from './respiration';
+import { skeletonMagnesium, skeletonStrontium } from './skeletonIons';
 
 /** Every process the tank can have. Order does not matter; a new one is one file and one line. */
 // eslint-disable-next-line @typescript-eslint/no-explicit-any -- each process keeps its own settings type
 export const processes: readonly Process<any>[] = [
   calcification,
+  skeletonMagnesium,
+  skeletonStrontium,
+  precipitation,
   photosynthesis,
+  refugium,
   respiration,
   feeding,
   nitrification,
+  denitrification,
+  acetateOxidation,
+  formateOxidation,
+  reactorMedia,
+  reactorCo2,
   gasExchange,
 ];

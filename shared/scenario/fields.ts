@@ -12,6 +12,8 @@ export interface Field {
   readonly kind: string;
   /** For numbers. */
   readonly quantity: QuantityMeta | undefined;
+  /** Whether it is an expression of time. */
+  readonly isExpression: boolean;
   /** For choices. */
   readonly options: readonly string[];
   /** For parts: the fields inside. */
@@ -41,12 +43,13 @@ function descend(path: FieldPath): Schema | undefined {
 export function fieldAt(path: FieldPath): Field | undefined {
   const schema = descend(path);
   if (!schema) return undefined;
-  const metadata = v.getMetadata(schema) as Partial<QuantityMeta>;
+  const metadata = v.getMetadata(schema) as Partial<QuantityMeta> & { expression?: true };
   return {
     title: v.getTitle(schema) ?? String(path.at(-1) ?? 'Scenario'),
     help: v.getDescription(schema) ?? '',
     kind: schema.type,
     quantity: metadata.unit === undefined ? undefined : (metadata as QuantityMeta),
+    isExpression: metadata.expression === true,
     options: schema.options ?? [],
     keys: Object.keys(schema.entries ?? {}),
   };

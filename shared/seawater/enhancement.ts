@@ -2,7 +2,7 @@ import type { SeawaterConstants } from './constants';
 
 const R_KJ = 8.314e-3;
 
-/** Diffusivity of CO2 in water, m²/s (Jähne et al. 1987, as printed in public code). */
+/** Diffusivity of CO2 in water, m²/s (jahne1987). */
 const diffusivityM2PerS = (kelvin: number) => 5019e-9 * Math.exp(-19.51 / (R_KJ * kelvin));
 
 /** Hydration of CO2 by water and by hydroxide, 1/s (johnson1982). */

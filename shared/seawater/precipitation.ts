@@ -1,13 +1,9 @@
-/** Ranges in which the rates were measured; outside, an illustration only. */
-export const burtonWalter1987Range = { tempC: [5, 37], source: 'burtonWalter1987' } as const;
-export const zhongMucci1989Range = { tempC: [25, 25], source: 'zhongMucci1989' } as const;
-
 export type PrecipitationLaw = 'burtonWalter1987' | 'zhongMucci1989';
 
 /**
  * Aragonite laid down on bare solid, µmol CaCO3 per m² and hour: R = k (Ω − 1)^n, nothing at or
- * below Ω 1. Burton & Walter 1987 as fitted in temperature by published code; Zhong & Mucci 1989
- * at 25 °C.
+ * below Ω 1. burtonWalter1987 from 5 to 37 °C, as published code fits it in temperature;
+ * zhongMucci1989 at 25 °C, used as it is at others. An illustration outside Ω 2–10.
  */
 export function precipitationUmolPerM2PerH(
   omegaAragonite: number,

@@ -8,6 +8,8 @@ interface Additive {
   readonly molarMassG: number;
   /** Species brought into solution, mol per mol of additive. */
   readonly gives: Partial<Record<DissolvedId, number>>;
+  /** What a keeper must know before choosing it. */
+  readonly note?: string;
 }
 
 const additive = (
@@ -15,7 +17,13 @@ const additive = (
   formula: string,
   atoms: Formula,
   gives: Additive['gives'],
-): Additive => ({ label, formula, molarMassG: molarMassGPerMol(atoms), gives });
+  note?: string,
+): Additive => ({
+  ...{ label, formula, molarMassG: molarMassGPerMol(atoms), gives },
+  ...(note === undefined ? {} : { note }),
+});
+
+const afterOxidation = 'counts as alkalinity only once bacteria have oxidised it';
 
 /** Hydrates are weighed with their water. */
 export const additives = {
@@ -52,20 +60,44 @@ export const additives = {
     { Mg: 1, S: 1, O: 11, H: 14 },
     { Mg: 1, SO4: 1 },
   ),
+  calciumAcetate: additive(
+    'calcium acetate',
+    'Ca(CH₃COO)₂',
+    { Ca: 1, C: 4, H: 6, O: 4 },
+    { Ca: 1, acetate: 2 },
+    afterOxidation,
+  ),
+  calciumFormate: additive(
+    'calcium formate',
+    'Ca(HCOO)₂',
+    { Ca: 1, C: 2, H: 2, O: 4 },
+    { Ca: 1, formate: 2 },
+    afterOxidation,
+  ),
 } as const satisfies Record<string, Additive>;
 
 export type AdditiveId = keyof typeof additives;
 export const additiveIds = Object.keys(additives) as AdditiveId[];
 
-/** Equivalents of alkalinity in one gram, derived from the ions. */
-export function alkalinityMeqPerG(id: AdditiveId): number {
+/** Anions that bacteria oxidise: what they held back of alkalinity is there afterwards. */
+const oxidised: readonly string[] = ['acetate', 'formate'] satisfies DissolvedId[];
+
+function meqPerG(id: AdditiveId, counts: (species: string) => boolean): number {
   const { gives, molarMassG } = additives[id];
-  const eq = Object.entries(gives).reduce(
-    (sum, [species, moles]) => sum + moles * alkalinityWeights[indexOf[species as DissolvedId]]!,
-    0,
-  );
+  const eq = Object.entries(gives)
+    .filter(([species]) => counts(species))
+    .reduce((sum, [species, mol]) => sum + mol * weightOf(species as DissolvedId), 0);
   return (1000 * eq) / molarMassG;
 }
+
+const weightOf = (species: DissolvedId): number => alkalinityWeights[indexOf[species]]!;
+
+/** Equivalents of alkalinity that one gram brings as it dissolves, derived from the ions. */
+export const alkalinityMeqPerG = (id: AdditiveId): number => meqPerG(id, () => true);
+
+/** The same once bacteria are done with it, which is more for acetate and formate alone. */
+export const oxidisedMeqPerG = (id: AdditiveId): number =>
+  meqPerG(id, (species) => !oxidised.includes(species));
 
 /** What a weighed amount brings when it has dissolved: its ions, and its bound water as water. */
 export function dissolve(id: AdditiveId, grams: number): Block {

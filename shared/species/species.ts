@@ -54,6 +54,9 @@ export const dissolved = {
 /** Where reactions put matter that is not dissolved, with what one mole of it holds. */
 export const pools = {
   skeletonCaCO3: { label: 'coral skeleton, CaCO3', elements: { Ca: 1, C: 1 } },
+  skeletonMgCO3: { label: 'coral skeleton, MgCO3', elements: { Mg: 1, C: 1 } },
+  skeletonSrCO3: { label: 'coral skeleton, SrCO3', elements: { Sr: 1, C: 1 } },
+  precipitateCaCO3: { label: 'chalk that fell out by itself', elements: { Ca: 1, C: 1 } },
   airCO2: { label: 'carbon dioxide of the room', elements: { C: 1 } },
   organicC: { label: 'carbon in living and dead matter', elements: { C: 1 } },
   organicN: { label: 'nitrogen in living and dead matter', elements: { N: 1 } },
@@ -61,6 +64,10 @@ export const pools = {
   foodC: { label: 'carbon of the food', elements: { C: 1 } },
   foodN: { label: 'nitrogen of the food', elements: { N: 1 } },
   foodP: { label: 'phosphorus of the food', elements: { P: 1 } },
+  reservoirChalk: { label: 'chalk in the reservoir', elements: { Ca: 1, C: 1 } },
+  n2: { label: 'nitrogen gas', elements: { N: 2 } },
+  reactorMedia: { label: 'gravel of the media reactor', elements: { Ca: 1, C: 1 } },
+  reactorCO2: { label: 'carbon dioxide of the media reactor', elements: { C: 1 } },
   reservoirLime: { label: 'solid calcium hydroxide in the reservoir', elements: { Ca: 1 } },
 } as const satisfies Record<string, { label: string; elements: Composition }>;
 

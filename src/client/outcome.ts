@@ -1,1 +1,1 @@
-export type { GasSolution, TrialOutcome } from '../../workers/trial.worker';
+export type { Effect, GasSolution, TrialOutcome } from '../../workers/trial.worker';

@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Answer, Progress, TrialDoor, TrialOutcome } from '../../workers/trial.worker';
-import type { GasSolution } from '../../workers/trial.worker';
+import type { Effect, GasSolution } from '../../workers/trial.worker';
 
 type Door = Comlink.Remote<TrialDoor>;
 
@@ -59,6 +59,11 @@ export class TrialClient {
 
   async solveGas(scenario: Scenario): Promise<Answer<GasSolution>> {
     return this.doors[0]!.solveGas(scenario);
+  }
+
+  /** Which single change between two plans moved the outcome most; a newer question wins. */
+  async whatDidIt(from: Scenario, to: Scenario): Promise<Answer<readonly Effect[]>> {
+    return this.doors.at(-1)!.whatDidIt('what did it', ++this.jobs, from, to);
   }
 
   private lineOf(key: string): Line {

@@ -1,9 +1,9 @@
 import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { GasSolution } from '../client/outcome';
+import type { Effect, GasSolution } from '../client/outcome';
 import { TrialClient } from '../client/trialClient';
 import { Autosave } from './autosave';
-import { withValue } from './change';
+import { withValue } from '../../shared/scenario/change';
 import { History } from './history';
 import { MOST_TRIALS } from './inks';
 import {
@@ -134,6 +134,13 @@ export class Bench {
       [['photosynthesis', 'grossMmolPerLPerDay'], answer.value.grossMmolPerLPerDay],
     ]);
     return answer.value;
+  }
+
+  /** Which single change from the other plan to the selected one moved the outcome most. */
+  async whatDidIt(from: Scenario): Promise<readonly Effect[] | string> {
+    const answer = await this.client.whatDidIt(from, this.selected.scenario);
+    if (answer.kind === 'done') return answer.value;
+    return answer.kind === 'failed' ? answer.failure.message : 'Another question came first.';
   }
 
   private step(next: BenchPlans): void {

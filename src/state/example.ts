@@ -3,7 +3,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 /** The living example of a first visit: one thing to drag, the strength of the limewater. */
 export const example = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 1,
+  version: 2,
   title: 'The lagoon of the field school',
   place: 'The field school at Quillon Bay',
   question:

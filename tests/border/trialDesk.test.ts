@@ -8,7 +8,7 @@ import { TrialDesk, type Progress } from '../../workers/trialDesk';
 const scenario = (days: number) =>
   scenarioOf({
     type: 'paper-reef/scenario',
-    version: 1,
+    version: 2,
     title: 'a pico tank on a desk in Marrow Quay',
     days,
     tank: { volumeL: 40, alkalinityDkh: 8.5 },

@@ -24,7 +24,7 @@ const roomByHour = fc
   .array(fc.double({ min: 300, max: 3000, noNaN: true }), { minLength: 24, maxLength: 24 })
   .chain((hours) => fc.constantFrom(hours, []));
 
-const fixed: Record<string, unknown> = { type: 'paper-reef/scenario', version: 1 };
+const fixed: Record<string, unknown> = { type: 'paper-reef/scenario', version: 2 };
 type Any = fc.Arbitrary<unknown>;
 
 const isBand = ([part, id]: FieldPath) => part === 'limits' && /Low|High/.test(String(id));
@@ -81,7 +81,7 @@ function reconciled(raw: Scenario): Scenario {
       return { ...addition, day: 1 + Math.floor(clock / 24), hour: Math.min(23.99, clock % 24) };
     }),
     topOff: { ...topOff, deadBandL: Math.min(topOff.deadBandL, tank.volumeL * 0.1) },
-    evaporation: { litresPerDay: Math.min(evaporation.litresPerDay, mostLost) },
+    evaporation: { ...evaporation, litresPerDay: Math.min(evaporation.litresPerDay, mostLost) },
   };
 }
 

@@ -1,7 +1,7 @@
 /** A good file in few lines, to be spoilt. */
 export const good = {
   type: 'paper-reef/scenario',
-  version: 1,
+  version: 2,
   title: 'a tank',
   days: 3,
   tank: { volumeL: 200, alkalinityDkh: 8 },
@@ -49,7 +49,7 @@ export const badScenarios: readonly Bad[] = [
   },
   {
     name: 'another kind of file',
-    text: JSON.stringify({ name: 'package', version: 1 }),
+    text: JSON.stringify({ name: 'package', version: 2 }),
     problems: [['type', /Choose a scenario file/]],
   },
   {

@@ -1,3 +1,4 @@
+import { noFactors } from '../../shared/scenario/factors';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deviceKinds } from '../../shared/devices/registry';
@@ -31,7 +32,7 @@ describe.each(deviceKinds.map((kind) => [kind.id, kind] as const))('the device %
           ...devices.flatMap((d) => d.vessels.map(({ id }) => id)),
         ];
         expect(new Set(vessels).size).toBe(vessels.length);
-        const built = kind.build(scenario);
+        const built = kind.build(scenario, noFactors);
         for (const { pipes, vessels: own } of built) {
           for (const { from, to } of pipes)
             expect(vessels).toEqual(expect.arrayContaining([from, to]));
@@ -51,7 +52,7 @@ describe.each(deviceKinds.map((kind) => [kind.id, kind] as const))('the device %
     () => {
       inAnyTank((scenario) => {
         const simulation = new Simulation(compile(scenario));
-        const ids = kind.build(scenario).map(({ id }) => id);
+        const ids = kind.build(scenario, noFactors).map(({ id }) => id);
         const own = simulation.plan.devices.filter(({ id }) => ids.includes(id));
         simulation.onStep = () => {
           for (const { kgPerH } of own.flatMap(({ pipes }) => pipes)) {
@@ -74,10 +75,12 @@ describe.each(deviceKinds.map((kind) => [kind.id, kind] as const))('the device %
     () => {
       inAnyTank((scenario) => {
         const rows = compile(scenario).ledger.map(({ id }) => id);
-        const pipes = kind.build(scenario).flatMap((device) => device.pipes.map(({ id }) => id));
+        const pipes = kind
+          .build(scenario, noFactors)
+          .flatMap((device) => device.pipes.map(({ id }) => id));
         expect(new Set(rows).size).toBe(rows.length);
         expect(rows).toEqual(expect.arrayContaining(pipes));
-        return kind.build(scenario).length > 0;
+        return kind.build(scenario, noFactors).length > 0;
       });
     },
     patience,

@@ -61,7 +61,7 @@ test('the whole job: drag, read, keep, compare, export, reload, all still there'
       page.getByRole('button', { name: 'Save Trial B as a file' }).click(),
     ]);
     const scenario = JSON.parse(readFileSync(await file.path(), 'utf8'));
-    expect(scenario).toMatchObject({ version: 1, topOff: { gramsPerL: 0.6 } });
+    expect(scenario).toMatchObject({ version: 2, topOff: { gramsPerL: 0.6 } });
     const [csv] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Hourly numbers as CSV' }).click(),
@@ -120,7 +120,7 @@ test('a bad file is refused with every problem, and the bench stays as it was', 
   const before = await headline(page).textContent();
   const bad = {
     type: 'paper-reef/scenario',
-    version: 1,
+    version: 2,
     title: 'bad',
     days: 1e9,
     tank: { volumeGal: 80, alkalinityDkh: 8, salinityPractical: 1.026 },

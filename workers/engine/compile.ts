@@ -5,6 +5,7 @@ import type { TankEvent } from '../../shared/events/event';
 import { eventKinds } from '../../shared/events/registry';
 import type { Process, Start } from '../../shared/processes/process';
 import { processes } from '../../shared/processes/registry';
+import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { densityKgPerM3 } from '../../shared/seawater/density';
 import { pco2WetUatm } from '../../shared/seawater/gas';
@@ -69,18 +70,21 @@ interface CompileOptions {
   /** Leaves out water changes and additions: the run-in repeats an ordinary day. */
   readonly withoutEvents?: boolean;
   readonly registry?: readonly Process<unknown>[];
+  readonly factors?: Factors;
 }
 
 /** Throws a RangeError with a table when a process's reaction does not balance. */
 export function compile(scenario: Scenario, options: CompileOptions = {}): Plan {
   const { tank } = scenario;
+  const factors = options.factors ?? noFactors;
   const water = mixWater({ ...tank, carbon: startingCarbon(scenario, options.pco2Uatm) });
   const start: Start = {
     scenario,
     volumeL: tank.volumeL,
     omegaReference: options.omegaReference ?? 4,
   };
-  const devices = deviceKinds.flatMap((kind) => kind.build(scenario));
+  const devices = deviceKinds.flatMap((kind) => kind.build(scenario, factors));
+
   const running = (options.registry ?? (processes as readonly Process<unknown>[])).flatMap(
     (process) => {
       const settings = process.settings(start);
@@ -113,7 +117,7 @@ export function compile(scenario: Scenario, options: CompileOptions = {}): Plan 
       ? []
       : eventKinds.flatMap((kind) => kind.occurrences(scenario)).sort((a, b) => a.timeH - b.timeH),
     ledger,
-    weather: weatherOf(scenario),
+    weather: weatherOf(scenario, factors),
     growing: running.some(({ process: { id } }) => id === 'calcification'),
     freshKgPerL: densityKgPerM3(tank.tempC, 0) / 1000,
   };

@@ -53,7 +53,7 @@ export class Flows {
       if (pipe.kgPerH === 0) continue;
       if (pipe.vapour) this.intoTank[WATER]! -= pipe.kgPerH;
       else if (from === 0) this.outKgPerH += pipe.kgPerH;
-      else if (to === 0) this.addInflow(contents, pipe.kgPerH);
+      else if (to === 0) this.addInflow(pipe.perKg ?? contents, pipe.kgPerH);
     }
   }
 
@@ -80,6 +80,7 @@ export class Flows {
       if (kg === 0) continue;
       if (pipe.vapour) this.books.shift(row, from + WATER, to + WATER, kg);
       else if (from === 0) this.books.transfer(row, from, to, tankMeanPerKg, kg);
+      else if (pipe.perKg) this.books.transfer(row, from, to, pipe.perKg, kg);
       else this.bookFromVessel(run, kg);
     }
   }

@@ -11,12 +11,20 @@ export function plantDoor(plan: Plan, view: TankView): Plant {
     return row >= 0 ? row : ledger.length - 1;
   };
   const lime = books.poolIndex('reservoirLime');
+  const chalk = ledger.some(({ id }) => id === 'topOff')
+    ? [
+        { index: books.offsetOf('reservoir') + indexOf.Ca, moles: -1 },
+        { index: books.poolIndex('airCO2'), moles: -1 },
+        { index: books.poolIndex('reservoirChalk'), moles: 1 },
+      ]
+    : [];
   return {
-    setLight: (level) => (view.light = level),
+    setLight: (level, slopePerH) => view.setLight(level, slopePerH),
     waterKg: (vessel) => books.vessel(vessel)[WATER]!,
     contents: (vessel) => books.vessel(vessel),
     transfer: (reason, from, to, block) =>
       books.transfer(rowOf(reason), books.offsetOf(from), books.offsetOf(to), block),
+    chalkInReservoir: (mol) => books.react(rowOf('refill'), chalk, mol),
     addLime: (mol) =>
       books.shift(rowOf('refill'), books.offsetOf('outside') + indexOf.Ca, lime, mol),
     dissolveLime: (vessel, mol) =>

@@ -1,3 +1,4 @@
+import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Outcome, Stopped } from '../../shared/verdict/outcome';
 import { ClosureCheck, type Closures } from './closures';
@@ -28,10 +29,11 @@ export class TrialRun {
     const { settled, pco2Uatm, ...own } = settle(scenario, options);
     const { carbon, omegaReference: given } = scenario.start;
     const omegaReference = given > 0 ? given : own.omegaReference;
-    const plan = compile(
-      scenario,
-      carbon === 'settledCycle' ? { pco2Uatm, omegaReference } : { omegaReference },
-    );
+    const plan = compile(scenario, {
+      omegaReference,
+      factors: options.factors ?? noFactors,
+      ...(carbon === 'settledCycle' && { pco2Uatm }),
+    });
     this.settled = settled;
     this.omegaReference = omegaReference;
     this.hours = Math.floor(scenario.days * 24 + 1e-9);

@@ -1,4 +1,5 @@
 import { dayWeights, usedOmega } from '../../shared/processes/calcification';
+import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { compile } from './compile';
@@ -30,6 +31,7 @@ function runDay(
   const plan = compile(scenario, {
     omegaReference,
     withoutEvents: true,
+    factors: options.factors ?? noFactors,
     ...(pco2Uatm === undefined ? {} : { pco2Uatm }),
   });
   const simulation = new Simulation(plan, options);

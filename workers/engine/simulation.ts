@@ -1,3 +1,4 @@
+import type { Factors } from '../../shared/scenario/factors';
 import type { Plant } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
@@ -12,6 +13,8 @@ import { TankView } from './tankView';
 export interface SimulationOptions {
   /** Error allowed in one step, µmol/kg of alkalinity or carbon. */
   readonly toleranceUmolPerKg: number;
+  /** What the scenario's expressions of time come to, hour by hour. */
+  readonly factors?: Factors;
 }
 
 export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };
@@ -62,7 +65,7 @@ export class Simulation {
   ) {
     this.books = plan.books;
     this.flows = new Flows(plan, this.books);
-    this.step = new Step(plan.channels, this.flows, plan.weather, this.view);
+    this.step = new Step(plan.channels, this.flows, plan.weather, this.view, this.books);
     this.sensors = new Sensors(plan.devices, this.view, this.step);
     this.plant = plantDoor(plan, this.view);
     this.reservoir = plan.devices.some(({ id }) => id === 'topOff')

@@ -6,6 +6,7 @@ import {
   solutionKg,
   WATER,
 } from '../../shared/species/block';
+import type { Books } from './books';
 import type { Channel } from './compile';
 import type { Flows } from './flows';
 import type { TankView } from './tankView';
@@ -34,6 +35,10 @@ export class Step {
   fromH = 0;
   hours = 0;
   private trimmedH = 0;
+  /** Chalk on the floor makes room for more: the one pool whose amount a rate depends on. */
+  private readonly precipitation: number;
+  private readonly precipitateAccount: number;
+  private precipitateFromMol = 0;
   private readonly rates: readonly Float64Array[];
   private readonly stagePerKg = [0, 1, 2, 3].map(() => new Float64Array(BLOCK_SIZE));
   private readonly stage = new Float64Array(BLOCK_SIZE);
@@ -43,7 +48,10 @@ export class Step {
     private readonly flows: Flows,
     private readonly weather: Weather,
     private readonly view: TankView,
+    private readonly books: Books,
   ) {
+    this.precipitation = channels.findIndex(({ id }) => id === 'precipitation');
+    this.precipitateAccount = books.poolIndex('precipitateCaCO3');
     this.extents = new Float64Array(channels.length);
     this.rates = NODES.map(() => new Float64Array(channels.length));
   }
@@ -52,6 +60,8 @@ export class Step {
   begin(tank: Float64Array, timeH: number): void {
     copyBlock(this.from, tank);
     this.fromH = timeH;
+    this.precipitateFromMol = this.books.amounts[this.precipitateAccount]!;
+    this.showPrecipitate(0, 0, 0, 0);
     this.look(0, this.from, timeH);
   }
 
@@ -59,6 +69,7 @@ export class Step {
   carryOn(tank: Float64Array, timeH: number): void {
     copyBlock(this.from, tank);
     this.fromH = timeH;
+    this.precipitateFromMol = this.books.amounts[this.precipitateAccount]!;
     copyBlock(this.slopes[0]!, this.slopes[3]!);
     const [first, last] = [this.rates[0]!, this.rates[3]!];
     for (let c = 0; c < first.length; c++) first[c] = last[c]!;
@@ -77,14 +88,17 @@ export class Step {
     this.trimmedH = 0;
     for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + (hours / 2) * k1[i]!;
     if (stage[indexOf.DIC]! < 0) return TOO_LONG;
+    this.showPrecipitate(hours, 1 / 2, 0, 0);
     this.look(1, stage, this.fromH + hours / 2);
     for (let i = 0; i < BLOCK_SIZE; i++) stage[i] = from[i]! + hours * 0.75 * k2[i]!;
     if (stage[indexOf.DIC]! < 0) return TOO_LONG;
+    this.showPrecipitate(hours, 0, 3 / 4, 0);
     this.look(2, stage, this.fromH + hours * 0.75);
     for (let i = 0; i < BLOCK_SIZE; i++) {
       to[i] = from[i]! + (hours / 9) * (2 * k1[i]! + 3 * k2[i]! + 4 * k3[i]!);
     }
     if (to[indexOf.DIC]! < 0) return TOO_LONG;
+    this.showPrecipitate(hours, 2 / 9, 1 / 3, 4 / 9);
     this.look(3, to, this.fromH + hours);
     let alkalinity = 0;
     for (let i = 0; i < WATER; i++) {
@@ -135,6 +149,14 @@ export class Step {
   overdrawn(): boolean {
     for (let i = 0; i < TRACKED; i++) if (this.to[i]! < 0) return true;
     return false;
+  }
+
+  /** Shows the chalk at a look: what there was, and what the looks before it let fall. */
+  private showPrecipitate(hours: number, a: number, b: number, c: number): void {
+    const { rates, precipitation: p } = this;
+    if (p < 0) return;
+    const rate = a * rates[0]![p]! + b * rates[1]![p]! + c * rates[2]![p]!;
+    this.view.precipitateMol = this.precipitateFromMol + hours * rate;
   }
 
   private look(stage: number, tank: Float64Array, timeH: number): void {

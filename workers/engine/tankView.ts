@@ -1,4 +1,5 @@
 import type { View } from '../../shared/processes/view';
+import type { SeawaterConstants } from '../../shared/seawater/constants';
 import { ConstantsNearSalinity } from '../../shared/seawater/constantsNear';
 import { densityKgPerM3 } from '../../shared/seawater/density';
 import { phNbsFromPhTotal } from '../../shared/seawater/phNbs';
@@ -33,9 +34,26 @@ export class TankView implements View {
   dicMolPerKg = 0.5;
   pco2AirUatm = 0.5;
   light = 0.5;
+  private lightLevel = 0.5;
+  private lightSlopePerH = 0.5;
+  private lightFromH = 0.5;
   amounts: Block = new Float64Array(BLOCK_SIZE);
   readonly solver = new CarbonateSolver();
-  private readonly constants = new ConstantsNearSalinity();
+  /** Written by the step, which knows what its earlier looks have made fall out. */
+  precipitateMol = 0.5;
+  private readonly nearby = new ConstantsNearSalinity();
+
+  constructor() {
+    this.precipitateMol = 0;
+  }
+
+  /** Light from now on: a level, and how it changes by itself until it is set again. */
+  setLight(level: number, slopePerH: number): void {
+    this.lightLevel = level;
+    this.lightSlopePerH = slopePerH;
+    this.lightFromH = this.timeH;
+    this.light = level;
+  }
 
   /** Reads a tank's amounts at a time; the solver starts from the pH it found last. */
   read(amounts: Block, timeH: number, tempC: number, pco2AirUatm: number): void {
@@ -48,6 +66,7 @@ export class TankView implements View {
     const kg = saltKg + amounts[WATER]!;
     this.amounts = amounts;
     this.timeH = timeH;
+    this.light = this.lightLevel + this.lightSlopePerH * (timeH - this.lightFromH);
     this.tempC = tempC;
     this.pco2AirUatm = pco2AirUatm;
     this.saltKg = saltKg;
@@ -57,7 +76,7 @@ export class TankView implements View {
     this.alkalinityMolPerKg = alkalinityEq / kg;
     this.dicMolPerKg = amounts[indexOf.DIC]! / kg;
     const solver = this.solver;
-    this.constants.fill(solver.k, tempC, this.salinityPractical);
+    this.nearby.fill(solver.k, tempC, this.salinityPractical);
     solver.borate = amounts[indexOf.B]! / kg;
     solver.sulfate = amounts[indexOf.SO4]! / kg;
     solver.fluoride = totalFluorideMolPerKg(this.salinityPractical);
@@ -69,6 +88,12 @@ export class TankView implements View {
 
   get phTotal(): number {
     return this.solver.phTotal;
+  }
+  get hTotal(): number {
+    return this.solver.hTotal;
+  }
+  get constants(): SeawaterConstants {
+    return this.solver.k;
   }
   get phNbs(): number {
     return phNbsFromPhTotal(this.solver.phTotal, this.solver.k);

@@ -1,3 +1,4 @@
+import { factorAt, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 
@@ -33,7 +34,7 @@ function roomCo2({ room, start }: Scenario): (timeH: number) => number {
 }
 
 /** Vapour pressure is taken at the start's salinity: 1 ppt moves it by 0.05 %. */
-export function weatherOf(scenario: Scenario): Weather {
+export function weatherOf(scenario: Scenario, factors: Factors): Weather {
   const tempC = temperatureLine(scenario);
   const ppm = roomCo2(scenario);
   const { salinityPractical } = scenario.tank;
@@ -46,7 +47,7 @@ export function weatherOf(scenario: Scenario): Weather {
         lastTempC = temp;
         wetPerPpm = pco2WetUatm(1, temp, salinityPractical);
       }
-      return ppm(timeH) * wetPerPpm;
+      return ppm(timeH) * wetPerPpm * Math.max(0, factorAt(factors.roomCo2, timeH));
     },
   };
 }

@@ -58,7 +58,15 @@ const onH = hoursToChange(usual, -deadBandL, -evaporationLPerDay / 24);
 const fillH = hoursToChange(usual, deadBandL, pumpLPerH - evaporationLPerDay / 24);
 const slowOnH = hoursToChange(slow, -deadBandL, -12 / 24);
 const dosing = quietTank({
-  dosers: [{ name: 'a', recipe: [], mlPerDay: 60, fromHour: 7.5, hours: 2.25, stockL: 2 }],
+  dosers: [
+    {
+      name: 'a',
+      recipe: [],
+      mlPerDay: 60,
+      schedule: { way: 'spread', fromHour: 7.5, hours: 2.25 },
+      stockL: 2,
+    },
+  ],
 });
 
 const moments: [string, Scenario, string, boolean, number][] = [

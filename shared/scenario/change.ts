@@ -1,6 +1,6 @@
-import { fieldAt, pathText, type FieldPath } from '../../shared/scenario/fields';
-import { wordFor } from '../../shared/scenario/words';
-import type { Scenario } from '../../shared/scenario/schema';
+import { fieldAt, pathText, type FieldPath } from './fields';
+import { wordFor } from './words';
+import type { Scenario } from './schema';
 
 type Tree = { [key: string | number]: Tree } | unknown;
 
@@ -22,6 +22,7 @@ export function withValue(scenario: Scenario, path: FieldPath, value: unknown): 
 
 /** One setting in which two plans differ. */
 export interface Difference {
+  readonly at: FieldPath;
   readonly path: string;
   readonly title: string;
   readonly unit: string;
@@ -71,6 +72,7 @@ function collect(before: unknown, after: unknown, path: FieldPath, into: Differe
   }
   const field = fieldAt(path);
   into.push({
+    at: path,
     path: pathText(path),
     title: titleOf(path),
     unit: field?.quantity?.unit ?? '',

@@ -1,0 +1,38 @@
+import { densityKgPerM3 } from '../seawater/density';
+import { passive, type DeviceKind, type Pipe } from './device';
+
+/** What spills before the flow stops again, and how fast: a rim lets water go at once. */
+const SPILL_L = 0.05;
+const RIM_L_PER_H = 2000;
+
+/** A sump that is full to the rim lets the rest onto the floor, with its salt. */
+export const overflow: DeviceKind = {
+  id: 'overflow',
+  label: 'overflow',
+  build({ tank, outflows }) {
+    const rim = tank.volumeL + outflows.spareL;
+    const kgPerL = densityKgPerM3(tank.tempC, tank.salinityPractical) / 1000;
+    const pipe: Pipe = {
+      id: 'overflow',
+      label: 'onto the floor',
+      from: 'tank',
+      to: 'outside',
+      kgPerH: 0,
+    };
+    let spilling = false;
+    const watch = (volumeL: number) => (spilling ? volumeL - (rim - SPILL_L) : rim - volumeL);
+    return [
+      {
+        ...passive,
+        id: 'overflow',
+        pipes: [pipe],
+        watch: (view) => watch(view.volumeL),
+        watchPerL: () => (spilling ? 1 : -1),
+        act(view) {
+          if (watch(view.volumeL) <= 0) spilling = !spilling;
+          pipe.kgPerH = spilling ? RIM_L_PER_H * kgPerL : 0;
+        },
+      },
+    ];
+  },
+};

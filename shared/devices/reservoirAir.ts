@@ -1,0 +1,28 @@
+import type { Scenario } from '../scenario/schema';
+import { indexOf } from '../species/block';
+import type { Plant } from './device';
+
+/** Limewater ages slowly: a look every few hours is enough. */
+const EVERY_H = 6;
+
+/** The room's CO2 turns limewater in the reservoir to chalk, a share of what is dissolved a day. */
+export class ReservoirAir {
+  private readonly sharePerH: number;
+  private lastH = 0;
+
+  constructor({ topOff }: Scenario) {
+    const ages = topOff.additive === 'calciumHydroxide' && topOff.lossPercentPerDay > 0;
+    this.sharePerH = ages ? -Math.log(1 - topOff.lossPercentPerDay / 100) / 24 : 0;
+  }
+
+  nextClockH(timeH: number): number {
+    return this.sharePerH === 0 ? Infinity : (Math.floor(timeH / EVERY_H + 1e-9) + 1) * EVERY_H;
+  }
+
+  act(timeH: number, plant: Plant): void {
+    if (this.sharePerH === 0) return;
+    const lost = 1 - Math.exp(-this.sharePerH * (timeH - this.lastH));
+    this.lastH = timeH;
+    plant.chalkInReservoir(plant.contents('reservoir')[indexOf.Ca]! * lost);
+  }
+}

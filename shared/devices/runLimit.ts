@@ -1,0 +1,56 @@
+/** Minutes a pump may run in a clock hour and in a day; 0 is no limit. */
+interface Limits {
+  readonly minPerH: number;
+  readonly minPerDay: number;
+}
+
+const AN_INSTANT_H = 1e-9;
+
+/** Counts a pump's running time and says when it has had its share. */
+export class RunLimit {
+  private lastH = 0;
+  private thisHourH = 0;
+  private thisDayH = 0;
+
+  constructor(
+    private readonly limits: Limits,
+    private readonly clockHour: number,
+  ) {}
+
+  private get limited(): boolean {
+    return this.limits.minPerH > 0 || this.limits.minPerDay > 0;
+  }
+
+  /** To be told at every act whether the pump ran since the last one. */
+  note(timeH: number, ran: boolean): void {
+    const clock = (at: number) => at + this.clockHour + AN_INSTANT_H;
+    if (ran) {
+      this.thisHourH += timeH - this.lastH;
+      this.thisDayH += timeH - this.lastH;
+    }
+    if (Math.floor(clock(timeH)) !== Math.floor(clock(this.lastH))) this.thisHourH = 0;
+    if (Math.floor(clock(timeH) / 24) !== Math.floor(clock(this.lastH) / 24)) this.thisDayH = 0;
+    this.lastH = timeH;
+  }
+
+  /** Hours that the pump may still run before a limit stops it. */
+  private leftH(): number {
+    const left = (minutes: number, usedH: number) =>
+      minutes > 0 ? minutes / 60 - usedH : Infinity;
+    return Math.min(
+      left(this.limits.minPerH, this.thisHourH),
+      left(this.limits.minPerDay, this.thisDayH),
+    );
+  }
+
+  allows(): boolean {
+    return this.leftH() > AN_INSTANT_H;
+  }
+
+  /** The next moment at which a limit may stop the pump, or a new hour frees it. */
+  nextClockH(timeH: number, running: boolean): number {
+    if (!this.limited) return Infinity;
+    const nextHour = Math.floor(timeH + this.clockHour + AN_INSTANT_H) + 1 - this.clockHour;
+    return running ? Math.min(nextHour, timeH + this.leftH()) : nextHour;
+  }
+}

@@ -1,0 +1,15 @@
+import { indexOf } from '../species/block';
+import { defineProcess } from './process';
+
+/** CH3COO− + 2 O2 → 2 CO2 + OH− + H2O: alkalinity is there once the anion is gone. */
+export const acetateOxidation = defineProcess<{ perH: number }>({
+  id: 'acetateOxidation',
+  label: 'acetate oxidised',
+  cites: ['wolfGladrow2007', 'commonPractice'],
+  settings({ scenario }) {
+    const { oxidationPerH } = scenario.filter;
+    return oxidationPerH === 0 ? null : { perH: oxidationPerH };
+  },
+  reaction: () => ({ acetate: -1, DIC: 2 }),
+  rate: (view, { perH }) => perH * view.amounts[indexOf.acetate]!,
+});

@@ -1,0 +1,15 @@
+import { indexOf } from '../species/block';
+import { defineProcess } from './process';
+
+/** HCOO− + ½ O2 → CO2 + OH−: alkalinity is there once the anion is gone. */
+export const formateOxidation = defineProcess<{ perH: number }>({
+  id: 'formateOxidation',
+  label: 'formate oxidised',
+  cites: ['wolfGladrow2007', 'commonPractice'],
+  settings({ scenario }) {
+    const { oxidationPerH } = scenario.filter;
+    return oxidationPerH === 0 ? null : { perH: oxidationPerH };
+  },
+  reaction: () => ({ formate: -1, DIC: 1 }),
+  rate: (view, { perH }) => perH * view.amounts[indexOf.formate]!,
+});

@@ -1,0 +1,70 @@
+import { meqPerLPerDkh } from '../seawater/alkalinity';
+import { setNoncarbonate } from '../seawater/noncarbonate';
+import { phTotalFromPhNbs } from '../seawater/phNbs';
+import { totalFluorideMolPerKg } from '../seawater/totals';
+import { indexOf } from '../species/block';
+import { defineProcess, type Start } from './process';
+import type { View } from './view';
+
+/** Tank water goes in, and comes back as effluent; what it gains on the way is what is booked. */
+interface Settings {
+  readonly dripLPerH: number;
+  readonly effluentEqPerL: number;
+  readonly effluentPhNbs: number;
+}
+
+function settings({ scenario }: Start): Settings | null {
+  const { dripLPerH, effluentDkh, effluentPhNbs } = scenario.mediaReactor;
+  if (dripLPerH === 0) return null;
+  return { dripLPerH, effluentEqPerL: (effluentDkh * meqPerLPerDkh) / 1000, effluentPhNbs };
+}
+
+const kgPerH = (view: View, { dripLPerH }: Settings) =>
+  (dripLPerH * view.solutionKg) / view.volumeL;
+
+/** Gravel only dissolves: effluent is never below the water it was made of. */
+const gainEqPerKg = (view: View, { effluentEqPerL }: Settings) =>
+  Math.max(0, (effluentEqPerL * view.volumeL) / view.solutionKg - view.alkalinityMolPerKg);
+
+/** DIC of effluent at its pH, with everything but carbonate as in the tank. */
+function effluentDicMolPerKg(view: View, s: Settings): number {
+  const { constants: k, amounts, solutionKg } = view;
+  const h = 10 ** -phTotalFromPhNbs(s.effluentPhNbs, k);
+  const water = {
+    k,
+    borate: amounts[indexOf.B]! / solutionKg,
+    sulfate: amounts[indexOf.SO4]! / solutionKg,
+    fluoride: totalFluorideMolPerKg(view.salinityPractical),
+    phosphate: amounts[indexOf.PO4]! / solutionKg,
+    ammonia: amounts[indexOf.TAN]! / solutionKg,
+    noncarbonateMolPerKg: 0,
+    noncarbonateSlope: 0,
+  };
+  setNoncarbonate(water, h);
+  const alkalinity = view.alkalinityMolPerKg + gainEqPerKg(view, s);
+  const carbonate = Math.max(0, alkalinity - water.noncarbonateMolPerKg);
+  return (carbonate * (h * h + k.k1 * (h + k.k2))) / (k.k1 * (h + 2 * k.k2));
+}
+
+/** Coral gravel dissolves in water made acid with carbon dioxide. */
+export const reactorMedia = defineProcess<Settings>({
+  id: 'reactorMedia',
+  label: 'media reactor',
+  cites: ['wolfGladrow2007'],
+  settings,
+  reaction: () => ({ reactorMedia: -1, Ca: 1, DIC: 1 }),
+  rate: (view, s) => (kgPerH(view, s) * gainEqPerKg(view, s)) / 2,
+});
+
+/** The carbon dioxide that the effluent carries beyond that of the tank and of the gravel. */
+export const reactorCo2 = defineProcess<Settings>({
+  id: 'reactorCo2',
+  label: 'CO₂ of the media reactor',
+  cites: ['lueker2000'],
+  settings,
+  reaction: () => ({ reactorCO2: -1, DIC: 1 }),
+  rate(view, s) {
+    const gainMolPerKg = effluentDicMolPerKg(view, s) - view.dicMolPerKg;
+    return kgPerH(view, s) * (gainMolPerKg - gainEqPerKg(view, s) / 2);
+  },
+});

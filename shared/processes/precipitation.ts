@@ -1,0 +1,51 @@
+import { molarMassGPerMol } from '../seawater/atomicMasses';
+import { precipitationUmolPerM2PerH, type PrecipitationLaw } from '../seawater/precipitation';
+import { defineProcess } from './process';
+
+/** Typed use is total loss, this one included: without being asked for, it stays off below. */
+const GUARDED_ABOVE_OMEGA = 10;
+/** It sets in over this much Ω, so that the rate has no step for the integrator. */
+const ONSET_WIDTH = 0.3;
+const G_PER_MOL = molarMassGPerMol({ Ca: 1, C: 1, O: 3 });
+
+interface Settings {
+  readonly law: PrecipitationLaw;
+  readonly aboveOmega: number;
+  /** Solid surface at the start, and what one mole of chalk adds to it. */
+  readonly startM2: number;
+  readonly m2PerMol: number;
+}
+
+function onset(omega: number, above: number): number {
+  const x = Math.max(0, Math.min(1, (omega - above) / ONSET_WIDTH));
+  return x * x * (3 - 2 * x);
+}
+
+/**
+ * Aragonite that falls out by itself on solid surfaces and on its own crystals, whose surface
+ * grows with it: the runaway (moras2022). Threshold and surfaces are the keeper's to set.
+ */
+export const precipitation = defineProcess<Settings>({
+  id: 'precipitation',
+  label: 'precipitation',
+  cites: ['burtonWalter1987', 'zhongMucci1989', 'moras2022', 'commonPractice'],
+  settings({ scenario, volumeL }) {
+    const { mode, law, aboveOmega, wettedM2Per100L, crystalM2PerG, seedG } = scenario.precipitation;
+    const startM2 = (wettedM2Per100L * volumeL) / 100 + crystalM2PerG * seedG;
+    if (mode === 'off' || startM2 === 0) return null;
+    return {
+      law,
+      aboveOmega: mode === 'guarded' ? GUARDED_ABOVE_OMEGA : aboveOmega,
+      startM2,
+      m2PerMol: crystalM2PerG * G_PER_MOL,
+    };
+  },
+  reaction: () => ({ Ca: -1, DIC: -1, precipitateCaCO3: 1 }),
+  rate(view, { law, aboveOmega, startM2, m2PerMol }) {
+    const omega = view.omegaAragonite;
+    if (omega <= aboveOmega) return 0;
+    const m2 = startM2 + m2PerMol * view.precipitateMol;
+    const umolPerM2 = precipitationUmolPerM2PerH(omega, view.tempC, law);
+    return 1e-6 * umolPerM2 * m2 * onset(omega, aboveOmega);
+  },
+});

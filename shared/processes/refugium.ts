@@ -1,0 +1,32 @@
+import { hoursOpenAround } from './hoursOpenAround';
+import { defineProcess } from './process';
+import { PLENTIFUL_DIC, scarcity } from './scarcity';
+
+interface Settings {
+  readonly molPerH: number;
+  readonly fromClockHour: number;
+  readonly hours: number;
+  readonly startClockHour: number;
+}
+
+/** Algae with a light of their own, harvested: the carbon they take does not come back. */
+export const refugium = defineProcess<Settings>({
+  id: 'refugium',
+  label: 'refugium',
+  cites: ['commonPractice'],
+  settings({ scenario, volumeL }) {
+    const { refugiumMmolPerLPerDay, refugiumFromHour, refugiumHours } = scenario.photosynthesis;
+    if (refugiumMmolPerLPerDay === 0 || refugiumHours === 0) return null;
+    return {
+      molPerH: (refugiumMmolPerLPerDay * volumeL) / 1000 / refugiumHours,
+      fromClockHour: refugiumFromHour,
+      hours: refugiumHours,
+      startClockHour: scenario.start.clockHour,
+    };
+  },
+  reaction: () => ({ DIC: -1, organicC: 1 }),
+  rate(view, { molPerH, fromClockHour, hours, startClockHour }) {
+    const lit = hoursOpenAround(view.timeH + startClockHour, fromClockHour, hours);
+    return molPerH * lit * scarcity(view.dicMolPerKg, PLENTIFUL_DIC);
+  },
+});

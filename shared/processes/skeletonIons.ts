@@ -1,0 +1,56 @@
+import { molarMassGPerMol } from '../seawater/atomicMasses';
+import { densityKgPerM3 } from '../seawater/density';
+import { indexOf } from '../species/block';
+import type { Reaction } from '../species/reaction';
+import { referenceMolPerKg } from '../water/referenceSeawater';
+import { calcification, type CalcificationSettings } from './calcification';
+import { defineProcess, type Process, type Start } from './process';
+
+interface Settings {
+  readonly growth: CalcificationSettings;
+  /** Share of the carbonate that this ion takes instead of calcium, on the first day. */
+  readonly share: number;
+  readonly startMolPerKg: number;
+}
+
+type Ion = 'Mg' | 'Sr';
+
+/** What the water holds of it at the start; a tank's strontium is that of seawater. */
+function startMolPerKg(ion: Ion, { scenario: { tank } }: Start): number {
+  if (ion === 'Sr') return (referenceMolPerKg.Sr * tank.salinityPractical) / 35;
+  const molPerL = tank.magnesiumMgPerL / 1000 / molarMassGPerMol({ Mg: 1 });
+  return (molPerL * 1000) / densityKgPerM3(tank.tempC, tank.salinityPractical);
+}
+
+/**
+ * An ion takes the place of calcium in the carbonate that corals lay down, in proportion to what
+ * the water holds of it. Written as an exchange: the alkalinity is all in coral growth, and corals
+ * go on growing when the water has no strontium left.
+ */
+const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction): Process<Settings> =>
+  defineProcess<Settings>({
+    id: `skeleton${ion}`,
+    label,
+    cites: ['commonPractice'],
+    settings(start) {
+      const growth = calcification.settings(start);
+      const { skeletonMgPerCa, skeletonSrPerCa } = start.scenario.corals;
+      const perCa = (ion === 'Mg' ? skeletonMgPerCa : skeletonSrPerCa) / 1000;
+      if (!growth || perCa === 0) return null;
+      const carbonatesPerCa = 1 + (skeletonMgPerCa + skeletonSrPerCa) / 1000;
+      return { growth, share: perCa / carbonatesPerCa, startMolPerKg: startMolPerKg(ion, start) };
+    },
+    reaction: () => reaction,
+    rate(view, { growth, share, startMolPerKg }) {
+      const left = view.amounts[indexOf[ion]]! / view.solutionKg / startMolPerKg;
+      return share * left * calcification.rate(view, growth);
+    },
+  });
+
+export const skeletonMagnesium = inPlaceOfCalcium('Mg', 'magnesium in the skeleton', {
+  ...{ Mg: -1, Ca: 1, skeletonCaCO3: -1, skeletonMgCO3: 1 },
+});
+
+export const skeletonStrontium = inPlaceOfCalcium('Sr', 'strontium in the skeleton', {
+  ...{ Sr: -1, Ca: 1, skeletonCaCO3: -1, skeletonSrCO3: 1 },
+});

@@ -1,0 +1,22 @@
+/** Where corals grow best, and where they stop (common practice). */
+const BEST_C = 27;
+const COLDEST_C = 18;
+const WARMEST_C = 32;
+/** Below this a tank's corals grow where the law says they cannot: it does not describe them. */
+const LEAST = 0.1;
+
+/** 1 at the best temperature, falling smoothly to 0 at the coldest and the warmest. */
+export function temperatureBell(tempC: number): number {
+  const width = tempC < BEST_C ? BEST_C - COLDEST_C : WARMEST_C - BEST_C;
+  const away = Math.min(1, Math.abs(tempC - BEST_C) / width);
+  return Math.cos((away * Math.PI) / 2) ** 2;
+}
+
+/**
+ * How much faster corals grow at a temperature than at the start's, at which their use was
+ * measured. A tank that starts where nothing should grow gets no answer to temperature.
+ */
+export function temperatureFactor(tempC: number, startTempC: number): number {
+  const atStart = temperatureBell(startTempC);
+  return tempC === startTempC || atStart < LEAST ? 1 : temperatureBell(tempC) / atStart;
+}

@@ -1,0 +1,162 @@
+import { create, parseDependencies, type FactoryFunctionMap, type MathNode } from 'mathjs';
+import type { ExpressionProblem } from './expressionProblem';
+
+/** A parser without a scope of functions: what may be called is looked up below, by us. */
+const math = create({ parseDependencies } as unknown as FactoryFunctionMap);
+
+const functions: Readonly<Record<string, (...numbers: number[]) => number>> = {
+  sin: Math.sin,
+  cos: Math.cos,
+  tan: Math.tan,
+  exp: Math.exp,
+  log: Math.log,
+  sqrt: Math.sqrt,
+  abs: Math.abs,
+  floor: Math.floor,
+  ceil: Math.ceil,
+  round: Math.round,
+  min: Math.min,
+  max: Math.max,
+  mod: (a, b) => a - b * Math.floor(a / b),
+};
+const constants: Readonly<Record<string, number>> = { pi: Math.PI, e: Math.E };
+const operators: Readonly<Record<string, (a: number, b: number) => number>> = {
+  '+': (a, b) => a + b,
+  '-': (a, b) => a - b,
+  '*': (a, b) => a * b,
+  '/': (a, b) => a / b,
+  '^': (a, b) => a ** b,
+  '<': (a, b) => Number(a < b),
+  '>': (a, b) => Number(a > b),
+  '<=': (a, b) => Number(a <= b),
+  '>=': (a, b) => Number(a >= b),
+};
+const own = <T>(table: Readonly<Record<string, T>>, name: string): T | undefined =>
+  Object.hasOwn(table, name) ? table[name] : undefined;
+
+export interface Moment {
+  readonly day: number;
+  readonly hour: number;
+  readonly t: number;
+}
+type Evaluate = (now: Moment) => number;
+
+class Refusal extends Error {
+  constructor(
+    message: string,
+    readonly word: string,
+  ) {
+    super(message);
+  }
+}
+
+const ALLOWED = `Numbers, + − * / ^, comparisons, day, hour, t, pi, e and ${Object.keys(functions).join(', ')} may be used.`;
+const MOST_NODES = 300;
+
+/** The shapes of a parsed expression that we read; the library's own evaluation is never used. */
+interface Shape {
+  readonly type: string;
+  readonly value?: unknown;
+  readonly name?: string;
+  readonly op?: string;
+  readonly args?: readonly MathNode[];
+  readonly fn?: MathNode;
+  readonly content?: MathNode;
+  readonly condition?: MathNode;
+  readonly trueExpr?: MathNode;
+  readonly falseExpr?: MathNode;
+}
+
+/** Turns a parsed expression into a function made only of what is listed above. */
+function build(node: MathNode): Evaluate {
+  const shape = node as unknown as Shape;
+  switch (shape.type) {
+    case 'ConstantNode': {
+      const { value } = shape;
+      if (typeof value !== 'number')
+        throw new Refusal(`Only numbers may stand here. ${ALLOWED}`, String(value));
+      return () => value;
+    }
+    case 'ParenthesisNode':
+      return build(shape.content!);
+    case 'SymbolNode':
+      return buildSymbol(shape.name!);
+    case 'OperatorNode':
+      return buildOperator(shape.op!, shape.args!.map(build));
+    case 'FunctionNode':
+      return buildCall((shape.fn as unknown as Shape).name ?? '', shape.args!.map(build));
+    case 'ConditionalNode': {
+      const [test, yes, no] = [shape.condition!, shape.trueExpr!, shape.falseExpr!].map(build);
+      return (now) => (test!(now) !== 0 ? yes!(now) : no!(now));
+    }
+    default:
+      throw new Refusal(`This kind of expression is not allowed here. ${ALLOWED}`, node.toString());
+  }
+}
+
+function buildSymbol(name: string): Evaluate {
+  if (name === 'day' || name === 'hour' || name === 't') return (now) => now[name];
+  const constant = own(constants, name);
+  if (constant === undefined) throw new Refusal(`“${name}” is not known here. ${ALLOWED}`, name);
+  return () => constant;
+}
+
+function buildOperator(op: string, args: readonly Evaluate[]): Evaluate {
+  const [a, b] = args;
+  if (args.length === 1 && op === '-') return (now) => -a!(now);
+  if (args.length === 1 && op === '+') return a!;
+  const operator = own(operators, op);
+  if (!operator || args.length !== 2)
+    throw new Refusal(`“${op}” may not be used here. ${ALLOWED}`, op);
+  return (now) => operator(a!(now), b!(now));
+}
+
+function buildCall(name: string, args: readonly Evaluate[]): Evaluate {
+  const call = own(functions, name);
+  if (!call) throw new Refusal(`“${name}” may not be called here. ${ALLOWED}`, name);
+  return (now) => call(...args.map((arg) => arg(now)));
+}
+
+function read(text: string): Evaluate | ExpressionProblem {
+  try {
+    const tree = math.parse!(text);
+    let nodes = 0;
+    tree.traverse(() => void nodes++);
+    if (nodes > MOST_NODES) return { message: 'This is too long; make it shorter.', at: 0 };
+    return build(tree);
+  } catch (error) {
+    if (error instanceof Refusal) {
+      return { message: error.message, at: Math.max(0, text.indexOf(error.word)) };
+    }
+    const { char } = error as { char?: unknown };
+    const at =
+      typeof char === 'number' ? Math.min(Math.max(0, char - 1), text.length) : text.length;
+    return { message: `This cannot be read from here on. ${ALLOWED}`, at };
+  }
+}
+
+/** A factor is at least 0 and at most this: a hundredfold of anything typed is a slip. */
+const LARGEST = 100;
+
+export type Sampled =
+  | { readonly ok: true; readonly table: Float64Array }
+  | { readonly ok: false; readonly problem: ExpressionProblem };
+
+/** The expression at every hour from the start on; refused with the hour where it goes wrong. */
+export function sample(text: string, hours: number, clockHour: number): Sampled {
+  const evaluate =
+    text.trim() === ''
+      ? { message: 'Nothing is typed here. Type 1 for no change.', at: 0 }
+      : read(text);
+  if (typeof evaluate !== 'function') return { ok: false, problem: evaluate };
+  const table = new Float64Array(hours);
+  for (let t = 0; t < hours; t++) {
+    const value = evaluate({ t, day: t / 24, hour: (t + clockHour) % 24 });
+    if (!(value >= 0 && value <= LARGEST)) {
+      const message = `On day ${Math.floor(t / 24) + 1}, hour ${(t + clockHour) % 24}, this comes to ${String(value)}; expected 0 to ${LARGEST}.`;
+      return { ok: false, problem: { message, at: 0 } };
+    }
+    table[t] = value;
+  }
+  return { ok: true, table };
+}
