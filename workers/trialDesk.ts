@@ -25,7 +25,8 @@ export interface Progress {
   readonly partial: TrialOutcome | undefined;
 }
 
-const SLICE_H = 24 * 15;
+/** Between slices of this length a cancel or a newer job may come in. */
+const SLICE_MS = 12;
 const PARTIAL_EVERY_MS = 250;
 
 const failureOf = (error: unknown): Failure => ({
@@ -61,7 +62,8 @@ export class TrialDesk {
     try {
       const trial = new TrialRun(scenario);
       while (!trial.done) {
-        trial.advance(SLICE_H);
+        const sliceBegun = performance.now();
+        while (!trial.done && performance.now() - sliceBegun < SLICE_MS) trial.advance(24);
         if (trial.done) break;
         await letMessagesIn();
         if (this.latest.get(key) !== job) return { kind: 'superseded' };

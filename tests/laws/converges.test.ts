@@ -18,7 +18,7 @@ const anyPlan = anyScenario.map((scenario) =>
     room: { ...scenario.room, co2PpmByHour: [] },
     waterChanges: { ...scenario.waterChanges, percent: 0 },
     topOff: { ...scenario.topOff, reservoirL: 0 },
-    evaporation: { litresPerDay: 0 },
+    evaporation: { ...scenario.evaporation, litresPerDay: 0 },
     dosers: scenario.dosers.slice(0, 1).map((doser) => ({ ...doser, mlPerDay: 20 })),
   }),
 );
