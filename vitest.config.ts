@@ -5,6 +5,7 @@ export default defineConfig({
   plugins: [svelte()],
   test: {
     environment: 'node',
+    setupFiles: ['tests/seed.ts'],
     include: ['tests/{reference,laws,runs,border,units}/**/*.test.ts'],
   },
 });

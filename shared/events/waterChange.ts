@@ -30,7 +30,7 @@ export const waterChange: EventKind = {
   label: 'water changes',
   occurrences(scenario) {
     const { percent, everyDays, hour } = scenario.waterChanges;
-    if (percent === 0) return [];
+    if (percent < 0.01) return [];
     const { clockHour } = scenario.start;
     const fraction = percent / 100;
     const fresh = newWater(scenario, fraction * scenario.tank.volumeL);
@@ -39,7 +39,8 @@ export const waterChange: EventKind = {
     return Array.from({ length: count }, (_, i) => ({
       timeH: first + i * everyDays * 24,
       apply(view, plant) {
-        const drainedShare = (fraction * scenario.tank.volumeL) / view.volumeL;
+        // A tank that has run low gives what it has, but for a tenth.
+        const drainedShare = Math.min(0.9, (fraction * scenario.tank.volumeL) / view.volumeL);
         const drained = view.amounts.map((amount) => amount * drainedShare);
         plant.transfer('waterChange', 'tank', 'outside', drained);
         plant.transfer('waterChange', 'outside', 'tank', fresh);

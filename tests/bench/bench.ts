@@ -1,4 +1,5 @@
 import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
+import { benchDrag } from './drag';
 import { benchEngine } from './engine';
 
 /** One figure a line: name, value, unit. */
@@ -10,3 +11,6 @@ benchEngine(
   print,
   scenarioFiles.map((name) => [name, { ...scenarioFromFile(name), days: 90 }] as const),
 );
+await benchDrag(print);
+// The preview server's connections would keep the process waiting.
+process.exit(0);

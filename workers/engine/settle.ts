@@ -71,18 +71,29 @@ export function settle(scenario: Scenario, options: SimulationOptions): Settled 
 const roomPco2Uatm = ({ tank, room }: Scenario): number =>
   pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical);
 
+/** The first day's own mean saturation, when its CO2 at the start is given. */
+function meanOmega(
+  scenario: Scenario,
+  pco2Uatm: number | undefined,
+  options: SimulationOptions,
+): number {
+  let omegaReference = 4;
+  for (let i = 0; i < 8; i++) {
+    const day = runDay(scenario, pco2Uatm, omegaReference, options);
+    const moved = Math.abs(day.omegaReference - omegaReference);
+    ({ omegaReference } = day);
+    if (moved < 1e-6) break;
+  }
+  return omegaReference;
+}
+
 function findCycle(scenario: Scenario, options: SimulationOptions): Settled {
   const { start } = scenario;
   const air = roomPco2Uatm(scenario);
   let omegaReference = 4;
   if (start.carbon !== 'settledCycle') {
     const fixed = start.carbon === 'airEquilibrium' ? air : undefined;
-    for (let i = 0; i < 8; i++) {
-      const day = runDay(scenario, fixed, omegaReference, options);
-      if (Math.abs(day.omegaReference - omegaReference) < 1e-6) break;
-      ({ omegaReference } = day);
-    }
-    return { pco2Uatm: air, omegaReference, settled: true };
+    return { pco2Uatm: air, omegaReference: meanOmega(scenario, fixed, options), settled: true };
   }
   let before: { x: number; gap: number } | undefined;
   let x = Math.log(air);
@@ -100,5 +111,5 @@ function findCycle(scenario: Scenario, options: SimulationOptions): Settled {
     const move = slope < -1e-4 ? -gap / slope : gap;
     x = Math.max(Math.log(LOWEST_UATM), x + Math.max(-1, Math.min(1, move)));
   }
-  return { pco2Uatm: air, omegaReference, settled: false };
+  return { pco2Uatm: air, omegaReference: meanOmega(scenario, air, options), settled: false };
 }

@@ -83,7 +83,13 @@ export class Simulation {
 
   /** Moves on to a moment and stops exactly there, events of that moment included. */
   advanceTo(endH: number): void {
-    while (this.timeH < endH - INSTANT_H) this.advanceOnce(endH);
+    try {
+      while (this.timeH < endH - INSTANT_H) this.advanceOnce(endH);
+    } catch (error) {
+      if (!(error instanceof RangeError) || error instanceof LeftRange) throw error;
+      const reason = `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank ${error.message}.`;
+      throw new LeftRange(this.timeH, reason);
+    }
   }
 
   private advanceOnce(endH: number): void {
@@ -200,6 +206,8 @@ export class Simulation {
       if (!event || event.timeH > this.timeH + INSTANT_H) return;
       this.nextEvent++;
       event.apply(this.view, this.plant);
+      // What an event sets off may be sudden: feel the way on from it.
+      this.tryH = Math.min(this.tryH, 0.25);
       this.look();
       this.actAll();
     }
@@ -225,8 +233,7 @@ export class Simulation {
       ({ process, settings }) => !Number.isFinite(process.rate(view, settings)),
     );
     throw new RangeError(
-      `The run stopped at hour ${this.timeH.toFixed(2)} in the tank: ` +
-        `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite.`,
+      `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite`,
     );
   }
 }
