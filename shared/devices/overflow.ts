@@ -2,7 +2,8 @@ import { densityKgPerM3 } from '../seawater/density';
 import { passive, type DeviceKind, type Pipe } from './device';
 
 /** What spills before the flow stops again, and how fast: a rim lets water go at once. */
-const SPILL_L = 0.05;
+const SPILL_SHARE = 0.003;
+const LEAST_SPILL_L = 0.4;
 const RIM_L_PER_H = 2000;
 
 /** A sump that is full to the rim lets the rest onto the floor, with its salt. */
@@ -11,6 +12,7 @@ export const overflow: DeviceKind = {
   label: 'overflow',
   build({ tank, outflows }) {
     const rim = tank.volumeL + outflows.spareL;
+    const spillL = Math.max(LEAST_SPILL_L, tank.volumeL * SPILL_SHARE);
     const kgPerL = densityKgPerM3(tank.tempC, tank.salinityPractical) / 1000;
     const pipe: Pipe = {
       id: 'overflow',
@@ -20,7 +22,7 @@ export const overflow: DeviceKind = {
       kgPerH: 0,
     };
     let spilling = false;
-    const watch = (volumeL: number) => (spilling ? volumeL - (rim - SPILL_L) : rim - volumeL);
+    const watch = (volumeL: number) => (spilling ? volumeL - (rim - spillL) : rim - volumeL);
     return [
       {
         ...passive,

@@ -21,11 +21,13 @@ function build(scenario: Scenario): Device {
   let wanted = false;
   let running = false;
   let primed = false;
-  let refillAtH = topOff.refillEveryDays === 0 ? Infinity : NaN;
+  // Nobody refills more often than every hour.
+  const everyH = topOff.refillEveryDays === 0 ? Infinity : Math.max(1, 24 * topOff.refillEveryDays);
+  let refillAtH = NaN;
 
   const watch = (volumeL: number) => (wanted ? full - volumeL : volumeL - low);
-  const scheduleRefill = (timeH: number) =>
-    nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + 24 * (topOff.refillEveryDays - 1);
+  const firstRefillH = (timeH: number) =>
+    nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + Math.max(0, everyH - 24);
 
   return {
     ...passive,
@@ -33,7 +35,7 @@ function build(scenario: Scenario): Device {
     vessels: [{ id: 'reservoir', contents: firstFill(scenario).contents }],
     pipes: [pipe],
     nextClockH: (timeH) => {
-      if (Number.isNaN(refillAtH)) refillAtH = scheduleRefill(timeH);
+      if (Number.isNaN(refillAtH)) refillAtH = firstRefillH(timeH);
       return Math.min(refillAtH, air.nextClockH(timeH), limit.nextClockH(timeH, running));
     },
     watch: (view) => watch(view.volumeL),
@@ -43,7 +45,7 @@ function build(scenario: Scenario): Device {
       air.act(view.timeH, plant);
       if (view.timeH >= refillAtH) {
         refill(scenario, plant);
-        refillAtH = scheduleRefill(view.timeH);
+        refillAtH += everyH;
       }
       if (watch(view.volumeL) <= 0) wanted = !wanted;
       const filled = plant.waterKg('reservoir') > 0;

@@ -8,8 +8,8 @@ const LEAST = 0.1;
 /** 1 at the best temperature, falling smoothly to 0 at the coldest and the warmest. */
 export function temperatureBell(tempC: number): number {
   const width = tempC < BEST_C ? BEST_C - COLDEST_C : WARMEST_C - BEST_C;
-  const away = Math.min(1, Math.abs(tempC - BEST_C) / width);
-  return Math.cos((away * Math.PI) / 2) ** 2;
+  const away = Math.abs(tempC - BEST_C) / width;
+  return away >= 1 ? 0 : Math.cos((away * Math.PI) / 2) ** 2;
 }
 
 /**

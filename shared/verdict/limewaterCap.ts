@@ -1,7 +1,7 @@
 import type { Scenario } from '../scenario/schema';
 import { limewaterDkhFromGPerL, limewaterSaturationGPerL } from '../seawater/limewater';
 import type { Trace } from '../trace/trace';
-import { highest, ledgerBetween, usePerDay } from './measures';
+import { highest, lastOf, ledgerBetween, usePerDay } from './measures';
 
 /** What keeps limewater from doing more. */
 export type Binding = 'none' | 'tooMuch' | 'strength' | 'evaporation' | 'saturation' | 'co2Supply';
@@ -18,6 +18,8 @@ export interface LimewaterCap {
   /** What saturated limewater could bring at this evaporation, dKH/day. */
   readonly saturatedDkhPerDay: number;
   readonly saturationGPerL: number;
+  /** Top-off that went in, which is what evaporated. */
+  readonly litresPerDay: number;
 }
 
 /** So near to the use counts as covering it. */
@@ -39,13 +41,14 @@ function bindingOf(
 
 /** How far limewater carries this plan; undefined when it brings nothing or nothing is used. */
 export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | undefined {
-  const { topOff, tank, evaporation } = scenario;
+  const { topOff, tank } = scenario;
   if (topOff.additive !== 'calciumHydroxide' || topOff.reservoirL === 0) return undefined;
   const hours = trace.rows - 1;
   const perDay = (row: string) => (ledgerBetween(trace, row, 0, hours) * 24) / Math.max(1, hours);
   const useDkhPerDay = usePerDay(trace, 0, Math.min(24, hours));
   const broughtDkhPerDay = perDay('topOff');
   if (broughtDkhPerDay < 0.005 || useDkhPerDay <= 0) return undefined;
+  const litresPerDay = (lastOf(trace, 'topoff_l') * 24) / Math.max(1, hours);
   const saturationGPerL = (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
   const others = trace.ledger.filter(({ id }) => /^stock|^waterChange|^addition/.test(id));
   const cap = {
@@ -53,8 +56,8 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
     useDkhPerDay,
     broughtDkhPerDay,
     othersDkhPerDay: others.reduce((sum, { id }) => sum + perDay(id), 0),
-    saturatedDkhPerDay:
-      (evaporation.litresPerDay * limewaterDkhFromGPerL(saturationGPerL)) / tank.volumeL,
+    saturatedDkhPerDay: (litresPerDay * limewaterDkhFromGPerL(saturationGPerL)) / tank.volumeL,
+    litresPerDay,
     saturationGPerL,
   };
   return { ...cap, binding: bindingOf(scenario, cap, highest(trace, 'ph_nbs').value) };

@@ -14,14 +14,14 @@ const sodaAshG = (dkhPerDay: number, { tank }: Scenario) =>
 function restSentence(scenario: Scenario, cap: LimewaterCap): string {
   const rest = cap.useDkhPerDay - cap.saturatedDkhPerDay;
   const missing = rest - cap.othersDkhPerDay;
-  if (missing < 0.03) return `your pumps and water changes bring the other ${dkh(rest)}.`;
+  if (missing < 0.03 * cap.useDkhPerDay) return `your pumps and water changes bring the other ${dkh(rest)}.`;
   const soFar = cap.othersDkhPerDay > 0.005 ? ` beside the ${dkh(cap.othersDkhPerDay)} dosed` : '';
   return `another ${dkh(missing)}${soFar} must come from elsewhere, for instance ${sodaAshG(missing, scenario).toFixed(1)} g of soda ash a day with its calcium.`;
 }
 
 /** What saturated limewater could do at this evaporation, beside what the tank uses. */
 function mostSentence(scenario: Scenario, cap: LimewaterCap): string {
-  const litres = `${litresText(scenario.evaporation.litresPerDay)} a day of saturated limewater`;
+  const litres = `${litresText(cap.litresPerDay)} a day of saturated limewater`;
   return cap.useDkhPerDay > cap.saturatedDkhPerDay
     ? `${litres} carry ${dkh(cap.saturatedDkhPerDay)} of the ${dkh(cap.useDkhPerDay)} dKH used on the first day; ${restSentence(scenario, cap)}`
     : `${litres} could carry ${dkh(cap.saturatedDkhPerDay)} dKH a day, and ${dkh(cap.useDkhPerDay)} are used: about ${neededGPerL(scenario, cap)} g/L would do it.`;
@@ -36,7 +36,7 @@ const neededGPerL = ({ topOff }: Scenario, cap: LimewaterCap): string =>
   ).toFixed(2);
 
 function bindingSentence(scenario: Scenario, cap: LimewaterCap): string {
-  const { limits, topOff, evaporation } = scenario;
+  const { limits, topOff } = scenario;
   switch (cap.binding) {
     case 'co2Supply':
       return `CO₂ supply binds limewater: the room’s air cannot feed this much hydroxide, and pH passes your ${limits.phHighNbs}. More aeration, or part of the dose as bicarbonate, lowers it.`;
@@ -49,7 +49,7 @@ function bindingSentence(scenario: Scenario, cap: LimewaterCap): string {
     case 'tooMuch':
       return `More is dosed than is used: limewater brings ${dkh(cap.broughtDkhPerDay)} dKH a day${cap.othersDkhPerDay > 0.005 ? ` and other sources ${dkh(cap.othersDkhPerDay)}` : ''}, the tank uses ${dkh(cap.useDkhPerDay)}. About ${neededGPerL(scenario, cap)} g/L would do.`;
     case 'none':
-      return `Limewater carries the use: ${dkh(cap.broughtDkhPerDay)} dKH a day in ${litresText(evaporation.litresPerDay)} of top-off; nothing binds it yet.`;
+      return `Limewater carries the use: ${dkh(cap.broughtDkhPerDay)} dKH a day in ${litresText(cap.litresPerDay)} of top-off; nothing binds it yet.`;
   }
 }
 

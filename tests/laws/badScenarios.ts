@@ -43,8 +43,8 @@ export const badScenarios: readonly Bad[] = [
     problems: [['additions[0].additive', /Change it to what is expected/]],
   },
   {
-    name: 'a file of version 2',
-    text: json({ version: 2 }),
+    name: 'a file of version 3',
+    text: json({ version: 3 }),
     problems: [['version', /newer Paper Reef: update/]],
   },
   {

@@ -34,7 +34,9 @@ test('a tank that dries up stops its trial and says where, when and why', async 
   await evaporation.fill('150');
   await evaporation.press('Enter');
   await expect(page.locator('.headline')).toContainText('stops on day');
-  await expect(page.locator('.details')).toContainText('in the tank salinity has climbed to 6');
+  await expect(page.locator('.details')).toContainText(
+    'in the tank too much water has evaporated (salinity 6',
+  );
   await expect(page.locator('body')).not.toContainText('NaN');
 });
 

@@ -18,6 +18,8 @@ export class Books {
   readonly ledgerEq: Float64Array;
   /** The tank comes first, so its accounts are the block at the front. */
   readonly tank: Block;
+  /** What rounding has kept from each amount (Neumaier 1974): only the element closure looks. */
+  readonly lost: Float64Array;
   private readonly offsets: ReadonlyMap<VesselId, number>;
   private readonly blocks: ReadonlyMap<VesselId, Block>;
   private readonly poolOffset: number;
@@ -26,6 +28,7 @@ export class Books {
     this.offsets = new Map(vessels.map(({ id }, i) => [id, i * BLOCK_SIZE]));
     this.poolOffset = vessels.length * BLOCK_SIZE;
     this.amounts = new Float64Array(this.poolOffset + poolIds.length);
+    this.lost = new Float64Array(this.amounts.length);
     vessels.forEach(({ contents }, i) => this.amounts.set(contents, i * BLOCK_SIZE));
     this.blocks = new Map(
       vessels.map(({ id }, i) => [id, this.amounts.subarray(i * BLOCK_SIZE, (i + 1) * BLOCK_SIZE)]),
@@ -78,7 +81,11 @@ export class Books {
   }
 
   private change(row: number, account: number, amount: number): void {
-    this.amounts[account]! += amount;
+    const before = this.amounts[account]!;
+    const after = before + amount;
+    this.amounts[account] = after;
+    this.lost[account]! +=
+      Math.abs(before) >= Math.abs(amount) ? before - after + amount : amount - after + before;
     if (account < WATER) this.ledgerEq[row]! += alkalinityWeights[account]! * amount;
   }
 }

@@ -20,15 +20,18 @@ function addTo(totals: Totals, elements: Composition, amount: number): void {
   }
 }
 
+const exactly = ({ amounts, lost }: Books, account: number): number =>
+  amounts[account]! + lost[account]!;
+
 function elementTotals(books: Books): Totals {
   const totals: Totals = new Map();
   const poolOffset = books.amounts.length - poolIds.length;
   for (let offset = 0; offset < poolOffset; offset += BLOCK_SIZE) {
     for (const id of dissolvedIds) {
-      addTo(totals, dissolved[id].elements, books.amounts[offset + indexOf[id]]!);
+      addTo(totals, dissolved[id].elements, exactly(books, offset + indexOf[id]));
     }
   }
-  poolIds.forEach((id, i) => addTo(totals, pools[id].elements, books.amounts[poolOffset + i]!));
+  poolIds.forEach((id, i) => addTo(totals, pools[id].elements, exactly(books, poolOffset + i)));
   return totals;
 }
 

@@ -27,6 +27,8 @@ const TRIM_H = 1 / 3600;
 
 /** Beyond this salinity (ppt) the chemistry means nothing any more. */
 const HIGHEST_SALINITY = 60;
+/** A tank with less than this share of its water is empty for all that is said of it here. */
+const LEAST_VOLUME_SHARE = 0.1;
 /** No step may take more of the water than this share. */
 const WATER_SHARE = 0.05;
 
@@ -111,12 +113,20 @@ export class Simulation {
     return leavingKgPerH > 0 ? (this.books.tank[WATER]! * WATER_SHARE) / leavingKgPerH : Infinity;
   }
 
-  private stopWhenTooSalty(): void {
+  private stopWhenOutOfRange(): void {
     const { salinityPractical, volumeL } = this.view;
+    const left = `salinity ${salinityPractical.toFixed(0)} ppt with ${volumeL.toFixed(1)} L left`;
+    const where = `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank`;
+    if (volumeL < this.plan.start.volumeL * LEAST_VOLUME_SHARE) {
+      throw new LeftRange(
+        this.timeH,
+        `${where} next to no water is left (${left}). Refill sooner, or look for the leak.`,
+      );
+    }
     if (salinityPractical <= HIGHEST_SALINITY) return;
     throw new LeftRange(
       this.timeH,
-      `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank salinity has climbed to ${salinityPractical.toFixed(0)} ppt with ${volumeL.toFixed(1)} L left, beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
+      `${where} too much water has evaporated (${left}), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
     );
   }
 
@@ -168,7 +178,7 @@ export class Simulation {
     if (scaled) step.begin(books.tank, endH);
     else step.carryOn(books.tank, endH);
     this.switchWhatIsDue();
-    this.stopWhenTooSalty();
+    this.stopWhenOutOfRange();
   }
 
   private scale(hours: number): boolean {

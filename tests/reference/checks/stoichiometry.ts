@@ -4,7 +4,7 @@ import {
   molarMassGPerMol,
   type Element,
 } from '../../../shared/seawater';
-import { additives, alkalinityMeqPerG, type AdditiveId } from '../../../shared/species/additives';
+import { additives, oxidisedMeqPerG, type AdditiveId } from '../../../shared/species/additives';
 import type { Check } from '../check';
 import { readTable } from '../table';
 
@@ -18,6 +18,8 @@ const ours: Partial<Record<string, AdditiveId>> = {
   CaCl2: 'calciumChloride',
   MgCl2_6H2O: 'magnesiumChlorideHexahydrate',
   MgSO4_7H2O: 'magnesiumSulfateHeptahydrate',
+  CaAc2: 'calciumAcetate',
+  CaFo2: 'calciumFormate',
 };
 
 /** Composition, and the alkalinity it brings (acetate and formate: once oxidised). */
@@ -46,7 +48,7 @@ export function stoichiometryChecks(): Check[] {
     const additive = ours[row.text('substance')];
     const gPerMol = additive ? additives[additive].molarMassG : molarMassGPerMol(compound.of);
     const meqPerG = additive
-      ? alkalinityMeqPerG(additive)
+      ? oxidisedMeqPerG(additive)
       : ((compound.eqPerMol ?? NaN) * 1000) / gPerMol;
     const metal = compound.of.Mg ? 'Mg' : 'Ca';
     const metalMgPerG = ((compound.of[metal] ?? NaN) * atomicMassGPerMol[metal] * 1000) / gPerMol;

@@ -1,0 +1,25 @@
+import { SeawaterConstants } from '../../../shared/seawater/constants';
+import { co2Enhancement } from '../../../shared/seawater/enhancement';
+import type { Check } from '../check';
+
+/** Transfer velocity in m/h, pH (total), and how many times faster, at S 35 and 25 °C. */
+const worked = [
+  [0.02, 8.1, 2.1],
+  [0.02, 9, 4.2],
+  [0.1, 8.6, 1.1],
+] as const;
+
+export function enhancementChecks(): Check[] {
+  const k = new SeawaterConstants();
+  k.set(25, 35);
+  return worked.map(([transferMPerH, phTotal, expected]) => ({
+    id: `enhancement/${transferMPerH} m/h/pH ${phTotal}`,
+    quantity: 'CO2 across the surface, with reactions in its film over without',
+    source: 'Hoover & Berkshire 1969 with Johnson 1982, worked separately',
+    howVerified: 'computed',
+    expected,
+    got: co2Enhancement(k, 10 ** -phTotal, 25, transferMPerH),
+    tolerance: expected * 0.02,
+    unit: '×',
+  }));
+}

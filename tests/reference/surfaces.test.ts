@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { co2Enhancement } from '../../shared/seawater/enhancement';
+import { SeawaterConstants } from '../../shared/seawater/constants';
+import { evaporationKgPerM2PerH } from '../../shared/seawater/evaporation';
+import { precipitationUmolPerM2PerH } from '../../shared/seawater/precipitation';
+import { misses } from './check';
+import { enhancementChecks } from './checks/enhancement';
+import { evaporationChecks } from './checks/evaporation';
+import { precipitationRateChecks } from './checks/precipitationRates';
+
+describe('evaporation from a water surface', () => {
+  it('is within 0.5 % of worked examples, and so are both vapour pressures', () => {
+    expect(evaporationChecks()).toHaveLength(9 * 3);
+    expect(misses(evaporationChecks())).toEqual([]);
+  });
+
+  it('is none into a room that is warmer and as moist as the water', () => {
+    const room = { waterTempC: 22, airTempC: 30, relativeHumidity: 1, salinityPractical: 35 };
+    expect(evaporationKgPerM2PerH(room)).toBe(0);
+  });
+});
+
+describe('aragonite on bare solid', () => {
+  it('grows at the rates of two published laws, to the digits printed', () => {
+    expect(precipitationRateChecks()).toHaveLength(48 + 12);
+    expect(misses(precipitationRateChecks())).toEqual([]);
+  });
+
+  it('does not grow at or below saturation', () => {
+    for (const law of ['burtonWalter1987', 'zhongMucci1989'] as const) {
+      expect([0, 0.5, 1].map((omega) => precipitationUmolPerM2PerH(omega, 25, law))).toEqual([
+        0, 0, 0,
+      ]);
+      expect(precipitationUmolPerM2PerH(1.01, 25, law)).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('CO2 that reacts in the film at the surface', () => {
+  it('crosses a still surface several times faster, within 2 % of worked values', () => {
+    expect(enhancementChecks()).toHaveLength(3);
+    expect(misses(enhancementChecks())).toEqual([]);
+  });
+
+  it('crosses a well-stirred one as if it did not react', () => {
+    const k = new SeawaterConstants();
+    k.set(25, 35);
+    expect(co2Enhancement(k, 10 ** -8.1, 25, 5)).toBeCloseTo(1, 3);
+  });
+});

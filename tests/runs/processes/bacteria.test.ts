@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { patience } from '../../laws/size';
+import { misses } from '../../reference/check';
+import { nitrogenChecks } from './checks/nitrogen';
+import { organicSaltChecks } from './checks/organicSalts';
+import { changeOver, mol, onlyTank } from './onlyTank';
+
+describe('bacteria', () => {
+  it(
+    'cost 0.045 dKH for each mg/L of nitrate from food, twice that from ammonium, and give it back',
+    () => {
+      expect(nitrogenChecks()).toHaveLength(3);
+      expect(misses(nitrogenChecks())).toEqual([]);
+    },
+    patience,
+  );
+
+  it(
+    'make one equivalent of each mole of acetate or formate, which brings none as it dissolves',
+    () => {
+      expect(organicSaltChecks()).toHaveLength(4);
+      expect(misses(organicSaltChecks())).toEqual([]);
+    },
+    patience,
+  );
+
+  it('take a share of the ammonia in an hour as the filter is set, and none of it when not', () => {
+    const left = (nitrificationPerH: number) => {
+      const tank = onlyTank({ tank: { ammoniaMgPerL: 1 }, filter: { nitrificationPerH } });
+      const start = mol(tank, 'TAN');
+      return 1 + changeOver(tank, 2, { tan: (t) => mol(t, 'TAN') }).tan / start;
+    };
+    expect(left(0.5)).toBeCloseTo(Math.exp(-1), 3);
+    expect(left(0)).toBe(1);
+  });
+});
