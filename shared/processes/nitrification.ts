@@ -1,6 +1,10 @@
 import { indexOf } from '../species/block';
 import { defineProcess } from './process';
 
+/** Nitrifiers slow down in sour water and stop (common practice): pH, total scale. */
+const FULL_ABOVE_PH = 7;
+const STOPPED_BELOW_PH = 6;
+
 /** NH4+ + 2 O2 → NO3− + 2 H+ + H2O. The two equivalents follow from the ions. */
 export const nitrification = defineProcess<{ perH: number }>({
   id: 'nitrification',
@@ -11,5 +15,8 @@ export const nitrification = defineProcess<{ perH: number }>({
     return nitrificationPerH === 0 ? null : { perH: nitrificationPerH };
   },
   reaction: () => ({ TAN: -1, NO3: 1 }),
-  rate: (view, { perH }) => perH * view.amounts[indexOf.TAN]!,
+  rate(view, { perH }) {
+    const awake = (view.phTotal - STOPPED_BELOW_PH) / (FULL_ABOVE_PH - STOPPED_BELOW_PH);
+    return perH * view.amounts[indexOf.TAN]! * Math.max(0, Math.min(1, awake));
+  },
 });

@@ -19,7 +19,7 @@ const dryAirKgPerM3 = (vapourKPa: number, tempC: number) =>
 
 /**
  * Water lost from a quiet surface to the room, kg per m² and hour (shah2014): the larger of
- * natural convection and the least that a room's draught takes; never negative.
+ * natural convection, which does not bring water back, and the least that a room's draught takes.
  */
 export function evaporationKgPerM2PerH(input: EvaporationInput): number {
   const { waterTempC, airTempC, relativeHumidity, salinityPractical } = input;
@@ -30,5 +30,5 @@ export function evaporationKgPerM2PerH(input: EvaporationInput): number {
   const natural =
     rise > 0 ? 35 * atSurface * Math.cbrt(rise) * (humidityRatio(water) - humidityRatio(room)) : 0;
   const draught = 0.00005 * (water - room) * 1000;
-  return Math.max(0, natural, draught);
+  return Math.max(natural, draught);
 }

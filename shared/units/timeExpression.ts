@@ -84,7 +84,7 @@ function build(node: MathNode): Evaluate {
     case 'OperatorNode':
       return buildOperator(shape.op!, shape.args!.map(build));
     case 'FunctionNode':
-      return buildCall((shape.fn as unknown as Shape).name ?? '', shape.args!.map(build));
+      return buildCall((shape.fn as unknown as Shape).name ?? '', shape.args!);
     case 'ConditionalNode': {
       const [test, yes, no] = [shape.condition!, shape.trueExpr!, shape.falseExpr!].map(build);
       return (now) => (test!(now) !== 0 ? yes!(now) : no!(now));
@@ -111,9 +111,10 @@ function buildOperator(op: string, args: readonly Evaluate[]): Evaluate {
   return (now) => operator(a!(now), b!(now));
 }
 
-function buildCall(name: string, args: readonly Evaluate[]): Evaluate {
+function buildCall(name: string, nodes: readonly MathNode[]): Evaluate {
   const call = own(functions, name);
   if (!call) throw new Refusal(`“${name}” may not be called here. ${ALLOWED}`, name);
+  const args = nodes.map(build);
   return (now) => call(...args.map((arg) => arg(now)));
 }
 

@@ -14,7 +14,8 @@ const sodaAshG = (dkhPerDay: number, { tank }: Scenario) =>
 function restSentence(scenario: Scenario, cap: LimewaterCap): string {
   const rest = cap.useDkhPerDay - cap.saturatedDkhPerDay;
   const missing = rest - cap.othersDkhPerDay;
-  if (missing < 0.03 * cap.useDkhPerDay) return `your pumps and water changes bring the other ${dkh(rest)}.`;
+  if (missing < 0.03 * cap.useDkhPerDay)
+    return `your pumps and water changes bring the other ${dkh(rest)}.`;
   const soFar = cap.othersDkhPerDay > 0.005 ? ` beside the ${dkh(cap.othersDkhPerDay)} dosed` : '';
   return `another ${dkh(missing)}${soFar} must come from elsewhere, for instance ${sodaAshG(missing, scenario).toFixed(1)} g of soda ash a day with its calcium.`;
 }

@@ -58,7 +58,7 @@ function slowingSentence(trace: Trace): string {
   if (hours < 72) return '';
   const first = usePerDay(trace, 0, 24);
   const last = usePerDay(trace, hours - 24, hours);
-  if (Math.abs(last - first) < 0.1 * first) return '';
+  if (Math.abs(last - first) < Math.max(0.1 * first, 0.05)) return '';
   return last < first
     ? `Corals slow down as saturation falls: the tank uses ${last.toFixed(2)} dKH a day at the end, ${first.toFixed(2)} at the start.`
     : `Use climbs from ${first.toFixed(2)} to ${last.toFixed(2)} dKH a day.`;

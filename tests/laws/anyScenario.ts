@@ -24,7 +24,13 @@ const roomByHour = fc
   .array(fc.double({ min: 300, max: 3000, noNaN: true }), { minLength: 24, maxLength: 24 })
   .chain((hours) => fc.constantFrom(hours, []));
 
-const fixed: Record<string, unknown> = { type: 'paper-reef/scenario', version: 2 };
+const fixed: Record<string, unknown> = {
+  type: 'paper-reef/scenario',
+  version: 2,
+  // Expressions have a property of their own (tests/units).
+  'evaporation.factor': '1',
+  'room.co2Factor': '1',
+};
 type Any = fc.Arbitrary<unknown>;
 
 const isBand = ([part, id]: FieldPath) => part === 'limits' && /Low|High/.test(String(id));

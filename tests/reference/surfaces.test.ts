@@ -28,8 +28,8 @@ describe('aragonite on bare solid', () => {
 
   it('does not grow at or below saturation', () => {
     for (const law of ['burtonWalter1987', 'zhongMucci1989'] as const) {
-      expect([0, 0.5, 1].map((omega) => precipitationUmolPerM2PerH(omega, 25, law))).toEqual([
-        0, 0, 0,
+      expect([0, 0.5, 0.99, 1].map((omega) => precipitationUmolPerM2PerH(omega, 25, law))).toEqual([
+        0, 0, 0, 0,
       ]);
       expect(precipitationUmolPerM2PerH(1.01, 25, law)).toBeGreaterThan(0);
     }

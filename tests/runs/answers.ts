@@ -1,6 +1,13 @@
 import type { Scenario } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
-import { dayOf, highest, lastOf, ledgerBetween, lowest } from '../../shared/verdict/measures';
+import {
+  dayOf,
+  highest,
+  largestDailyChange,
+  lastOf,
+  ledgerBetween,
+  lowest,
+} from '../../shared/verdict/measures';
 import type { Verdict } from '../../shared/verdict/verdict';
 import type { Run } from '../../workers/engine/run';
 
@@ -35,13 +42,80 @@ const peakPh = ({ trial: { trace } }: Played): Stated => [
   2,
 ];
 
+const lowestPh = ({ trial: { trace } }: Played): Stated => [
+  'lowest pH',
+  lowest(trace, 'ph_nbs').value,
+  2,
+];
+
 const limewater = ({ verdict }: Played): Stated[] => [
   ['brought by limewater', verdict.limewater?.broughtDkhPerDay ?? NaN, 2],
   ['used', verdict.limewater?.useDkhPerDay ?? NaN, 2],
 ];
 
 /** Whether the plan does what was asked, and the numbers that say how. */
-export const answers: Record<string, { holds: boolean; numbers: (played: Played) => Stated[] }> = {
+export const answers: Record<
+  string,
+  { holds: boolean; headline?: RegExp; numbers: (played: Played) => Stated[] }
+> = {
+  'grow-out-near-twelve.json': {
+    holds: true,
+    numbers: (played) => [
+      ...limewater(played),
+      ['bicarbonate, dKH a day', ledgerBetween(played.trial.trace, 'stock1', 0, 1440) / 60, 2],
+      ...range(played).slice(0, 2),
+      peakPh(played),
+    ],
+  },
+  'media-reactor-raceway.json': {
+    holds: true,
+    numbers: (played) => [
+      ['reactor, dKH a day', ledgerBetween(played.trial.trace, 'reactorMedia', 0, 1440) / 60, 2],
+      ...range(played),
+      lowestPh(played),
+      peakPh(played),
+    ],
+  },
+  'over-fed.json': {
+    holds: false,
+    numbers: (played) => [
+      [
+        'net loss to nitrate, dKH a day',
+        -['nitrification', 'feeding'].reduce(
+          (sum, row) => sum + ledgerBetween(played.trial.trace, row, 0, 1440) / 60,
+          0,
+        ),
+        2,
+      ],
+      ...fall(played),
+      ['nitrate at the end', lastOf(played.trial.trace, 'nitrate_mg_l'), 0],
+    ],
+  },
+  'pico-tank.json': {
+    holds: false,
+    numbers: (played) => [
+      ...fall(played).slice(0, 3),
+      ['largest change in a day', largestDailyChange(played.trial.trace).value, 2],
+    ],
+  },
+  'recovery-from-six.json': {
+    holds: false,
+    headline: /^rises from /,
+    numbers: (played) => [
+      ['dKH at the start', played.scenario.tank.alkalinityDkh, 1],
+      ['dKH at the end', lastOf(played.trial.trace, 'alkalinity_dkh'), 1],
+      ['largest change in a day', largestDailyChange(played.trial.trace).value, 2],
+    ],
+  },
+  'winter-room.json': {
+    holds: true,
+    numbers: (played) => [
+      ...limewater(played),
+      ...range(played).slice(0, 2),
+      lowestPh(played),
+      peakPh(played),
+    ],
+  },
   'beyond-limewater.json': {
     holds: true,
     numbers: (played) => [

@@ -63,6 +63,14 @@ function compileChannel(process: Process<unknown>, settings: unknown, row: numbe
   return { id: process.id, row, terms, tankTerms, process, settings };
 }
 
+/** An expression of time that nobody sampled would be passed over in silence. */
+function assertSampled({ evaporation, room }: Scenario, factors: Factors): void {
+  const missing =
+    (evaporation.factor.trim() !== '1' && !factors.evaporation) ||
+    (room.co2Factor.trim() !== '1' && !factors.roomCo2);
+  if (missing) throw new Error('sampleFactors comes before run: this scenario has an expression');
+}
+
 interface CompileOptions {
   /** Carbon dioxide that the water starts with, once the run-in has settled it. */
   readonly pco2Uatm?: number;
@@ -77,6 +85,7 @@ interface CompileOptions {
 export function compile(scenario: Scenario, options: CompileOptions = {}): Plan {
   const { tank } = scenario;
   const factors = options.factors ?? noFactors;
+  assertSampled(scenario, factors);
   const water = mixWater({ ...tank, carbon: startingCarbon(scenario, options.pco2Uatm) });
   const start: Start = {
     scenario,

@@ -90,7 +90,13 @@ function improve(scenario: Scenario, guess: Guess): Guess {
  * Solves the gas exchange and the photosynthesis that give the keeper's pH at lights-on and
  * lights-off in their room, starting from a plain word for the aeration.
  */
-export function solveGas(scenario: Scenario): GasSolution {
+export function solveGas(asked: Scenario): GasSolution {
+  // The readings belong to an ordinary day, whatever the seasons will do.
+  const scenario: Scenario = {
+    ...asked,
+    evaporation: { ...asked.evaporation, factor: '1' },
+    room: { ...asked.room, co2Factor: '1' },
+  };
   let guess: Guess = [Math.log(kLaOfAeration[scenario.gas.aeration]), 0.5];
   for (let round = 0; round < ROUNDS; round++) {
     const next = improve(scenario, guess);

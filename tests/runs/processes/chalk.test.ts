@@ -48,6 +48,8 @@ describe('chalk that falls out by itself', () => {
     () => {
       const bare = { mode: 'enabled', wettedM2Per100L: 0, seedG: 0 } as const;
       expect(dkhAfter(5, bare)).toBeCloseTo(11.42, 2);
+      const rows = limedTank(bare).plan.ledger.map(({ id }) => id);
+      expect(rows).not.toContain('precipitation');
     },
     patience,
   );

@@ -57,5 +57,6 @@ describe('the growth of corals', () => {
     const still = { growthPercentPerDay: 0 };
     expect(growthFactor({ ...still, temperatureLaw: 'none' }, 0, 31)).toBe(1);
     expect(growthFactor({ ...still, temperatureLaw: 'bell' }, 0, 31)).not.toBe(1);
+    expect(growthFactor({ ...still, temperatureLaw: 'bell' }, 0, 22, 17)).toBe(1);
   });
 });

@@ -9,13 +9,14 @@ interface Coral {
   readonly growthPercentPerDay?: number;
 }
 
-/** Growth in the same water at another time or temperature, against the first hour's at 25 °C. */
-export function growthFactor(coral: Coral, day: number, tempC = 25): number {
-  const scenario = quietTank({ corals: { useDkhPerDay: 1, ...coral } });
+/** Growth in the same water at another time or temperature, against the first hour's. */
+export function growthFactor(coral: Coral, day: number, tempC = 25, startTempC = 25): number {
+  const corals = { useDkhPerDay: 1, ...coral };
+  const scenario = quietTank({ tank: { tempC: startTempC }, corals });
   const settings = calcification.settings({ scenario, volumeL: 300, omegaReference: 4 })!;
   const rate = (timeH: number, at: number) =>
     calcification.rate(onlyView({ timeH, tempC: at }), settings);
-  return rate(day * 24, tempC) / rate(0, 25);
+  return rate(day * 24, tempC) / rate(0, startTempC);
 }
 
 const growthPercentPerDay = 0.5;

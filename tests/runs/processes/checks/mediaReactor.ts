@@ -1,5 +1,5 @@
 import type { Check } from '../../../reference/check';
-import { onlyTank } from '../onlyTank';
+import { mol, onlyTank } from '../onlyTank';
 
 const volumeL = 200;
 const startDkh = 8;
@@ -9,9 +9,8 @@ export const reactorTank = () =>
   onlyTank({ days: 60, tank: { volumeL, alkalinityDkh: startDkh }, mediaReactor: reactor });
 
 /** What drips in at a fixed strength, and out as the tank is, fills the gap exponentially. */
-const filledDkh = (hours: number) =>
-  reactor.effluentDkh -
-  (reactor.effluentDkh - startDkh) * Math.exp((-reactor.dripLPerH * hours) / volumeL);
+const filled = (hours: number) => 1 - Math.exp((-reactor.dripLPerH * hours) / volumeL);
+const filledDkh = (hours: number) => startDkh + (reactor.effluentDkh - startDkh) * filled(hours);
 
 export function mediaReactorChecks(): Check[] {
   const tank = reactorTank();
@@ -19,8 +18,11 @@ export function mediaReactorChecks(): Check[] {
     source: 'drip × (effluent − tank), solved by hand',
     howVerified: 'computed',
   } as const;
+  const startDic = mol(tank, 'DIC');
+  let dicAfterDay = NaN;
   const rises = [1, 6, 24, 100].map((hours): Check => {
     tank.advanceTo(hours);
+    if (hours === 24) dicAfterDay = mol(tank, 'DIC');
     return {
       ...origin,
       id: `reactor/${hours} h`,
@@ -32,6 +34,13 @@ export function mediaReactorChecks(): Check[] {
   tank.advanceTo(1400);
   return [
     ...rises,
+    {
+      ...origin,
+      id: 'reactor/carbon',
+      quantity: 'share of the carbon still to come that has come in a day',
+      ...{ expected: filled(24), got: (dicAfterDay - startDic) / (mol(tank, 'DIC') - startDic) },
+      ...{ tolerance: 0.001, unit: '×' },
+    },
     {
       ...origin,
       id: 'reactor/in the end',
