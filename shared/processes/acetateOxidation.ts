@@ -1,4 +1,5 @@
 import { indexOf } from '../species/block';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** CH3COO− + 2 O2 → 2 CO2 + OH− + H2O: alkalinity is there once the anion is gone. */
@@ -10,6 +11,6 @@ export const acetateOxidation = defineProcess<{ perH: number }>({
     const { oxidationPerH } = scenario.filter;
     return oxidationPerH === 0 ? null : { perH: oxidationPerH };
   },
-  reaction: () => ({ acetate: -1, DIC: 2 }),
+  reaction: () => new Reaction({ acetate: -1, DIC: 2 }),
   rate: (view, { perH }) => perH * view.amounts[indexOf.acetate]!,
 });

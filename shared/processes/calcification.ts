@@ -1,4 +1,5 @@
 import { meqPerLPerDkh } from '../seawater/alkalinity';
+import { Reaction } from '../species/reaction';
 import { defineProcess, type Start } from './process';
 import { temperatureFactor } from './temperatureBell';
 import type { View } from './view';
@@ -70,7 +71,7 @@ export const calcification = defineProcess<CalcificationSettings>({
       startTempC: corals.temperatureLaw === 'bell' ? tank.tempC : undefined,
     };
   },
-  reaction: () => ({ Ca: -1, DIC: -1, skeletonCaCO3: 1 }),
+  reaction: () => new Reaction({ Ca: -1, DIC: -1, skeletonCaCO3: 1 }),
   rate(view: View, s) {
     const grown = grownBy((s.perDay * Math.max(0, view.timeH)) / 24, s.massive);
     const warmth = s.startTempC === undefined ? 1 : temperatureFactor(view.tempC, s.startTempC);

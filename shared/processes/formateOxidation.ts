@@ -1,4 +1,5 @@
 import { indexOf } from '../species/block';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** HCOO− + ½ O2 → CO2 + OH−: alkalinity is there once the anion is gone. */
@@ -10,6 +11,6 @@ export const formateOxidation = defineProcess<{ perH: number }>({
     const { oxidationPerH } = scenario.filter;
     return oxidationPerH === 0 ? null : { perH: oxidationPerH };
   },
-  reaction: () => ({ formate: -1, DIC: 1 }),
+  reaction: () => new Reaction({ formate: -1, DIC: 1 }),
   rate: (view, { perH }) => perH * view.amounts[indexOf.formate]!,
 });

@@ -1,4 +1,5 @@
 import { co2Enhancement } from '../seawater/enhancement';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 import type { View } from './view';
 
@@ -26,7 +27,7 @@ export const gasExchange = defineProcess<Settings>({
       surfaceM2: enhancement === 'on' ? scenario.evaporation.surfaceM2 : undefined,
     };
   },
-  reaction: () => ({ airCO2: -1, DIC: 1 }),
+  reaction: () => new Reaction({ airCO2: -1, DIC: 1 }),
   rate(view, { kLaPerH, surfaceM2 }) {
     const faster = surfaceM2 === undefined ? 1 : enhancement(view, kLaPerH, surfaceM2);
     const gapAtm = (view.pco2AirUatm - view.pco2Uatm) * 1e-6;

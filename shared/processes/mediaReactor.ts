@@ -3,6 +3,7 @@ import { setNoncarbonate } from '../seawater/noncarbonate';
 import { phTotalFromPhNbs } from '../seawater/phNbs';
 import { totalFluorideMolPerKg } from '../seawater/totals';
 import { indexOf } from '../species/block';
+import { Reaction } from '../species/reaction';
 import { defineProcess, type Start } from './process';
 import type { View } from './view';
 
@@ -52,7 +53,7 @@ export const reactorMedia = defineProcess<Settings>({
   label: 'media reactor',
   cites: ['wolfGladrow2007'],
   settings,
-  reaction: () => ({ reactorMedia: -1, Ca: 1, DIC: 1 }),
+  reaction: () => new Reaction({ reactorMedia: -1, Ca: 1, DIC: 1 }),
   rate: (view, s) => (kgPerH(view, s) * gainEqPerKg(view, s)) / 2,
 });
 
@@ -62,7 +63,7 @@ export const reactorCo2 = defineProcess<Settings>({
   label: 'CO₂ of the media reactor',
   cites: ['lueker2000'],
   settings,
-  reaction: () => ({ reactorCO2: -1, DIC: 1 }),
+  reaction: () => new Reaction({ reactorCO2: -1, DIC: 1 }),
   rate(view, s) {
     const gainMolPerKg = effluentDicMolPerKg(view, s) - view.dicMolPerKg;
     return kgPerH(view, s) * (gainMolPerKg - gainEqPerKg(view, s) / 2);

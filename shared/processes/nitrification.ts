@@ -1,4 +1,5 @@
 import { indexOf } from '../species/block';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** Nitrifiers slow down in sour water and stop (common practice): pH, total scale. */
@@ -14,7 +15,7 @@ export const nitrification = defineProcess<{ perH: number }>({
     const { nitrificationPerH } = scenario.filter;
     return nitrificationPerH === 0 ? null : { perH: nitrificationPerH };
   },
-  reaction: () => ({ TAN: -1, NO3: 1 }),
+  reaction: () => new Reaction({ TAN: -1, NO3: 1 }),
   rate(view, { perH }) {
     const awake = (view.phTotal - STOPPED_BELOW_PH) / (FULL_ABOVE_PH - STOPPED_BELOW_PH);
     return perH * view.amounts[indexOf.TAN]! * Math.max(0, Math.min(1, awake));

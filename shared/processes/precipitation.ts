@@ -1,5 +1,6 @@
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { precipitationUmolPerM2PerH, type PrecipitationLaw } from '../seawater/precipitation';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** Typed use is total loss, this one included: without being asked for, it stays off below. */
@@ -40,7 +41,7 @@ export const precipitation = defineProcess<Settings>({
       m2PerMol: crystalM2PerG * G_PER_MOL,
     };
   },
-  reaction: () => ({ Ca: -1, DIC: -1, precipitateCaCO3: 1 }),
+  reaction: () => new Reaction({ Ca: -1, DIC: -1, precipitateCaCO3: 1 }),
   rate(view, { law, aboveOmega, startM2, m2PerMol }) {
     const omega = view.omegaAragonite;
     if (omega <= aboveOmega) return 0;

@@ -1,4 +1,5 @@
 import { hoursOpenAround } from './hoursOpenAround';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 import { PLENTIFUL_DIC, scarcity } from './scarcity';
 
@@ -24,7 +25,7 @@ export const refugium = defineProcess<Settings>({
       startClockHour: scenario.start.clockHour,
     };
   },
-  reaction: () => ({ DIC: -1, organicC: 1 }),
+  reaction: () => new Reaction({ DIC: -1, organicC: 1 }),
   rate(view, { molPerH, fromClockHour, hours, startClockHour }) {
     const lit = hoursOpenAround(view.timeH + startClockHour, fromClockHour, hours);
     return molPerH * lit * scarcity(view.dicMolPerKg, PLENTIFUL_DIC);

@@ -1,7 +1,7 @@
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { densityKgPerM3 } from '../seawater/density';
 import { indexOf } from '../species/block';
-import type { Reaction } from '../species/reaction';
+import { Reaction } from '../species/reaction';
 import { referenceMolPerKg } from '../water/referenceSeawater';
 import { calcification, type CalcificationSettings } from './calcification';
 import { defineProcess, type Process, type Start } from './process';
@@ -47,10 +47,14 @@ const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction): Process<
     },
   });
 
-export const skeletonMagnesium = inPlaceOfCalcium('Mg', 'magnesium in the skeleton', {
-  ...{ Mg: -1, Ca: 1, skeletonCaCO3: -1, skeletonMgCO3: 1 },
-});
+export const skeletonMagnesium = inPlaceOfCalcium(
+  'Mg',
+  'magnesium in the skeleton',
+  new Reaction({ Mg: -1, Ca: 1, skeletonCaCO3: -1, skeletonMgCO3: 1 }),
+);
 
-export const skeletonStrontium = inPlaceOfCalcium('Sr', 'strontium in the skeleton', {
-  ...{ Sr: -1, Ca: 1, skeletonCaCO3: -1, skeletonSrCO3: 1 },
-});
+export const skeletonStrontium = inPlaceOfCalcium(
+  'Sr',
+  'strontium in the skeleton',
+  new Reaction({ Sr: -1, Ca: 1, skeletonCaCO3: -1, skeletonSrCO3: 1 }),
+);

@@ -45,8 +45,9 @@ function text(value: unknown, path: FieldPath): string {
     .map(([key, inner]) => {
       const field = fieldAt([...path, key]);
       const words = text(inner, [...path, key]);
-      return field?.quantity ? `${words} ${field.quantity.unit}` : words;
+      return field?.quantity ? `${words} ${field.quantity.unit}`.trim() : words;
     })
+    .filter((words) => words !== '')
     .join(', ');
 }
 
