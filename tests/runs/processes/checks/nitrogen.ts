@@ -20,7 +20,7 @@ function dkhPerMgNitrate(tank: Simulation, hours: number): number {
 const fedTank = () =>
   onlyTank({
     days: 20,
-    food: { gramsPerDay: 5, releasedPercent: 100, respiredPercent: 0, phosphorusPercent: 0 },
+    food: { gramsPerDay: 1, releasedPercent: 100, respiredPercent: 0, phosphorusPercent: 0 },
     filter: { nitrificationPerH: 5 },
   });
 
