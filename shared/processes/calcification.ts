@@ -1,4 +1,5 @@
 import { meqPerLPerDkh } from '../seawater/alkalinity';
+import { Reaction } from '../species/reaction';
 import { defineProcess, type Start } from './process';
 import type { View } from './view';
 
@@ -56,7 +57,7 @@ export const calcification = defineProcess<Settings>({
       proportional: corals.omegaLaw === 'proportional',
     };
   },
-  reaction: () => ({ Ca: -1, DIC: -1, skeletonCaCO3: 1 }),
+  reaction: () => new Reaction({ Ca: -1, DIC: -1, skeletonCaCO3: 1 }),
   rate(view: View, s) {
     const grown = Math.exp((s.perDay * Math.max(0, view.timeH)) / 24);
     const lit = s.darkFactor + (s.lightFactor - s.darkFactor) * view.light;

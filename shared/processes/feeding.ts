@@ -1,4 +1,5 @@
 import { atomicMassGPerMol } from '../seawater/atomicMasses';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 interface Settings {
@@ -25,16 +26,17 @@ export const feeding = defineProcess<Settings>({
       released: food.releasedPercent / 100,
     };
   },
-  reaction: (s) => ({
-    foodC: -1,
-    DIC: s.respired,
-    organicC: 1 - s.respired,
-    foodN: -s.nitrogenPerCarbon,
-    TAN: s.nitrogenPerCarbon * s.released,
-    organicN: s.nitrogenPerCarbon * (1 - s.released),
-    foodP: -s.phosphorusPerCarbon,
-    PO4: s.phosphorusPerCarbon * s.released,
-    organicP: s.phosphorusPerCarbon * (1 - s.released),
-  }),
+  reaction: (s) =>
+    new Reaction({
+      foodC: -1,
+      DIC: s.respired,
+      organicC: 1 - s.respired,
+      foodN: -s.nitrogenPerCarbon,
+      TAN: s.nitrogenPerCarbon * s.released,
+      organicN: s.nitrogenPerCarbon * (1 - s.released),
+      foodP: -s.phosphorusPerCarbon,
+      PO4: s.phosphorusPerCarbon * s.released,
+      organicP: s.phosphorusPerCarbon * (1 - s.released),
+    }),
   rate: (_view, { molCarbonPerH }) => molCarbonPerH,
 });

@@ -1,3 +1,4 @@
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** CO2 moves between the room's moist air and the water: kLa·K0·Δp for each kg of water. */
@@ -9,7 +10,7 @@ export const gasExchange = defineProcess<{ kLaPerH: number }>({
     const { kLaPerH } = scenario.gas;
     return kLaPerH === 0 ? null : { kLaPerH };
   },
-  reaction: () => ({ airCO2: -1, DIC: 1 }),
+  reaction: () => new Reaction({ airCO2: -1, DIC: 1 }),
   rate: (view, { kLaPerH }) =>
     kLaPerH * view.k0 * (view.pco2AirUatm - view.pco2Uatm) * 1e-6 * view.solutionKg,
 });

@@ -1,4 +1,5 @@
 import { indexOf } from '../species/block';
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** Share of the ammonia that a run-in filter oxidises in an hour (common practice). */
@@ -10,6 +11,6 @@ export const nitrification = defineProcess<Record<string, never>>({
   label: 'nitrification',
   cites: ['wolfGladrow2007'],
   settings: () => ({}),
-  reaction: () => ({ TAN: -1, NO3: 1 }),
+  reaction: () => new Reaction({ TAN: -1, NO3: 1 }),
   rate: (view) => PER_H * view.amounts[indexOf.TAN]!,
 });

@@ -1,3 +1,4 @@
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 import { PLENTIFUL_DIC, scarcity } from './scarcity';
 
@@ -12,7 +13,7 @@ export const photosynthesis = defineProcess<{ molPerH: number }>({
     if (grossMmolPerLPerDay === 0 || hours === 0) return null;
     return { molPerH: (grossMmolPerLPerDay * volumeL) / 1000 / hours };
   },
-  reaction: () => ({ DIC: -1, organicC: 1 }),
+  reaction: () => new Reaction({ DIC: -1, organicC: 1 }),
   rate: (view, { molPerH }) =>
     view.light === 0 ? 0 : molPerH * view.light * scarcity(view.dicMolPerKg, PLENTIFUL_DIC),
 });

@@ -1,3 +1,4 @@
+import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** Everything alive gives carbon dioxide back, day and night alike. */
@@ -10,6 +11,6 @@ export const respiration = defineProcess<{ molPerH: number }>({
     const molPerH = (grossMmolPerLPerDay * respiredShare * volumeL) / 1000 / 24;
     return molPerH === 0 ? null : { molPerH };
   },
-  reaction: () => ({ organicC: -1, DIC: 1 }),
+  reaction: () => new Reaction({ organicC: -1, DIC: 1 }),
   rate: (_view, { molPerH }) => molPerH,
 });

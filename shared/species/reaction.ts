@@ -6,8 +6,21 @@ import {
   type ReactantId,
 } from './species';
 
-/** Moles made (+) or used (−) when a reaction advances by one mole. It cannot name alkalinity. */
-export type Reaction = Partial<Record<ReactantId, number>>;
+/**
+ * Moles made (+) or used (−) when a reaction advances by one mole. A class, so that a process has
+ * to spell its terms here, where the compiler takes no name but a species' or a pool's: a bare
+ * object that names alkalinity would slip through an arrow function.
+ */
+export class Reaction {
+  private readonly spelled = true;
+  constructor(readonly terms: Partial<Record<ReactantId, number>>) {
+    for (const id of Object.keys(terms)) {
+      if (!(id in dissolved || id in pools) || !this.spelled) {
+        throw new RangeError(`A reaction names '${id}', which is neither a species nor a pool.`);
+      }
+    }
+  }
+}
 
 const compositionOf = (id: ReactantId): Composition =>
   id in dissolved
@@ -15,7 +28,7 @@ const compositionOf = (id: ReactantId): Composition =>
     : pools[id as keyof typeof pools].elements;
 
 export const termsOf = (reaction: Reaction): [ReactantId, number][] =>
-  (Object.entries(reaction) as [ReactantId, number][]).filter(([, moles]) => moles !== 0);
+  (Object.entries(reaction.terms) as [ReactantId, number][]).filter(([, moles]) => moles !== 0);
 
 /** What a reaction makes from nothing (+) or loses (−) of each element, mol per mol of advance. */
 export function imbalance(reaction: Reaction): Composition {

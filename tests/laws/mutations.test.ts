@@ -1,3 +1,4 @@
+import { Reaction } from '../../shared/species/reaction';
 import { describe, expect, it } from 'vitest';
 import { calcification } from '../../shared/processes/calcification';
 import { processes } from '../../shared/processes/registry';
@@ -70,7 +71,11 @@ describe('the two closures', () => {
 });
 
 describe('a reaction that does not balance', () => {
-  const leaky = { ...calcification, id: 'leaky', reaction: () => ({ Ca: -1, DIC: -1 }) };
+  const leaky = {
+    ...calcification,
+    id: 'leaky',
+    reaction: () => new Reaction({ Ca: -1, DIC: -1 }),
+  };
 
   it('is refused when the tank is compiled, with a table of the elements that are off', () => {
     const registry = [...processes, leaky];
