@@ -20,7 +20,7 @@ const odex = createRequire(import.meta.url)('odex') as { Solver: new (n: number)
 /** Rates of change of the tank's amounts, written down afresh from the reactions and the pipes. */
 function slopesOf({ channels, devices, books, weather }: Plan, light: number): Slopes {
   const view = new TankView();
-  view.light = light;
+  view.setLight(light, 0);
   return (timeH, amounts) => {
     const tempC = weather.tempC(timeH);
     view.read(Float64Array.from(amounts), timeH, tempC, weather.pco2AirUatm(timeH, tempC));
@@ -58,6 +58,11 @@ export const withoutSwitches = (scenario: Scenario): Scenario => ({
   topOff: { ...scenario.topOff, reservoirL: 0 },
   waterChanges: { ...scenario.waterChanges, percent: 0 },
   additions: [],
+  lights: { ...scenario.lights, rampHours: 0 },
+  dosers: scenario.dosers.map((doser) => ({
+    ...doser,
+    schedule: { ...doser.schedule, way: 'spread', fromHour: 0, hours: 24 },
+  })),
 });
 
 /** Every hour of two days by our steps, and by the extrapolation method of Hairer and Wanner. */

@@ -6,7 +6,7 @@ type Overrides = Partial<Omit<ScenarioFile, 'tank'>> & { tank?: Partial<Scenario
 
 const quiet: Part = {
   type: 'paper-reef/scenario',
-  version: 1,
+  version: 2,
   title: 'a tank for a check',
   days: 1,
   tank: {
@@ -17,11 +17,19 @@ const quiet: Part = {
     phosphateMgPerL: 0,
     ammoniaMgPerL: 0,
   },
-  corals: { useDkhPerDay: 0, growthPercentPerDay: 0 },
+  corals: {
+    useDkhPerDay: 0,
+    growthPercentPerDay: 0,
+    skeletonMgPerCa: 0,
+    skeletonSrPerCa: 0,
+    temperatureLaw: 'none',
+  },
   photosynthesis: { grossMmolPerLPerDay: 0 },
   food: { gramsPerDay: 0 },
   evaporation: { litresPerDay: 0 },
-  topOff: { reservoirL: 0 },
+  topOff: { reservoirL: 0, lossPercentPerDay: 0 },
+  gas: { enhancement: 'off' },
+  precipitation: { mode: 'off' },
 };
 
 const isPart = (value: unknown): value is Part =>

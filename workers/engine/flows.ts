@@ -10,6 +10,9 @@ import {
 import type { Books } from './books';
 import type { Plan } from './compile';
 
+/** The same instant as the simulation's, h. */
+const INSTANT_H = 1e-9;
+
 interface PipeRun {
   readonly pipe: Pipe;
   readonly row: number;
@@ -85,10 +88,11 @@ export class Flows {
     }
   }
 
-  /** A share so near one that only rounding is left empties the vessel exactly. */
-  private bookFromVessel({ row, from, to, contents }: PipeRun, kg: number): void {
-    const share = kg / solutionKg(contents);
+  /** What would run out within an instant has run out: rounding of the clock leaves no drop behind. */
+  private bookFromVessel({ pipe, row, from, to, contents }: PipeRun, kg: number): void {
+    const heldKg = solutionKg(contents);
+    const share = heldKg - kg <= pipe.kgPerH * INSTANT_H ? 1 : kg / heldKg;
     copyBlock(this.contents, contents);
-    this.books.transfer(row, from, to, this.contents, share > 1 - 1e-9 ? 1 : share);
+    this.books.transfer(row, from, to, this.contents, share);
   }
 }

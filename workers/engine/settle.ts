@@ -37,6 +37,8 @@ function runDay(
   const simulation = new Simulation(plan, options);
   const { corals, lights } = scenario;
   const weights = dayWeights(corals.lightDarkRatio, lights.hours);
+  const litAt = (timeH: number) =>
+    weights.dark + (weights.light - weights.dark) * simulation.view.lightAt(timeH);
   let sum = 0;
   let weight = 0;
   let lastH = 0;
@@ -44,9 +46,11 @@ function runDay(
   simulation.onStep = () => {
     const { view } = simulation;
     const omega = usedOmega(view.omegaAragonite);
-    const w = (weights.dark + (weights.light - weights.dark) * view.light) * (view.timeH - lastH);
-    sum += (w * (omega + lastOmega)) / 2;
-    weight += w;
+    const hours = view.timeH - lastH;
+    // Light and saturation both as straight lines over the step.
+    const [from, to] = [litAt(lastH), litAt(view.timeH)];
+    sum += (hours * (from * (2 * lastOmega + omega) + to * (lastOmega + 2 * omega))) / 6;
+    weight += (hours * (from + to)) / 2;
     lastH = view.timeH;
     lastOmega = omega;
   };

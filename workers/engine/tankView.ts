@@ -55,6 +55,11 @@ export class TankView implements View {
     this.light = level;
   }
 
+  /** Light at a moment since it was last set. */
+  lightAt(timeH: number): number {
+    return this.lightLevel + this.lightSlopePerH * (timeH - this.lightFromH);
+  }
+
   /** Reads a tank's amounts at a time; the solver starts from the pH it found last. */
   read(amounts: Block, timeH: number, tempC: number, pco2AirUatm: number): void {
     let alkalinityEq = 0;
@@ -66,7 +71,7 @@ export class TankView implements View {
     const kg = saltKg + amounts[WATER]!;
     this.amounts = amounts;
     this.timeH = timeH;
-    this.light = this.lightLevel + this.lightSlopePerH * (timeH - this.lightFromH);
+    this.light = this.lightAt(timeH);
     this.tempC = tempC;
     this.pco2AirUatm = pco2AirUatm;
     this.saltKg = saltKg;
