@@ -5,7 +5,7 @@ import { temperatureFactor } from './temperatureBell';
 import type { View } from './view';
 
 /** The laws were measured between Ω 2 and 4; flat above 6 and none below 1 are common practice. */
-const FLAT_ABOVE_OMEGA = 6;
+export const FLAT_ABOVE_OMEGA = 6;
 /** Growth stops over this width above Ω 1, so that the rate has no step for the integrator. */
 const STOP_WIDTH = 0.2;
 

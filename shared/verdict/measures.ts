@@ -29,9 +29,9 @@ export function ledgerBetween(trace: Trace, row: string, fromH: number, toH: num
   return at(toH) - at(fromH);
 }
 
-/** Alkalinity that life and filters take from the tank in a day, dKH of the start volume. */
+/** Alkalinity that growth, chalk and filters take from the tank in a day, net, dKH of the start volume. */
 export function usePerDay(trace: Trace, fromH: number, toH: number): number {
-  const rows = ['calcification', 'nitrification', 'feeding'];
+  const rows = ['calcification', 'precipitation', 'nitrification', 'denitrification', 'feeding'];
   const taken = rows.reduce((sum, row) => sum - ledgerBetween(trace, row, fromH, toH), 0);
   return (taken * 24) / Math.max(1, toH - fromH);
 }

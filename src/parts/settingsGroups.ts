@@ -1,5 +1,6 @@
 import type { FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
+import { saltMixes } from '../../shared/water/saltMixes';
 
 /** Several values that go together under one word. */
 export interface Presets {
@@ -20,21 +21,14 @@ export interface SettingsGroup {
 
 const in_ = (part: string, ...names: string[]): FieldPath[] => names.map((name) => [part, name]);
 
-const salt = (name: string, dkh: number, calcium: number, magnesium: number) => ({
-  name,
-  values: [
-    [['waterChanges', 'salt', 'name'], `${name} mix`],
-    [['waterChanges', 'salt', 'alkalinityDkh'], dkh],
-    [['waterChanges', 'salt', 'calciumMgPerL'], calcium],
-    [['waterChanges', 'salt', 'magnesiumMgPerL'], magnesium],
-    [['waterChanges', 'salt', 'atSalinityPractical'], 35],
-  ] as const,
-});
-
-/** Two families of reef salt, common practice. */
 const saltFamilies: Presets = {
   label: 'Salt mix (common practice)',
-  options: [salt('low-alkalinity', 8, 420, 1300), salt('high-alkalinity', 11.5, 450, 1380)],
+  options: saltMixes.map((salt) => ({
+    name: salt.name.replace(' mix', ''),
+    values: Object.entries(salt).map(
+      ([field, value]) => [['waterChanges', 'salt', field], value] as const,
+    ),
+  })),
 };
 
 const roomAir: Presets = {

@@ -1,4 +1,5 @@
 import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
+import { benchCost } from './cost';
 import { benchDrag } from './drag';
 import { benchEngine } from './engine';
 
@@ -11,6 +12,7 @@ benchEngine(
   print,
   scenarioFiles.map((name) => [name, { ...scenarioFromFile(name), days: 90 }] as const),
 );
+benchCost(print, { ...scenarioFromFile('limewater-holds.json'), days: 90 });
 await benchDrag(print);
 // The preview server's connections would keep the process waiting.
 process.exit(0);

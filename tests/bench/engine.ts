@@ -8,13 +8,13 @@ import { usualOptions } from '../../workers/engine/simulation';
 import { TankView } from '../../workers/engine/tankView';
 import { quantile } from './quantile';
 
-type Print = (name: string, value: number, unit: string) => void;
+export type Print = (name: string, value: number, unit: string) => void;
 
 const WARM_UPS = 5;
 const TIMES = 15;
 const LOOKS = 100_000;
 
-function medianMs(work: () => void, warmUps = WARM_UPS, times = TIMES): number {
+export function medianMs(work: () => void, warmUps = WARM_UPS, times = TIMES): number {
   for (let i = 0; i < warmUps; i++) work();
   const taken = Array.from({ length: times }, () => {
     const begun = performance.now();

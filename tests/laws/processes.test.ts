@@ -17,7 +17,7 @@ function viewWithout(plan: Plan, species: number | undefined): TankView {
   const amounts = Float64Array.from(plan.books.tank);
   if (species !== undefined) amounts[species] = 0;
   const view = new TankView();
-  view.light = 1;
+  view.setLight(1, 0);
   const tempC = plan.weather.tempC(12);
   view.read(amounts, 12, tempC, plan.weather.pco2AirUatm(12, tempC));
   return view;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { deviceKinds } from '../../shared/devices/registry';
 import { processes } from '../../shared/processes/registry';
 import type { Scenario } from '../../shared/scenario/schema';
 import { dissolvedIds, poolIds } from '../../shared/species/species';
@@ -22,9 +23,17 @@ function negative({ books }: Simulation): string[] {
   });
 }
 
+interface Order {
+  readonly registry: typeof processes;
+  readonly kinds: typeof deviceKinds;
+}
+
+const anyOrderOf = <T>(all: readonly T[]) =>
+  fc.shuffledSubarray([...all], { minLength: all.length });
+
 /** Amounts hour by hour, until the water meets a corner of a rate. */
-function hourly(scenario: Scenario, registry: typeof processes): Float64Array[] {
-  const simulation = new Simulation(compile(scenario, { registry, pco2Uatm: 500 }));
+function hourly(scenario: Scenario, { registry, kinds }: Order): Float64Array[] {
+  const simulation = new Simulation(compile(scenario, { registry, kinds, pco2Uatm: 500 }));
   const rows: Float64Array[] = [];
   for (let hour = 1; hour <= scenario.days * 24; hour++) {
     simulation.advanceTo(hour);
@@ -76,13 +85,16 @@ describe('any tank with any plan', () => {
   );
 
   it(
-    'gives the same numbers in whatever order its processes are registered',
+    'gives the same numbers in whatever order its processes and devices are registered',
     () => {
       let compared = 0;
-      const anyOrder = fc.shuffledSubarray([...processes], { minLength: processes.length });
+      const anyOrder = fc.record({
+        registry: anyOrderOf(processes),
+        kinds: anyOrderOf(deviceKinds),
+      });
       fc.assert(
         fc.property(anyScenario, anyOrder, (scenario, order) => {
-          const usual = hourly(scenario, processes);
+          const usual = hourly(scenario, { registry: processes, kinds: deviceKinds });
           compared += usual.length;
           const start = compile(scenario, { pco2Uatm: 500 }).books.tank;
           hourly(scenario, order).forEach((row, hour) => {

@@ -6,6 +6,9 @@ import { carbonateChecks } from '../reference/checks/carbonate';
 import { conductivityChecks } from '../reference/checks/conductivity';
 import { constantsChecks } from '../reference/checks/constants';
 import { densityChecks } from '../reference/checks/density';
+import { enhancementChecks } from '../reference/checks/enhancement';
+import { evaporationChecks } from '../reference/checks/evaporation';
+import { precipitationRateChecks } from '../reference/checks/precipitationRates';
 import { gasChecks } from '../reference/checks/gas';
 import { hydrometerChecks } from '../reference/checks/hydrometer';
 import { limewaterDoseChecks } from '../reference/checks/limewaterDose';
@@ -21,6 +24,15 @@ import { saltBalanceChecks } from '../runs/checks/saltBalance';
 import { switchesChecks } from '../runs/checks/switches';
 import { toleranceChecks } from '../runs/checks/tolerance';
 import { waterChangeLimitChecks } from '../runs/checks/waterChangeLimit';
+import { nitrogenChecks } from '../runs/processes/checks/nitrogen';
+import { organicSaltChecks } from '../runs/processes/checks/organicSalts';
+import { hydroxideUptakeChecks } from '../runs/processes/checks/hydroxideUptake';
+import { skeletonChecks } from '../runs/processes/checks/skeleton';
+import { mediaReactorChecks } from '../runs/processes/checks/mediaReactor';
+import { runawayChecks } from '../runs/processes/checks/runaway';
+import { refugiumChecks } from '../runs/processes/checks/refugium';
+import { tableSaltChecks } from '../runs/processes/checks/tableSalt';
+import { growthShapeChecks, growthTemperatureChecks } from '../runs/processes/checks/growth';
 import { yearChecks } from './yearChecks';
 
 /** What is summarised on the page of proof, by the question that it answers. */
@@ -35,6 +47,9 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     density: densityChecks,
     'hydrometer readings': hydrometerChecks,
     conductivity: conductivityChecks,
+    evaporation: evaporationChecks,
+    'precipitation rates': precipitationRateChecks,
+    'CO₂ in the surface film': enhancementChecks,
   },
   'What a dose does': {
     'limewater, closed and re-aired': limewaterDoseChecks,
@@ -50,6 +65,16 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'water changes alone': waterChangeLimitChecks,
     'salt balance': saltBalanceChecks,
     'pumps and sensors': switchesChecks,
+    'nitrogen and alkalinity': nitrogenChecks,
+    'acetate and formate': organicSaltChecks,
+    'CO₂ for hydroxide': hydroxideUptakeChecks,
+    'what a skeleton holds': skeletonChecks,
+    'shapes of growth': growthShapeChecks,
+    'growth and temperature': growthTemperatureChecks,
+    'media reactor': mediaReactorChecks,
+    'runaway chalk': runawayChecks,
+    refugium: refugiumChecks,
+    'table salt': tableSaltChecks,
   },
   'The integrator and the books': {
     'a tenth of the tolerance': toleranceChecks,

@@ -82,7 +82,7 @@ export const answers: Record<
       [
         'net loss to nitrate, dKH a day',
         -['nitrification', 'feeding'].reduce(
-          (sum, row) => sum + ledgerBetween(played.trial.trace, row, 0, 1440) / 60,
+          (sum, row) => sum + ledgerBetween(played.trial.trace, row, 0, 720) / 30,
           0,
         ),
         2,

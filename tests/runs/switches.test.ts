@@ -40,7 +40,7 @@ describe('pumps and sensors', () => {
     () => {
       const bottle = { name: 'soda', recipe: [{ additive: 'sodiumBicarbonate', gramsPerL: 40 }] };
       const dosed = (stockL: number) => {
-        const dosers = [{ ...bottle, mlPerDay: 500, hours: 24, stockL }];
+        const dosers = [{ ...bottle, mlPerDay: 500, stockL }];
         const { trace } = run(quietTank({ days: 4, dosers: dosers as never }));
         return readColumn(trace, 'alkalinity_dkh').at(-1)!;
       };

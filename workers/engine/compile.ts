@@ -1,4 +1,4 @@
-import type { Device, VesselId } from '../../shared/devices/device';
+import type { Device, DeviceKind, VesselId } from '../../shared/devices/device';
 import { firstFill } from '../../shared/devices/reservoirMix';
 import { deviceKinds } from '../../shared/devices/registry';
 import type { TankEvent } from '../../shared/events/event';
@@ -78,6 +78,7 @@ interface CompileOptions {
   /** Leaves out water changes and additions: the run-in repeats an ordinary day. */
   readonly withoutEvents?: boolean;
   readonly registry?: readonly Process<unknown>[];
+  readonly kinds?: readonly DeviceKind[];
   readonly factors?: Factors;
 }
 
@@ -92,7 +93,7 @@ export function compile(scenario: Scenario, options: CompileOptions = {}): Plan 
     volumeL: tank.volumeL,
     omegaReference: options.omegaReference ?? 4,
   };
-  const devices = deviceKinds.flatMap((kind) => kind.build(scenario, factors));
+  const devices = (options.kinds ?? deviceKinds).flatMap((kind) => kind.build(scenario, factors));
 
   const running = (options.registry ?? (processes as readonly Process<unknown>[])).flatMap(
     (process) => {

@@ -7,7 +7,13 @@ import { columns, flags, HIGHEST_PH_NBS, type ColumnId } from '../../shared/trac
 import { createTrace, type Trace } from '../../shared/trace/trace';
 import type { Simulation } from './simulation';
 
-const G_PER_MOL_CACO3 = molarMassGPerMol({ Ca: 1, C: 1, O: 3 });
+const CO3 = { C: 1, O: 3 };
+const SKELETON_G_PER_MOL = {
+  skeletonCaCO3: molarMassGPerMol({ Ca: 1, ...CO3 }),
+  skeletonMgCO3: molarMassGPerMol({ Mg: 1, ...CO3 }),
+  skeletonSrCO3: molarMassGPerMol({ Sr: 1, ...CO3 }),
+};
+const SKELETON = ['skeletonCaCO3', 'skeletonMgCO3', 'skeletonSrCO3'] as const;
 /** Masses as tests print them. */
 const MG_PER_MMOL = {
   Ca: molarMassGPerMol({ Ca: 1 }),
@@ -52,7 +58,8 @@ const read: Record<ColumnId, (simulation: Simulation) => number> = {
   ammonia_mg_l: ({ view }) => view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3),
   unionised_ammonia_mg_l: ({ view }) =>
     view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3) * view.unionisedAmmoniaFraction,
-  skeleton_g: ({ books }) => books.pool('skeletonCaCO3') * G_PER_MOL_CACO3,
+  skeleton_g: ({ books }) =>
+    SKELETON.reduce((grams, id) => grams + books.pool(id) * SKELETON_G_PER_MOL[id], 0),
   light: ({ view }) => view.light,
   flags: flagBits,
 };

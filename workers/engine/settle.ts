@@ -1,8 +1,9 @@
-import { dayWeights, usedOmega } from '../../shared/processes/calcification';
+import { dayWeights } from '../../shared/processes/calcification';
 import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { compile } from './compile';
+import { DayMean } from './dayMean';
 import { LeftRange, Simulation, type SimulationOptions } from './simulation';
 
 /** What a trial starts from. */
@@ -39,23 +40,17 @@ function runDay(
   const weights = dayWeights(corals.lightDarkRatio, lights.hours);
   const litAt = (timeH: number) =>
     weights.dark + (weights.light - weights.dark) * simulation.view.lightAt(timeH);
-  let sum = 0;
-  let weight = 0;
+  const mean = new DayMean();
   let lastH = 0;
-  let lastOmega = usedOmega(simulation.view.omegaAragonite);
+  let lastOmega = simulation.view.omegaAragonite;
   simulation.onStep = () => {
-    const { view } = simulation;
-    const omega = usedOmega(view.omegaAragonite);
-    const hours = view.timeH - lastH;
-    // Light and saturation both as straight lines over the step.
-    const [from, to] = [litAt(lastH), litAt(view.timeH)];
-    sum += (hours * (from * (2 * lastOmega + omega) + to * (lastOmega + 2 * omega))) / 6;
-    weight += (hours * (from + to)) / 2;
-    lastH = view.timeH;
-    lastOmega = omega;
+    const { timeH, omegaAragonite } = simulation.view;
+    mean.add(timeH - lastH, litAt(lastH), litAt(timeH), lastOmega, omegaAragonite);
+    lastH = timeH;
+    lastOmega = omegaAragonite;
   };
   simulation.advanceTo(24);
-  return { endPco2Uatm: simulation.view.pco2Uatm, omegaReference: sum / weight };
+  return { endPco2Uatm: simulation.view.pco2Uatm, omegaReference: mean.value };
 }
 
 /**

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { nitrification } from '../../../shared/processes/nitrification';
+import { emptyBlock, indexOf } from '../../../shared/species/block';
 import { patience } from '../../laws/size';
 import { misses } from '../../reference/check';
 import { nitrogenChecks } from './checks/nitrogen';
 import { organicSaltChecks } from './checks/organicSalts';
 import { changeOver, mol, onlyTank } from './onlyTank';
+import { onlyView } from './onlyView';
 
 describe('bacteria', () => {
   it(
@@ -32,5 +35,13 @@ describe('bacteria', () => {
     };
     expect(left(0.5)).toBeCloseTo(Math.exp(-1), 3);
     expect(left(0)).toBe(1);
+  });
+
+  it('slow down below pH 7 and stop at 6', () => {
+    const amounts = emptyBlock();
+    amounts[indexOf.TAN] = 1;
+    const rate = (phTotal: number) =>
+      nitrification.rate(onlyView({ phTotal, amounts }), { perH: 0.5 });
+    expect([8, 7, 6.5, 6, 5].map(rate)).toEqual([0.5, 0.5, 0.25, 0, 0]);
   });
 });
