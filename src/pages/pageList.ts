@@ -1,0 +1,22 @@
+import type { Component } from 'svelte';
+import type { Bench } from '../state/bench.svelte';
+import type { Route } from '../state/route.svelte';
+import BenchPage from './BenchPage.svelte';
+
+export type Page = Component<{ bench: Bench; route: Route }>;
+
+interface PageEntry {
+  /** Also the address's fragment. */
+  readonly id: string;
+  readonly title: string;
+  /** The bench is there at once; the others are fetched when they are first opened. */
+  readonly load: () => Page | Promise<Page>;
+}
+
+/** Every page, in the order of the headline; the first is the one that opens. */
+export const pageList: readonly PageEntry[] = [
+  { id: 'bench', title: 'Bench', load: () => BenchPage },
+];
+
+export const pageFor = (id: string): PageEntry =>
+  pageList.find((page) => page.id === id) ?? pageList[0]!;
