@@ -1,7 +1,8 @@
 import { newWater } from '../events/waterChange';
 import { densityKgPerM3 } from '../seawater/density';
 import { solutionKg } from '../species/block';
-import { passive, type DeviceKind } from './device';
+import { stopsInPowerCuts } from './powerCut';
+import { passive, type Device, type DeviceKind } from './device';
 
 /** As much new water in as old water out, all day long. */
 export const continuousChange: DeviceKind = {
@@ -14,28 +15,27 @@ export const continuousChange: DeviceKind = {
     const litre = newWater(scenario, 1);
     const litreKg = solutionKg(litre);
     const outKgPerL = densityKgPerM3(tank.tempC, tank.salinityPractical) / 1000;
-    return [
-      {
-        ...passive,
-        id: 'continuousChange',
-        pipes: [
-          {
-            id: 'newWater',
-            label: 'new water',
-            from: 'outside',
-            to: 'tank',
-            perKg: litre.map((amount) => amount / litreKg),
-            kgPerH: (continuousLPerDay * litreKg) / 24,
-          },
-          {
-            id: 'oldWater',
-            label: 'old water',
-            from: 'tank',
-            to: 'outside',
-            kgPerH: (continuousLPerDay * outKgPerL) / 24,
-          },
-        ],
-      },
-    ];
+    const device: Device = {
+      ...passive,
+      id: 'continuousChange',
+      pipes: [
+        {
+          id: 'newWater',
+          label: 'new water',
+          from: 'outside',
+          to: 'tank',
+          perKg: litre.map((amount) => amount / litreKg),
+          kgPerH: (continuousLPerDay * litreKg) / 24,
+        },
+        {
+          id: 'oldWater',
+          label: 'old water',
+          from: 'tank',
+          to: 'outside',
+          kgPerH: (continuousLPerDay * outKgPerL) / 24,
+        },
+      ],
+    };
+    return [stopsInPowerCuts(device, scenario)];
   },
 };

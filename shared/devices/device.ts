@@ -28,6 +28,9 @@ export interface Vessel {
 export interface Plant {
   /** Light now, and how it changes by itself until the next act. */
   setLight(level: number, slopePerH: number): void;
+  setPower(on: boolean): void;
+  /** Gas exchange from now on, 1/h. */
+  setAeration(kLaPerH: number): void;
   waterKg(vessel: VesselId): number;
   contents(vessel: VesselId): Block;
   /** Moves water from one vessel to another at once; `reason` is the ledger row. */

@@ -2,6 +2,7 @@ import type { Scenario } from '../scenario/schema';
 import { dissolve } from '../species/additives';
 import { addScaled, solutionKg, type Block } from '../species/block';
 import { pureWater } from '../water/mixWater';
+import { DoserFaults } from './doserFaults';
 import { DoseClock, pulsesOf } from './doseTimes';
 import { passive, type Device, type DeviceKind, type Pipe, type VesselId } from './device';
 
@@ -24,16 +25,22 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
   const openH = pulses.count * pulses.durationH;
   const openKgPerH = (doser.mlPerDay / 1000 / openH) * kgPerL;
   const clock = new DoseClock(pulses, doser.schedule, scenario.start.clockHour);
+  const faults = new DoserFaults(scenario, index);
+  const stuckKgPerH = ((doser.schedule.pumpMlPerMin * 60) / 1000) * kgPerL;
   const pipe: Pipe = { id: vessel, label: doser.name, from: vessel, to: 'tank', kgPerH: 0 };
   return {
     ...passive,
     id: vessel,
     vessels: [{ id: vessel, contents: full }],
     pipes: [pipe],
-    nextClockH: (timeH) => clock.nextEdgeH(timeH),
+    nextClockH: (timeH) => Math.min(clock.nextEdgeH(timeH), faults.nextEdgeH(timeH)),
     act(view, plant) {
-      if (plant.waterKg(vessel) <= 0) plant.transfer('stockRefill', 'outside', vessel, full);
-      pipe.kgPerH = clock.isOpen(view.timeH) ? openKgPerH : 0;
+      const fault = faults.at(view.timeH);
+      // A pump that runs away empties its bottle; nobody puts in a new one.
+      const empty = plant.waterKg(vessel) <= 0;
+      if (empty && !fault.stuckOn) plant.transfer('stockRefill', 'outside', vessel, full);
+      const usual = clock.isOpen(view.timeH) ? openKgPerH * fault.times : 0;
+      pipe.kgPerH = !fault.stuckOn ? usual : empty ? 0 : stuckKgPerH;
     },
   };
 }
@@ -43,5 +50,9 @@ export const dosers: DeviceKind = {
   id: 'dosers',
   label: 'dosing pumps',
   build: (scenario) =>
-    scenario.dosers.flatMap((doser, i) => (doser.mlPerDay > 0 ? [build(doser, i, scenario)] : [])),
+    scenario.dosers.flatMap((doser, i) =>
+      doser.mlPerDay > 0 || new DoserFaults(scenario, i).canStick
+        ? [build(doser, i, scenario)]
+        : [],
+    ),
 };

@@ -1,5 +1,6 @@
 import { nextDailyTimeH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
+import { Windows } from '../faults/windows';
 import { passive, type DeviceKind } from './device';
 
 interface Stretch {
@@ -31,7 +32,8 @@ export function stretchesOf({ hours, rampHours }: Scenario['lights']): Stretch[]
 export const lights: DeviceKind = {
   id: 'lights',
   label: 'lights',
-  build({ lights: settings, start: { clockHour } }) {
+  build({ lights: settings, faults, start: { clockHour } }) {
+    const cuts = new Windows(faults, 'powerCut', clockHour);
     const stretches = stretchesOf(settings);
     const clockOf = ({ fromH }: Stretch) => (settings.onHour + fromH) % 24;
     const phaseH = (timeH: number) =>
@@ -41,10 +43,17 @@ export const lights: DeviceKind = {
         ...passive,
         id: 'lights',
         nextClockH: (timeH) =>
-          stretches.length === 1
-            ? Infinity
-            : Math.min(...stretches.map((s) => nextDailyTimeH(timeH, clockOf(s), clockHour))),
+          Math.min(
+            cuts.nextEdgeH(timeH),
+            ...(stretches.length === 1
+              ? []
+              : stretches.map((s) => nextDailyTimeH(timeH, clockOf(s), clockHour))),
+          ),
         act(view, plant) {
+          if (cuts.at(view.timeH)) {
+            plant.setLight(0, 0);
+            return;
+          }
           const phase = phaseH(view.timeH);
           const now = stretches.filter(({ fromH }) => fromH <= phase).at(-1) ?? stretches[0]!;
           const level = now.level + now.slopePerH * (phase - now.fromH);

@@ -1,3 +1,4 @@
+import { aeration } from './aeration';
 import { continuousChange } from './continuousChange';
 import type { DeviceKind } from './device';
 import { dosers } from './dosers';
@@ -9,6 +10,7 @@ import { topOff } from './topOff';
 
 /** Every kind of device. A new one is one file and one line. */
 export const deviceKinds: readonly DeviceKind[] = [
+  aeration,
   lights,
   evaporation,
   topOff,

@@ -2,30 +2,30 @@ import { nextDailyTimeH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { densityKgPerM3 } from '../seawater/density';
 import { passive, type Device, type DeviceKind, type Pipe } from './device';
-import { firstFill, refill } from './reservoirMix';
+import { LevelSwitch } from './levelSwitch';
 import { ReservoirAir } from './reservoirAir';
+import { ReservoirFaults } from './reservoirFaults';
+import { firstFill, refill } from './reservoirMix';
 import { RunLimit } from './runLimit';
+import { TopOffFaults } from './topOffFaults';
 
 function build(scenario: Scenario): Device {
   const { topOff, tank, start } = scenario;
   const pipe: Pipe = { id: 'topOff', label: 'top-off', from: 'reservoir', to: 'tank', kgPerH: 0 };
   const kgPerL = densityKgPerM3(tank.tempC, 0) / 1000;
-  const full = tank.volumeL;
-  const low = full - topOff.deadBandL;
-  const cutOff = topOff.secondSwitchL > 0 ? full + topOff.secondSwitchL : Infinity;
+  const level = new LevelSwitch(scenario);
   const limit = new RunLimit(
     { minPerH: topOff.runLimitMinPerH, minPerDay: topOff.runLimitMinPerDay },
     start.clockHour,
   );
   const air = new ReservoirAir(scenario);
-  let wanted = false;
+  const mix = new ReservoirFaults(scenario);
+  const faults = new TopOffFaults(scenario);
   let running = false;
   let primed = false;
   // Nobody refills more often than every hour.
   const everyH = topOff.refillEveryDays === 0 ? Infinity : Math.max(1, 24 * topOff.refillEveryDays);
   let refillAtH = NaN;
-
-  const watch = (volumeL: number) => (wanted ? full - volumeL : volumeL - low);
   const firstRefillH = (timeH: number) =>
     nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + Math.max(0, everyH - 24);
 
@@ -34,25 +34,34 @@ function build(scenario: Scenario): Device {
     id: 'topOff',
     vessels: [{ id: 'reservoir', contents: firstFill(scenario).contents }],
     pipes: [pipe],
-    nextClockH: (timeH) => {
+    nextClockH(timeH) {
       if (Number.isNaN(refillAtH)) refillAtH = firstRefillH(timeH);
-      return Math.min(refillAtH, air.nextClockH(timeH), limit.nextClockH(timeH, running));
+      return Math.min(
+        refillAtH,
+        air.nextClockH(timeH),
+        limit.nextClockH(timeH, running),
+        mix.nextEdgeH(timeH),
+        faults.nextEdgeH(timeH),
+      );
     },
-    watch: (view) => watch(view.volumeL),
-    watchPerL: () => (wanted ? -1 : 1),
+    watch: (view) => level.signal(view.volumeL),
+    watchPerL: () => level.signalPerL(),
     act(view, plant) {
+      const fault = faults.at(view.timeH);
       limit.note(view.timeH, running);
       air.act(view.timeH, plant);
       if (view.timeH >= refillAtH) {
-        refill(scenario, plant);
+        if (!fault.empty) refill(mix.recipe(view.timeH), plant);
         refillAtH += everyH;
       }
-      if (watch(view.volumeL) <= 0) wanted = !wanted;
+      mix.act(view.timeH, plant);
+      level.look(view.volumeL, fault);
       const filled = plant.waterKg('reservoir') > 0;
-      running = wanted && filled && view.volumeL < cutOff && limit.allows();
+      const held = !fault.passesRunLimit && !limit.allows();
+      running = filled && fault.powered && level.calls && !held;
       primed = filled && (primed || running);
-      const litresPerH = running ? topOff.pumpLPerH : primed ? topOff.siphonLPerH : 0;
-      pipe.kgPerH = litresPerH * kgPerL;
+      const siphonLPerH = filled ? (fault.siphonLPerH ?? (primed ? topOff.siphonLPerH : 0)) : 0;
+      pipe.kgPerH = Math.max(running ? topOff.pumpLPerH : 0, siphonLPerH) * kgPerL;
     },
   };
 }

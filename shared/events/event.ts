@@ -8,6 +8,10 @@ export interface TankEvent {
   apply(view: View, plant: Plant): void;
 }
 
+/** Those within the trial, in order of time. */
+export const inOrder = (events: readonly TankEvent[], { days }: Scenario): TankEvent[] =>
+  events.filter(({ timeH }) => timeH >= 0 && timeH <= days * 24).sort((a, b) => a.timeH - b.timeH);
+
 export interface EventKind {
   /** Also the ledger row. */
   readonly id: string;

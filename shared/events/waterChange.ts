@@ -1,9 +1,28 @@
 import { nextDailyTimeH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { pco2WetUatm } from '../seawater/gas';
+import { Windows } from '../faults/windows';
+import type { Plant } from '../devices/device';
+import type { View } from '../processes/view';
 import type { Block } from '../species/block';
 import { mixWater } from '../water/mixWater';
 import type { EventKind } from './event';
+
+type Fault = Scenario['faults'][number];
+
+/** Mixed wrongly, if the bag or the scale was the wrong one at that moment. */
+export function newWaterAt(scenario: Scenario, wrong: Fault | undefined, volumeL: number): Block {
+  if (!wrong) return newWater(scenario, volumeL);
+  const { waterChanges } = scenario;
+  const { salt } = waterChanges;
+  const scale = salt.atSalinityPractical / wrong.newWaterSalinity;
+  const mixed = {
+    ...waterChanges,
+    salinityPractical: wrong.newWaterSalinity,
+    salt: { ...salt, alkalinityDkh: wrong.newWaterDkh * scale },
+  };
+  return newWater({ ...scenario, waterChanges: mixed }, volumeL);
+}
 
 /** New water from the bag: everything in it follows the salinity it is mixed to. */
 export function newWater(scenario: Scenario, volumeL: number): Block {
@@ -24,6 +43,20 @@ export function newWater(scenario: Scenario, volumeL: number): Block {
   });
 }
 
+/** A tank that has run low gives what it has, but for a tenth. */
+export function exchange(
+  row: string,
+  litres: number,
+  fresh: Block,
+  view: View,
+  plant: Plant,
+): void {
+  const drainedShare = Math.min(0.9, litres / view.volumeL);
+  const drained = view.amounts.map((amount) => amount * drainedShare);
+  plant.transfer(row, 'tank', 'outside', drained);
+  plant.transfer(row, 'outside', 'tank', fresh);
+}
+
 /** Part of the tank is drained and the same volume of new water poured in. */
 export const waterChange: EventKind = {
   id: 'waterChange',
@@ -32,18 +65,17 @@ export const waterChange: EventKind = {
     const { percent, everyDays, hour } = scenario.waterChanges;
     if (percent < 0.01) return [];
     const { clockHour } = scenario.start;
-    const fraction = percent / 100;
-    const fresh = newWater(scenario, fraction * scenario.tank.volumeL);
+    const litres = (percent / 100) * scenario.tank.volumeL;
+    const fresh = newWater(scenario, litres);
+    const wrong = new Windows(scenario.faults, 'wrongNewWater', clockHour);
     const first = nextDailyTimeH(0, hour, clockHour) + Math.max(0, everyDays - 1) * 24;
     const count = Math.max(0, Math.floor((scenario.days * 24 - first) / (everyDays * 24)) + 1);
     return Array.from({ length: count }, (_, i) => ({
       timeH: first + i * everyDays * 24,
       apply(view, plant) {
-        // A tank that has run low gives what it has, but for a tenth.
-        const drainedShare = Math.min(0.9, (fraction * scenario.tank.volumeL) / view.volumeL);
-        const drained = view.amounts.map((amount) => amount * drainedShare);
-        plant.transfer('waterChange', 'tank', 'outside', drained);
-        plant.transfer('waterChange', 'outside', 'tank', fresh);
+        const fault = wrong.at(view.timeH);
+        const poured = fault ? newWaterAt(scenario, fault, litres) : fresh;
+        exchange('waterChange', litres, poured, view, plant);
       },
     }));
   },

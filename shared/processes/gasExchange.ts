@@ -4,13 +4,13 @@ import { defineProcess } from './process';
 import type { View } from './view';
 
 interface Settings {
-  readonly kLaPerH: number;
   /** Water surface that reactions in its film help; undefined when they are left out. */
   readonly surfaceM2: number | undefined;
 }
 
-function enhancement(view: View, kLaPerH: number, surfaceM2: number): number {
-  const transferMPerH = (kLaPerH * view.volumeL) / 1000 / surfaceM2;
+function enhancement(view: View, surfaceM2: number): number {
+  if (view.kLaPerH === 0) return 1;
+  const transferMPerH = (view.kLaPerH * view.volumeL) / 1000 / surfaceM2;
   return co2Enhancement(view.constants, view.hTotal, view.tempC, transferMPerH);
 }
 
@@ -21,16 +21,15 @@ export const gasExchange = defineProcess<Settings>({
   cites: ['weiss1974', 'hooverBerkshire1969', 'johnson1982', 'jahne1987'],
   settings: ({ scenario }) => {
     const { kLaPerH, enhancement } = scenario.gas;
-    if (kLaPerH === 0) return null;
+    if (kLaPerH === 0 && !scenario.responses.some(({ kind }) => kind === 'aerate')) return null;
     return {
-      kLaPerH,
       surfaceM2: enhancement === 'on' ? scenario.evaporation.surfaceM2 : undefined,
     };
   },
   reaction: () => new Reaction({ airCO2: -1, DIC: 1 }),
-  rate(view, { kLaPerH, surfaceM2 }) {
-    const faster = surfaceM2 === undefined ? 1 : enhancement(view, kLaPerH, surfaceM2);
+  rate(view, { surfaceM2 }) {
+    const faster = surfaceM2 === undefined ? 1 : enhancement(view, surfaceM2);
     const gapAtm = (view.pco2AirUatm - view.pco2Uatm) * 1e-6;
-    return faster * kLaPerH * view.k0 * gapAtm * view.solutionKg;
+    return faster * view.kLaPerH * view.k0 * gapAtm * view.solutionKg;
   },
 });

@@ -21,7 +21,7 @@ function settings({ scenario }: Start): Settings | null {
 }
 
 const kgPerH = (view: View, { dripLPerH }: Settings) =>
-  (dripLPerH * view.solutionKg) / view.volumeL;
+  view.powered ? (dripLPerH * view.solutionKg) / view.volumeL : 0;
 
 /** Gravel only dissolves: effluent is never below the water it was made of. */
 const gainEqPerKg = (view: View, { effluentEqPerL }: Settings) =>

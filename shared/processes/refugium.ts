@@ -27,6 +27,7 @@ export const refugium = defineProcess<Settings>({
   },
   reaction: () => new Reaction({ DIC: -1, organicC: 1 }),
   rate(view, { molPerH, fromClockHour, hours, startClockHour }) {
+    if (!view.powered) return 0;
     const lit = hoursOpenAround(view.timeH + startClockHour, fromClockHour, hours);
     return molPerH * lit * scarcity(view.dicMolPerKg, PLENTIFUL_DIC);
   },

@@ -27,4 +27,8 @@ export interface View {
   readonly precipitateMol: number;
   /** Light of the lamps: its mean while they are on is 1; 0 when they are off. */
   readonly light: number;
+  /** Gas exchange as pumps and skimmer drive it now, 1/h. */
+  readonly kLaPerH: number;
+  /** Whether there is mains electricity. */
+  readonly powered: boolean;
 }

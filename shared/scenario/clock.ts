@@ -1,6 +1,10 @@
 /** Times of day in a trial, whose hour 0 may fall at any clock hour. Slack for rounding, in days. */
 const SLACK = 1e-12;
 
+/** Hours from the start of a trial at which a day shows a clock hour; day 1 is the first. */
+export const momentH = ({ day, hour }: { day: number; hour: number }, clockHour: number): number =>
+  (day - 1) * 24 + hour - clockHour;
+
 /** The first moment after `timeH` at which the clock shows `hour`. */
 export function nextDailyTimeH(timeH: number, hour: number, clockHour: number): number {
   const days = Math.floor((timeH + clockHour - hour) / 24 + SLACK) + 1;

@@ -1,4 +1,5 @@
 import { limitBands } from './limitBands';
+import { momentH } from './clock';
 import type { Problem } from './problem';
 import type { Scenario } from './schema';
 
@@ -30,6 +31,40 @@ const additionsComeAfterTheStart: Check = ({ additions, start, days }) =>
     ];
   });
 
+const faultsHappenInTheTrial: Check = (scenario) => {
+  const { start, days } = scenario;
+  return (['faults', 'responses'] as const).flatMap((part) =>
+    scenario[part].flatMap(({ day, hour }, i) => {
+      const timeH = momentH({ day, hour }, start.clockHour);
+      if (timeH >= 0 && timeH <= days * 24) return [];
+      return [
+        {
+          path: `${part}[${i}]`,
+          what: part === 'faults' ? 'Fault' : 'Response',
+          got: `day ${day} at ${hour} h`,
+          expected: `a moment within the trial, which runs ${days} days from ${start.clockHour} h`,
+          wayOut: 'Move it, or make the trial longer.',
+        },
+      ];
+    }),
+  );
+};
+
+const faultyPumpsExist: Check = ({ faults, dosers }) =>
+  faults.flatMap(({ kind, pump }, i) =>
+    !kind.startsWith('doser') || pump <= dosers.length
+      ? []
+      : [
+          {
+            path: `faults[${i}].pump`,
+            what: 'Dosing pump number',
+            got: String(pump),
+            expected: `one of the plan’s ${dosers.length} dosing pumps`,
+            wayOut: 'Add the pump to the plan, or choose another fault.',
+          },
+        ],
+  );
+
 const sensorFitsTheTank: Check = ({ topOff, tank }) =>
   topOff.reservoirL === 0 || topOff.deadBandL <= tank.volumeL * 0.2
     ? []
@@ -60,6 +95,8 @@ const waterLasts: Check = ({ evaporation, days, tank, topOff }) => {
 const checks: readonly Check[] = [
   bandsAreOrdered,
   additionsComeAfterTheStart,
+  faultsHappenInTheTrial,
+  faultyPumpsExist,
   sensorFitsTheTank,
   waterLasts,
 ];

@@ -5,7 +5,7 @@ import { alkalinity, calcium, magnesium, salinity } from './tank';
 
 export const weekdayNames = ['Mo', 'Tu', 'We', 'Th', 'Fr', 'Sa', 'Su'] as const;
 
-const hourOfDay = (title: string, usual: number) =>
+export const hourOfDay = (title: string, usual: number) =>
   quantity({ title, unit: 'h', min: 0, max: 23.99, slider: [0, 23], step: 0.5 }, usual);
 
 export const topOff = part('Top-off', 'Replaces what evaporates, and may carry an additive.', {

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { addition, doser, MOST_DOSERS, topOff, waterChanges } from './dosing';
+import { fault, MOST_FAULTS, response } from './faults';
 import { corals, filter, food, photosynthesis, precipitation } from './life';
 import { limits } from './limits';
 import { mediaReactor, outflows } from './outflows';
@@ -47,6 +48,11 @@ export const scenarioSchema = v.strictObject({
   mediaReactor: v.optional(mediaReactor, {}),
   outflows: v.optional(outflows, {}),
   additions: v.optional(v.pipe(v.array(addition), v.maxLength(200), v.title('Additions')), []),
+  faults: v.optional(v.pipe(v.array(fault), v.maxLength(MOST_FAULTS), v.title('Faults')), []),
+  responses: v.optional(
+    v.pipe(v.array(response), v.maxLength(MOST_FAULTS), v.title('Responses')),
+    [],
+  ),
   limits: v.optional(limits, {}),
 });
 

@@ -1,4 +1,8 @@
+import { faultKinds, responseKinds } from '../faults/faultKinds';
 import { additives, type AdditiveId } from '../species/additives';
+
+const labelsOf = (kinds: Readonly<Record<string, { label: string }>>) =>
+  Object.fromEntries(Object.entries(kinds).map(([id, { label }]) => [id, label]));
 
 const words: Readonly<Record<string, string>> = {
   none: 'nothing, plain water',
@@ -27,6 +31,10 @@ const words: Readonly<Record<string, string>> = {
   rippled: 'rippled surface',
   skimmer: 'overflow and skimmer',
   skimmerOutsideAir: 'skimmer with outside air',
+  works: 'stops it',
+  fails: 'does not stop it',
+  ...labelsOf(faultKinds),
+  ...labelsOf(responseKinds),
 };
 
 /** The plain words for a choice. */

@@ -16,6 +16,7 @@ const narrower: Record<string, readonly [number, number]> = {
   'additions[0].grams': [0, 60],
   'dosers[0].mlPerDay': [0, 400],
   'temperaturePlan[0].day': [0, 4],
+  'faults[0].pump': [1, 4],
 };
 /** Lists stay short; rooms with a profile have all 24 hours. */
 const LONGEST_LIST = 3;
@@ -75,17 +76,24 @@ export function anyAt(path: FieldPath): Any {
   }
 }
 
+/** A moment within the trial, by spreading the day's hours over it. */
+function inTrial({ hour }: { hour: number }, { days, start }: Scenario) {
+  const clock = start.clockHour + (hour / 24) * days * 24;
+  return { day: 1 + Math.floor(clock / 24), hour: Math.min(23.99, clock % 24) };
+}
+
 /** What single fields cannot know of each other: moments in the trial, sensors that fit, water that lasts. */
 function reconciled(raw: Scenario): Scenario {
-  const { days, start, tank, topOff, evaporation } = raw;
+  const { days, tank, topOff, evaporation } = raw;
+  const hasItsPump = ({ kind, pump }: Scenario['faults'][number]) =>
+    !kind.startsWith('doser') || pump <= raw.dosers.length;
   // A tank that dries out is refused; a reservoir may be empty for all of the trial.
   const mostLost = (tank.volumeL * 0.4) / Math.max(1, days);
   return {
     ...raw,
-    additions: raw.additions.map((addition) => {
-      const clock = start.clockHour + (addition.hour / 24) * days * 24;
-      return { ...addition, day: 1 + Math.floor(clock / 24), hour: Math.min(23.99, clock % 24) };
-    }),
+    additions: raw.additions.map((addition) => ({ ...addition, ...inTrial(addition, raw) })),
+    faults: raw.faults.map((fault) => ({ ...fault, ...inTrial(fault, raw) })).filter(hasItsPump),
+    responses: raw.responses.map((response) => ({ ...response, ...inTrial(response, raw) })),
     topOff: { ...topOff, deadBandL: Math.min(topOff.deadBandL, tank.volumeL * 0.1) },
     evaporation: { ...evaporation, litresPerDay: Math.min(evaporation.litresPerDay, mostLost) },
   };

@@ -14,6 +14,8 @@ const anyPlan = anyScenario.map((scenario) =>
     ...scenario,
     days: 1,
     additions: [],
+    faults: [],
+    responses: [],
     temperaturePlan: [],
     room: { ...scenario.room, co2PpmByHour: [] },
     waterChanges: { ...scenario.waterChanges, percent: 0 },

@@ -18,9 +18,11 @@ interface OdexSolver {
 const odex = createRequire(import.meta.url)('odex') as { Solver: new (n: number) => OdexSolver };
 
 /** Rates of change of the tank's amounts, written down afresh from the reactions and the pipes. */
-function slopesOf({ channels, devices, books, weather }: Plan, light: number): Slopes {
+function slopesOf({ channels, devices, books, weather, scenario }: Plan, light: number): Slopes {
+  const { kLaPerH } = scenario.gas;
   const view = new TankView();
   view.setLight(light, 0);
+  view.kLaPerH = kLaPerH;
   return (timeH, amounts) => {
     const tempC = weather.tempC(timeH);
     view.read(Float64Array.from(amounts), timeH, tempC, weather.pco2AirUatm(timeH, tempC));

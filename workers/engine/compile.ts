@@ -75,7 +75,7 @@ interface CompileOptions {
   /** Carbon dioxide that the water starts with, once the run-in has settled it. */
   readonly pco2Uatm?: number;
   readonly omegaReference?: number;
-  /** Leaves out water changes and additions: the run-in repeats an ordinary day. */
+  /** Leaves out water changes, additions and faults: the run-in repeats an ordinary day. */
   readonly withoutEvents?: boolean;
   readonly registry?: readonly Process<unknown>[];
   readonly kinds?: readonly DeviceKind[];
@@ -83,7 +83,8 @@ interface CompileOptions {
 }
 
 /** Throws a RangeError with a table when a process's reaction does not balance. */
-export function compile(scenario: Scenario, options: CompileOptions = {}): Plan {
+export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
+  const scenario = options.withoutEvents ? { ...asGiven, faults: [], responses: [] } : asGiven;
   const { tank } = scenario;
   const factors = options.factors ?? noFactors;
   assertSampled(scenario, factors);

@@ -34,6 +34,8 @@ export class TankView implements View {
   dicMolPerKg = 0.5;
   pco2AirUatm = 0.5;
   light = 0.5;
+  kLaPerH = 0.5;
+  powered = true;
   private lightLevel = 0.5;
   private lightSlopePerH = 0.5;
   private lightFromH = 0.5;

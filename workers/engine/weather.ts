@@ -1,3 +1,5 @@
+import { excursion } from '../../shared/faults/excursion';
+import { Windows } from '../../shared/faults/windows';
 import { factorAt, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
@@ -33,10 +35,39 @@ function roomCo2({ room, start }: Scenario): (timeH: number) => number {
   };
 }
 
+/** A heater or chiller that fails drags the water away, and lets go of it at the same pace. */
+function withHeaterFaults(scenario: Scenario, tempC: (timeH: number) => number) {
+  const { faults, start } = scenario;
+  const { all } = new Windows(faults, 'heater', start.clockHour);
+  if (all.length === 0) return tempC;
+  return (timeH: number) =>
+    all.reduce((now, window) => {
+      const gapC = window.what.endTempC - tempC(window.fromH);
+      if (gapC === 0) return now;
+      return now + gapC * excursion(window, timeH, window.what.degreesPerH / Math.abs(gapC));
+    }, tempC(timeH));
+}
+
+/** Air of the room, and what is blown in beside it. */
+function withCo2Windows(scenario: Scenario, ppm: (timeH: number) => number) {
+  const { faults, responses, start } = scenario;
+  const rises = new Windows(faults, 'roomCo2', start.clockHour).all;
+  const blownIn = new Windows(responses, 'co2Air', start.clockHour);
+  if (rises.length === 0 && blownIn.all.length === 0) return ppm;
+  return (timeH: number) => {
+    const now = ppm(timeH);
+    const risen = rises.reduce((sum, window) => {
+      const { co2Ppm, riseHours } = window.what;
+      return sum + (co2Ppm - now) * excursion(window, timeH, 1 / Math.max(1e-3, riseHours));
+    }, now);
+    return blownIn.at(timeH)?.co2Ppm ?? Math.max(0, risen);
+  };
+}
+
 /** Vapour pressure is taken at the start's salinity: 1 ppt moves it by 0.05 %. */
 export function weatherOf(scenario: Scenario, factors: Factors): Weather {
-  const tempC = temperatureLine(scenario);
-  const ppm = roomCo2(scenario);
+  const tempC = withHeaterFaults(scenario, temperatureLine(scenario));
+  const ppm = withCo2Windows(scenario, roomCo2(scenario));
   const { salinityPractical } = scenario.tank;
   let lastTempC = NaN;
   let wetPerPpm = NaN;

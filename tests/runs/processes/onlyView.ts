@@ -24,6 +24,8 @@ export function onlyView(varied: Partial<View>): View {
     pco2AirUatm: 400,
     precipitateMol: 0,
     light: 0,
+    kLaPerH: 1,
+    powered: true,
     ...varied,
   };
 }
