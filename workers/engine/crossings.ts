@@ -1,45 +1,67 @@
-import { limitBands, type LimitId } from '../../shared/scenario/limitBands';
+import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
 import { BLOCK_SIZE, indexOf } from '../../shared/species/block';
 import { dissolved } from '../../shared/species/species';
 import type { Crossing } from '../../shared/trace/trace';
+import type { Line, LineQuantity } from '../../shared/verdict/lines';
+import { Past } from './past';
 import type { Simulation } from './simulation';
 import { TankView } from './tankView';
 
-const quantities: Record<LimitId, (view: TankView) => number> = {
+type Read = (view: TankView, past: Past) => number;
+
+const { Ca, Mg } = dissolved;
+const AMMONIA_G_PER_MOL = molarMassGPerMol({ N: 1, H: 3 });
+
+const quantities: Record<LineQuantity, Read> = {
   alkalinity: (view) => view.alkalinityDkh,
   ph: (view) => view.phNbs,
-  calcium: (view) => view.mgPerL(indexOf.Ca, dissolved.Ca.molarMassG),
-  magnesium: (view) => view.mgPerL(indexOf.Mg, dissolved.Mg.molarMassG),
+  calcium: (view) => view.mgPerL(indexOf.Ca, Ca.molarMassG),
+  magnesium: (view) => view.mgPerL(indexOf.Mg, Mg.molarMassG),
   salinity: (view) => view.salinityPractical,
+  phChange: (view, past) => past.phChange(view),
+  alkalinityChange: (view, past) => past.alkalinityChange(view),
+  ammonia: (view) => view.mgPerL(indexOf.TAN, AMMONIA_G_PER_MOL) * view.unionisedAmmoniaFraction,
+  omega: (view) => view.omegaAragonite,
+  volume: (view) => view.volumeL,
 };
 
-/** One quantity and the band it should stay in. */
-interface Watch {
-  readonly id: LimitId;
-  readonly low: number;
-  readonly high: number;
-  readonly quantity: (view: TankView) => number;
+/** One line, how its quantity stood last, and the worst that was seen of it. */
+interface Watch extends Line {
+  readonly read: Read;
   last: number;
+  worst: number;
+  worstH: number;
 }
 
-/** Watches the keeper's limits step by step and finds the moment each is passed. */
+/** Watches lines step by step and finds the moment each is passed. */
 export class CrossingWatch {
   readonly found: Crossing[] = [];
   private readonly watches: Watch[];
+  private readonly past = new Past();
+  private readonly looksBack: boolean;
   private readonly between = new TankView();
   private readonly state = new Float64Array(BLOCK_SIZE);
 
-  constructor(private readonly simulation: Simulation) {
-    this.watches = limitBands(simulation.plan.scenario.limits).map((band) => ({
-      ...band,
-      quantity: quantities[band.id],
-      last: quantities[band.id](simulation.view),
-    }));
+  /** The worst is kept from a moment on. */
+  constructor(
+    private readonly simulation: Simulation,
+    lines: readonly Line[],
+    private readonly worstFromH = -Infinity,
+  ) {
+    const { view } = simulation;
+    this.looksBack = lines.some(({ quantity }) => quantity.endsWith('Change'));
+    this.past.note(view);
+    this.watches = lines.map((line) => {
+      const read = quantities[line.quantity];
+      return { ...line, read, last: read(view, this.past), worst: NaN, worstH: NaN };
+    });
+    this.noteWorst();
   }
 
   /** To be called after each step, before anything is switched. */
   check(): void {
-    this.compare((watch, limit) => this.locate(watch, limit));
+    if (this.looksBack) this.past.note(this.simulation.view);
+    this.compare((watch) => this.locate(watch));
   }
 
   /** After a sudden event: what changed at this very moment. */
@@ -47,31 +69,49 @@ export class CrossingWatch {
     this.compare(() => this.simulation.timeH);
   }
 
-  private compare(when: (watch: Watch, limit: number) => number): void {
+  /** The worst of each line, and when. */
+  get worst(): readonly { readonly value: number; readonly timeH: number }[] {
+    return this.watches.map(({ worst, worstH }) => ({ value: worst, timeH: worstH }));
+  }
+
+  private compare(when: (watch: Watch) => number): void {
     for (let i = 0; i < this.watches.length; i++) {
       const watch = this.watches[i]!;
-      const { last, low, high } = watch;
-      const now = watch.quantity(this.simulation.view);
-      if (now < low !== last < low) {
-        const into = now < low ? 'outside' : 'inside';
-        this.found.push({ limit: `${watch.id}Low`, timeH: when(watch, low), into });
-      }
-      if (now > high !== last > high) {
-        const into = now > high ? 'outside' : 'inside';
-        this.found.push({ limit: `${watch.id}High`, timeH: when(watch, high), into });
+      const { last, limit, trouble } = watch;
+      const now = watch.read(this.simulation.view, this.past);
+      const isOut = trouble === 'above' ? now > limit : now < limit;
+      const wasOut = trouble === 'above' ? last > limit : last < limit;
+      if (isOut !== wasOut) {
+        this.found.push({
+          limit: watch.id,
+          timeH: when(watch),
+          into: isOut ? 'outside' : 'inside',
+        });
       }
       watch.last = now;
+    }
+    this.noteWorst();
+  }
+
+  private noteWorst(): void {
+    const { timeH } = this.simulation.view;
+    if (timeH < this.worstFromH) return;
+    for (const watch of this.watches) {
+      const { last, worst, trouble } = watch;
+      if (trouble === 'above' ? last <= worst : last >= worst) continue;
+      watch.worst = last;
+      watch.worstH = timeH;
     }
   }
 
   /** Bisection on the cubic between the ends of the step, to a ten-thousandth of it. */
-  private locate(watch: Watch, limit: number): number {
+  private locate(watch: Watch): number {
     const { step, view } = this.simulation;
-    const endsAbove = watch.quantity(view) > limit;
+    const endsAbove = watch.read(view, this.past) > watch.limit;
     let [low, high] = [0, 1];
     while (high - low > 1e-4) {
       const middle = (low + high) / 2;
-      if (watch.quantity(this.at(middle)) > limit === endsAbove) high = middle;
+      if (watch.read(this.at(middle), this.past) > watch.limit === endsAbove) high = middle;
       else low = middle;
     }
     return step.fromH + (step.hours * (low + high)) / 2;

@@ -1,6 +1,7 @@
 import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Outcome, Stopped } from '../../shared/verdict/outcome';
+import { limitLines, type Line } from '../../shared/verdict/lines';
 import { ClosureCheck, type Closures } from './closures';
 import { compile } from './compile';
 import { CrossingWatch } from './crossings';
@@ -11,6 +12,14 @@ import { LeftRange, Simulation, usualOptions, type SimulationOptions } from './s
 /** What a trial gives. */
 export interface Run extends Outcome {
   readonly closures: Closures;
+}
+
+/** What is looked out for beside the keeper's limits. */
+export interface Watched {
+  readonly lines: readonly Line[];
+  readonly fromH: number;
+  /** Called after each step, before anything is switched. */
+  readonly onStep?: (simulation: Simulation) => void;
 }
 
 /** A trial under way: advance it slice by slice, look at what there is, finish. */
@@ -25,7 +34,12 @@ export class TrialRun {
   hour = 0;
   private stopped: Stopped | undefined;
 
-  constructor(scenario: Scenario, options: SimulationOptions = usualOptions) {
+  /** `watched` are the lines whose crossings are found, and the moment from which the worst counts. */
+  constructor(
+    scenario: Scenario,
+    options: SimulationOptions = usualOptions,
+    watched: Watched = { lines: limitLines(scenario), fromH: 0 },
+  ) {
     const { settled, pco2Uatm, ...own } = settle(scenario, options);
     const { carbon, omegaReference: given } = scenario.start;
     const omegaReference = given > 0 ? given : own.omegaReference;
@@ -40,9 +54,18 @@ export class TrialRun {
     this.closure = new ClosureCheck(plan.books);
     this.simulation = new Simulation(plan, options);
     this.recorder = new Recorder(this.simulation, this.hours + 1);
-    this.watch = new CrossingWatch(this.simulation);
-    this.simulation.onStep = () => this.watch.check();
+    this.watch = new CrossingWatch(this.simulation, watched.lines, watched.fromH);
+    const { onStep } = watched;
+    this.simulation.onStep = () => {
+      this.watch.check();
+      onStep?.(this.simulation);
+    };
     this.recorder.record();
+  }
+
+  /** The worst of each watched line so far. */
+  get worst(): CrossingWatch['worst'] {
+    return this.watch.worst;
   }
 
   get done(): boolean {
