@@ -5,6 +5,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 import { compile } from '../../workers/engine/compile';
 import { Simulation } from '../../workers/engine/simulation';
 import { anyScenario } from './anyScenario';
+import { endOrLeave } from './endOrLeave';
 import { patience, runsOf } from './size';
 import { isSmooth } from './smooth';
 
@@ -30,7 +31,7 @@ function day(scenario: Scenario, toleranceUmolPerKg: number): number[] | undefin
   const simulation = new Simulation(compile(scenario, { pco2Uatm: 500 }), { toleranceUmolPerKg });
   const values: number[] = [];
   for (let hour = 1; hour <= 24; hour++) {
-    simulation.advanceTo(hour);
+    if (endOrLeave(simulation, hour) === 'left') return undefined;
     const { view } = simulation;
     if (!isSmooth(view)) return undefined;
     values.push(view.alkalinityMolPerKg * 1e6, view.dicMolPerKg * 1e6);

@@ -7,6 +7,7 @@ import { solutionKg } from '../../shared/species/block';
 import { compile } from '../../workers/engine/compile';
 import { Simulation } from '../../workers/engine/simulation';
 import { anyScenario } from './anyScenario';
+import { endOrLeave } from './endOrLeave';
 import { patience, runsOf } from './size';
 
 describe.each(deviceKinds.map((kind) => [kind.id, kind] as const))('the device %s', (_, kind) => {
@@ -61,7 +62,7 @@ describe.each(deviceKinds.map((kind) => [kind.id, kind] as const))('the device %
           }
         };
         for (let hour = 0.5; hour <= Math.min(24, scenario.days * 24); hour += 0.5) {
-          simulation.advanceTo(hour);
+          if (endOrLeave(simulation, hour) === 'left') break;
           for (const device of own) expect(device.nextClockH(hour)).toBeGreaterThan(hour);
         }
         return own.length > 0;

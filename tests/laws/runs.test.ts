@@ -7,8 +7,9 @@ import { dissolvedIds, poolIds } from '../../shared/species/species';
 import { BLOCK_SIZE } from '../../shared/species/block';
 import { compile } from '../../workers/engine/compile';
 import { run } from '../../workers/engine/run';
-import { LeftRange, Simulation } from '../../workers/engine/simulation';
+import { Simulation } from '../../workers/engine/simulation';
 import { anyScenario } from './anyScenario';
+import { endOrLeave } from './endOrLeave';
 import { patience, runsOf } from './size';
 import { isSmooth } from './smooth';
 
@@ -36,20 +37,11 @@ function hourly(scenario: Scenario, { registry, kinds }: Order): Float64Array[] 
   const simulation = new Simulation(compile(scenario, { registry, kinds, pco2Uatm: 500 }));
   const rows: Float64Array[] = [];
   for (let hour = 1; hour <= scenario.days * 24; hour++) {
-    simulation.advanceTo(hour);
+    if (endOrLeave(simulation, hour) === 'left') break;
     if (!isSmooth(simulation.view)) break;
     rows.push(simulation.books.tank.slice());
   }
   return rows;
-}
-
-/** To the end, or to the moment at which a tank that leaks or dries up leaves the chemistry. */
-function endOrLeave(simulation: Simulation, endH: number): void {
-  try {
-    simulation.advanceTo(endH);
-  } catch (error) {
-    if (!(error instanceof LeftRange)) throw error;
-  }
 }
 
 describe('any tank with any plan', () => {
