@@ -1,9 +1,8 @@
-import type { FaultId, responseIds } from '../scenario/faults';
+import type { FaultId, ResponseId } from '../scenario/faults';
 import type { Scenario } from '../scenario/schema';
 
 type Fault = Scenario['faults'][number];
 type Response = Scenario['responses'][number];
-type ResponseId = (typeof responseIds)[number];
 
 interface Kind<T> {
   readonly label: string;

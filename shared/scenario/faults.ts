@@ -113,6 +113,8 @@ export const fault = part('Fault', 'A property of a device over a stretch of tim
 
 export const responseIds = ['aerate', 'co2Air', 'carbonatedWater', 'extraChange'] as const;
 
+export type ResponseId = (typeof responseIds)[number];
+
 /** One thing that the keeper does about it. */
 export const response = part('Response', 'What the keeper does about a fault.', {
   kind: v.pipe(v.picklist(responseIds), v.title('What is done')),

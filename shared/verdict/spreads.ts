@@ -1,0 +1,33 @@
+/** What a keeper does not know exactly, and how far it may be off. */
+export interface SpreadKind {
+  readonly id: SpreadId;
+  readonly title: string;
+  readonly unit: string;
+  /** One standard deviation (for the hour: the largest shift either way); common practice. */
+  readonly usual: number;
+  readonly max: number;
+}
+
+export type SpreadId =
+  'volume' | 'kLa' | 'pump' | 'strength' | 'roomCo2' | 'alkalinity' | 'startPh' | 'hour';
+
+const kind = (id: SpreadId, title: string, unit: string, usual: number, max: number) => ({
+  ...{ id, title, unit, usual, max },
+});
+
+export const spreadKinds: readonly SpreadKind[] = [
+  kind('volume', 'Net water volume', '%', 5, 30),
+  kind('kLa', 'Gas exchange (kLa)', '%', 35, 100),
+  kind('pump', 'Top-off pump', '%', 10, 50),
+  kind('strength', 'Strength of the mix', '%', 5, 50),
+  kind('roomCo2', 'Room CO₂', '%', 15, 60),
+  kind('alkalinity', 'Alkalinity at the start', 'dKH', 0.3, 2),
+  kind('startPh', 'pH at the start, if measured', 'pH', 0.1, 0.3),
+  kind('hour', 'Hour at which it happens, either way', 'h', 12, 12),
+];
+
+export type Spreads = Readonly<Record<SpreadId, number>>;
+
+export const usualSpreads = Object.fromEntries(
+  spreadKinds.map(({ id, usual }) => [id, usual]),
+) as Spreads;

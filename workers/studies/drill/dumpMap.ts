@@ -1,0 +1,40 @@
+import { quantile } from 'd3-array';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { drillLines } from '../../../shared/verdict/lines';
+import type { Spreads } from '../../../shared/verdict/spreads';
+import { TrialRun } from '../../engine/run';
+import { usualOptions } from '../../engine/simulation';
+import { dumpOfMember, withLever } from './dump';
+
+export interface MapQuestion {
+  readonly scenario: Scenario;
+  readonly hour: number;
+  readonly reservoirsL: readonly number[];
+  readonly strengthsGPerL: readonly number[];
+  readonly share: number;
+  readonly members: number;
+  readonly seed: number;
+  readonly spreads: Spreads;
+}
+
+/** The highest pH that the stated share of tanks stays below, for one reservoir and one strength. */
+export function peakPh(question: MapQuestion, reservoirL: number, gramsPerL: number): number {
+  const { scenario, hour, share, members, seed, spreads } = question;
+  const plan = withLever(
+    withLever(scenario, 'reservoirL', reservoirL),
+    'gramsPerL',
+    Math.max(0, gramsPerL),
+  );
+  const peaks = Array.from({ length: members }, (_, index) => {
+    const dump = dumpOfMember(plan, hour, undefined, seed, index, spreads);
+    const lines = drillLines(dump).filter(({ id }) => id === 'phHigh');
+    const trial = new TrialRun(dump, usualOptions, { lines, fromH: 0 });
+    trial.advance(Infinity);
+    return trial.worst[0]!.value;
+  });
+  return quantile(peaks, share)!;
+}
+
+/** One row of the map: every reservoir at one strength. */
+export const mapRow = (question: MapQuestion, row: number): number[] =>
+  question.reservoirsL.map((litres) => peakPh(question, litres, question.strengthsGPerL[row]!));
