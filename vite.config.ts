@@ -14,10 +14,6 @@ const policyInBuiltPage: Plugin = {
   ],
 };
 
-// The size limit leaves out lazy-*: what is imported statically can never take that name.
-const chunkFileNames = ({ isDynamicEntry }: { isDynamicEntry: boolean }) =>
-  isDynamicEntry ? 'assets/lazy-[name]-[hash].js' : 'assets/[name]-[hash].js';
-
 export default defineConfig({
   base: './',
   plugins: [svelte(), policyInBuiltPage],
@@ -25,8 +21,7 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { output: { chunkFileNames } },
   },
-  worker: { format: 'es', rolldownOptions: { output: { chunkFileNames } } },
+  worker: { format: 'es' },
   preview: { headers },
 });

@@ -1,6 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 
+/** With every fold open axe has much to read. */
+test.setTimeout(120_000);
+
 for (const width of [1280, 390]) {
   for (const colorScheme of ['light', 'dark'] as const) {
     test(`axe finds nothing at ${width} wide in the ${colorScheme} theme, folds open`, async ({
