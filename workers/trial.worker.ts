@@ -3,7 +3,17 @@ import { TrialDesk } from './trialDesk';
 
 /** The door to the engine: all it does is done at the desk behind it. */
 export type TrialDoor = TrialDesk;
-export type { Answer, Progress, TrialOutcome } from './trialDesk';
+export type { Answer } from './answer';
+export type { DrillDesk } from './drillDesk';
+export type { Design, DesignQuestion } from './studies/drill/design';
+export type { Lever } from './studies/drill/dump';
+export type { MapQuestion } from './studies/drill/dumpMap';
+export type { EnsembleSummary } from './studies/drill/ensembleSummary';
+export type { Layer } from './studies/drill/layers';
+export type { MemberResult } from './studies/drill/memberResult';
+export type { ResponseResult } from './studies/drill/responses';
+export type { ResponseChoices } from './studies/drill/responsePlans';
+export type { Progress, TrialOutcome } from './trialDesk';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 

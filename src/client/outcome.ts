@@ -1,1 +1,11 @@
-export type { Effect, GasSolution, TrialOutcome } from '../../workers/trial.worker';
+export type {
+  Design,
+  Effect,
+  EnsembleSummary,
+  GasSolution,
+  Layer,
+  Lever,
+  ResponseChoices,
+  ResponseResult,
+  TrialOutcome,
+} from '../../workers/trial.worker';

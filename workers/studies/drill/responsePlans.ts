@@ -17,10 +17,6 @@ export interface ResponseChoices {
   readonly changePercent: number;
 }
 
-export const usualChoices: ResponseChoices = {
-  ...{ kLaPerH: 4, co2Ppm: 5000, co2Hours: 5, changePercent: 20 },
-};
-
 /**
  * Carbon dioxide that brings a closed water back to its starting pH after so much hydroxide:
  * 0.896 mol for each equivalent, by the carbonate system at S 35 and 25 °C.

@@ -1,0 +1,29 @@
+import type { LineQuantity } from './lines';
+import { phText } from './texts';
+
+interface LineText {
+  /** The quantity, as it begins a sentence. */
+  readonly name: string;
+  readonly unit: string;
+  readonly format: (value: number) => string;
+}
+
+const digits = (count: number) => (value: number) => value.toFixed(count);
+
+/** How the quantities of a drill's lines are written. */
+export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
+  alkalinity: { name: 'alkalinity', unit: 'dKH', format: digits(1) },
+  ph: { name: 'pH', unit: '', format: phText },
+  calcium: { name: 'calcium', unit: 'mg/L', format: digits(0) },
+  magnesium: { name: 'magnesium', unit: 'mg/L', format: digits(0) },
+  salinity: { name: 'salinity', unit: 'ppt', format: digits(1) },
+  phChange: { name: 'pH change in an hour', unit: '', format: digits(2) },
+  alkalinityChange: { name: 'alkalinity change in a day', unit: 'dKH', format: digits(1) },
+  ammonia: { name: 'un-ionised ammonia', unit: 'mg/L', format: digits(3) },
+  omega: { name: 'saturation (Ω)', unit: '', format: digits(1) },
+  volume: { name: 'water in the system', unit: 'L', format: digits(0) },
+};
+
+/** "8.6", "34.0 ppt". */
+export const lineValue = (quantity: LineQuantity, value: number): string =>
+  `${lineTexts[quantity].format(value)} ${lineTexts[quantity].unit}`.trim();

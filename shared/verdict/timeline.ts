@@ -1,0 +1,91 @@
+import { faultKinds } from '../faults/faultKinds';
+import { momentH } from '../scenario/clock';
+import type { Scenario } from '../scenario/schema';
+import { readColumn } from '../trace/trace';
+import { spanText } from './clockText';
+import type { DrillOutcome, LineResult } from './drillOutcome';
+import { lineTexts, lineValue } from './lineTexts';
+import { phText } from './texts';
+
+/** One entry of what happens, in a few words. */
+export interface Moment {
+  readonly timeH: number;
+  readonly text: string;
+  /** Whether a line is passed that means harm, or water on the floor. */
+  readonly grave: boolean;
+}
+
+/** Told one by one; the rest is in the table. */
+const TOLD = ['phHigh', 'phHarm', 'alkalinityHigh', 'alkalinityLow', 'salinityLow', 'salinityHigh'];
+
+const moment = (timeH: number, text: string, grave = false): Moment => ({ timeH, text, grave });
+
+function ofFaults({ faults, start, days }: Scenario): Moment[] {
+  return faults.flatMap((fault) => {
+    const { label, lasts } = faultKinds[fault.kind];
+    const fromH = momentH(fault, start.clockHour);
+    const toH = fromH + fault.hours;
+    return [
+      moment(fromH, label),
+      ...(lasts && toH <= days * 24 ? [moment(toH, `noticed: ${label} no longer`)] : []),
+    ];
+  });
+}
+
+function ofLine({ id, quantity, limit, trouble, firstH, backH, already }: LineResult): Moment[] {
+  if (firstH === undefined || already || !TOLD.includes(id)) return [];
+  const name = lineTexts[quantity].name;
+  const verb = trouble === 'above' ? 'passes' : 'falls below';
+  const return_ = trouble === 'above' ? 'below' : 'above';
+  return [
+    moment(firstH, `${name} ${verb} ${lineValue(quantity, limit)}`, id === 'phHarm'),
+    ...(backH === undefined
+      ? []
+      : [moment(backH, `${name} back ${return_} ${lineValue(quantity, limit)}`)]),
+  ];
+}
+
+function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
+  const peak = lines.find(({ id }) => id === 'phHigh');
+  const ph = readColumn(trace, 'ph_nbs');
+  const phAt = (timeH: number) =>
+    peak && Math.abs(peak.worstH - timeH) < 0.05
+      ? peak.worst
+      : ph[Math.min(ph.length - 1, Math.round(timeH))]!;
+  const dry = switchings.find(({ pipe, dry: empty }) => pipe === 'topOff' && empty);
+  const spill = switchings.find(({ pipe, opens }) => pipe === 'overflow' && opens);
+  return [
+    ...(dry ? [moment(dry.timeH, `reservoir empty, pH ${phText(phAt(dry.timeH))}`)] : []),
+    ...(spill ? [moment(spill.timeH, 'the sump runs over onto the floor', true)] : []),
+  ];
+}
+
+/** What happens in a drill, in order of time. */
+export function timelineOf(scenario: Scenario, outcome: DrillOutcome): Moment[] {
+  return [
+    ...ofFaults(scenario),
+    ...ofPipes(outcome),
+    ...outcome.lines.flatMap(ofLine),
+    ...(outcome.stopped ? [moment(outcome.stopped.timeH, outcome.stopped.reason, true)] : []),
+  ].sort((a, b) => a.timeH - b.timeH);
+}
+
+/** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
+export function drillHeadline({ lines }: DrillOutcome): string {
+  const of = (id: string) => lines.find((line) => line.id === id)!;
+  const [high, harm] = [of('phHigh'), of('phHarm')];
+  const passed = lines.filter(({ firstH, already }) => firstH !== undefined && !already);
+  if (passed.length === 0) {
+    return `Everything stays inside your limits; pH peaks at ${phText(high.worst)}.`;
+  }
+  if (high.firstH === undefined) {
+    const names = [...new Set(passed.map(({ quantity }) => lineTexts[quantity].name))];
+    return `pH stays below ${high.limit} (peak ${phText(high.worst)}), but ${names.join(', ')} ${names.length > 1 ? 'leave' : 'leaves'} your limits.`;
+  }
+  const reached =
+    harm.firstH === undefined
+      ? `does not reach ${harm.limit}`
+      : `is above ${harm.limit} for ${spanText(harm.outsideH)}`;
+  const back = high.backH === undefined ? ', and is not back within the drill' : '';
+  return `pH peaks at ${phText(high.worst)}; it ${reached} and above your ${high.limit} for ${spanText(high.outsideH)}${back}.`;
+}

@@ -1,0 +1,81 @@
+import { withValue } from '../../shared/scenario/change';
+import { crossProblems } from '../../shared/scenario/crossChecks';
+import type { FaultId } from '../../shared/scenario/faults';
+import type { FieldPath } from '../../shared/scenario/fields';
+import { newFault } from '../../shared/scenario/newFault';
+import { sentence } from '../../shared/scenario/problem';
+import type { Scenario } from '../../shared/scenario/schema';
+import type { DrillOutcome } from '../../shared/verdict/drillOutcome';
+import { DrillClient } from '../client/drillClient';
+import type { Bench } from './bench.svelte';
+import { recall, remember } from './drillMemory';
+import type { PlanOnBench } from './plans';
+
+/** A rehearsed failure of one of the bench's plans: what breaks, and what came of it. */
+export class Drill {
+  readonly client = new DrillClient();
+  private kept: Pick<Scenario, 'faults' | 'days'> = $state.raw({
+    faults: [newFault('topOffOn')],
+    days: 4,
+  });
+  private planId = $state('');
+  /** What the last drill that could be run was, and gave. */
+  done: { readonly scenario: Scenario; readonly outcome: DrillOutcome } | undefined = $state.raw();
+  trouble = $state('');
+  readonly walks = 0;
+  cursorH = $state(0);
+
+  constructor(private readonly bench: Bench) {
+    this.planId = bench.selected.id;
+    this.kept = recall(bench.selected.scenario) ?? this.kept;
+  }
+
+  get plan(): PlanOnBench {
+    return this.bench.plans.find(({ id }) => id === this.planId) ?? this.bench.selected;
+  }
+  usePlan(id: string): void {
+    this.planId = id;
+  }
+
+  get scenario(): Scenario {
+    return { ...this.plan.scenario, ...this.kept, responses: [] };
+  }
+  /** What a field of a form asks for. */
+  get selected(): PlanOnBench {
+    return { ...this.plan, scenario: this.scenario };
+  }
+  get problems(): readonly string[] {
+    return crossProblems(this.scenario).map(sentence);
+  }
+
+  set(path: FieldPath, value: unknown): void {
+    this.keep(withValue(this.scenario, path, value));
+  }
+  settle(): void {}
+
+  add(kind: FaultId): void {
+    this.keep({ ...this.kept, faults: [...this.kept.faults, newFault(kind)] });
+  }
+  remove(index: number): void {
+    this.keep({ ...this.kept, faults: this.kept.faults.filter((_, i) => i !== index) });
+  }
+  open({ faults, days }: Scenario): void {
+    this.keep({ faults, days });
+  }
+
+  /** Runs the drill as it is set now; a newer one wins. */
+  async run(scenario: Scenario): Promise<void> {
+    const answer = await this.client.ask('drill', (desk, job) =>
+      desk.drill('drill', job, scenario),
+    );
+    if (answer.kind === 'done') this.done = { scenario, outcome: answer.value };
+    if (answer.kind !== 'superseded') {
+      this.trouble = answer.kind === 'failed' ? answer.failure.message : '';
+    }
+  }
+
+  private keep({ faults, days }: Pick<Scenario, 'faults' | 'days'>): void {
+    this.kept = { faults, days };
+    remember(this.kept);
+  }
+}

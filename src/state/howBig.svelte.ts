@@ -1,0 +1,85 @@
+import { valueAt } from '../../shared/scenario/change';
+import type { Scenario } from '../../shared/scenario/schema';
+import type { Spreads } from '../../shared/verdict/spreads';
+import type { DrillClient } from '../client/drillClient';
+import type { Design, Layer, Lever } from '../client/outcome';
+import { levers, type DumpMapResult } from './levers';
+
+/** Tanks that a search asks at every value, and those that a cell of the map asks. */
+const MEMBERS = 40;
+const MAP_MEMBERS = 9;
+const SHARE = 0.95;
+const MAP_COLUMNS = 12;
+const STRENGTHS = [0, 0.15, 0.3, 0.5, 0.7, 0.9, 1.1, 1.3, 1.5];
+
+/** A drill put backwards: how big may the reservoir be, how strong the mix, how fast the pump. */
+export class HowBig {
+  lever: Lever = $state('reservoirL');
+  lines: readonly string[] = $state.raw(['phHarm']);
+  progress: number | undefined = $state();
+  hour = $state(0);
+  design: Design | undefined = $state.raw();
+  /** What the answer was asked of. */
+  asked: { readonly scenario: Scenario; readonly lever: Lever } | undefined = $state.raw();
+  layers: readonly Layer[] = $state.raw([]);
+  map: DumpMapResult | undefined = $state.raw();
+  mapProgress: number | undefined = $state();
+  trouble = $state('');
+
+  constructor(private readonly client: DrillClient) {}
+
+  toggle(line: string): void {
+    const rest = this.lines.filter((one) => one !== line);
+    this.lines = rest.length < this.lines.length ? rest : [...rest, line];
+  }
+
+  async ask(scenario: Scenario, spreads: Spreads): Promise<void> {
+    const { client, lever, lines } = this;
+    this.trouble = '';
+    this.progress = 0;
+    const hour = await client.ask('worst hour', (desk) => desk.worstHour(scenario, lines));
+    if (hour.kind !== 'done') return this.fail(hour);
+    this.hour = hour.value;
+    const question = {
+      ...{ scenario, lever, lines, spreads, share: SHARE, members: MEMBERS, seed: 1 },
+      hour: hour.value,
+    };
+    const design = await client.design(question, (share) => (this.progress = share));
+    if (design.kind !== 'done') return this.fail(design);
+    this.progress = undefined;
+    this.design = design.value;
+    this.asked = { scenario, lever };
+    const layers = await client.ask('layers', (desk) => desk.layers(scenario, hour.value));
+    if (layers.kind === 'done') this.layers = layers.value;
+    await this.draw(scenario, spreads, hour.value);
+  }
+
+  /** Reservoir against strength, row by row among the workers. */
+  private async draw(scenario: Scenario, spreads: Spreads, hour: number): Promise<void> {
+    const today = Number(valueAt(scenario, levers.reservoirL.path));
+    const widest = Math.max(today * 1.25, scenario.tank.volumeL * 0.06);
+    const reservoirsL = Array.from(
+      { length: MAP_COLUMNS },
+      (_, i) => (widest * (i + 1)) / MAP_COLUMNS,
+    );
+    const question = {
+      ...{ scenario, spreads, hour, reservoirsL, strengthsGPerL: STRENGTHS },
+      ...{ share: SHARE, members: MAP_MEMBERS, seed: 1 },
+    };
+    this.mapProgress = 0;
+    const answer = await this.client.share(
+      'map',
+      STRENGTHS.length,
+      (desk, job, row) => desk.mapRow('map', job, question, row),
+      (rows) => (this.mapProgress = rows.filter(Boolean).length / STRENGTHS.length),
+    );
+    this.mapProgress = undefined;
+    if (answer.kind !== 'done') return;
+    this.map = { scenario, reservoirsL, strengthsGPerL: STRENGTHS, ph: answer.value };
+  }
+
+  private fail(answer: { kind: 'superseded' } | { kind: 'failed'; failure: { message: string } }) {
+    this.progress = undefined;
+    if (answer.kind === 'failed') this.trouble = answer.failure.message;
+  }
+}

@@ -1,0 +1,127 @@
+import * as Comlink from 'comlink';
+import { sentence } from '../shared/scenario/problem';
+import type { Scenario } from '../shared/scenario/schema';
+import { sampleFactors } from '../shared/units/sampleFactors';
+import type { DrillOutcome } from '../shared/verdict/drillOutcome';
+import type { Spreads } from '../shared/verdict/spreads';
+import { answering, type Answer } from './answer';
+import { usualOptions, type SimulationOptions } from './engine/simulation';
+import { letMessagesIn } from './letMessagesIn';
+import { largestKept, type Design, type DesignQuestion } from './studies/drill/design';
+import { DrillRun } from './studies/drill/drillRun';
+import { worstHour } from './studies/drill/dump';
+import { mapRow, type MapQuestion } from './studies/drill/dumpMap';
+import { summaryOf, type EnsembleSummary } from './studies/drill/ensembleSummary';
+import { layersOf, type Layer } from './studies/drill/layers';
+import { runMember, type MemberResult } from './studies/drill/memberResult';
+import type { ResponseChoices } from './studies/drill/responsePlans';
+import { tryResponses, type ResponseResult } from './studies/drill/responses';
+
+/** A run of members of one ensemble, from one number to before another. */
+export interface Members {
+  readonly scenario: Scenario;
+  readonly spreads: Spreads;
+  readonly seed: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+async function optionsFor(scenario: Scenario): Promise<SimulationOptions> {
+  const sampled = await sampleFactors(scenario);
+  if (!sampled.ok) throw new RangeError(sampled.problems.map(sentence).join(' '));
+  return { ...usualOptions, factors: sampled.factors };
+}
+
+/** Everything that is asked of a drill. A newer job on the same key, or a cancel, ends the older. */
+export class DrillDesk {
+  private readonly latest = new Map<string, number>();
+
+  drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillOutcome>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () => {
+      const drill = new DrillRun(scenario, await optionsFor(scenario));
+      while (!drill.trial.done) {
+        drill.trial.advance(24);
+        if (!(await goesOn())) return undefined;
+      }
+      return drill.result();
+    });
+  }
+
+  async members(key: string, job: number, question: Members): Promise<Answer<MemberResult[]>> {
+    const goesOn = this.begin(key, job);
+    const answer = await answering(async () => {
+      const { scenario, spreads, seed, from, to } = question;
+      const options = await optionsFor(scenario);
+      const results: MemberResult[] = [];
+      for (let index = from; index < to; index++) {
+        results.push(runMember(scenario, spreads, seed, index, options));
+        if (!(await goesOn())) return undefined;
+      }
+      return results;
+    });
+    if (answer.kind !== 'done') return answer;
+    const buffers = answer.value.flatMap(({ ph, dkh }) => [ph.buffer, dkh.buffer]);
+    return Comlink.transfer(answer, buffers as ArrayBuffer[]);
+  }
+
+  summary(members: readonly MemberResult[]): Promise<Answer<EnsembleSummary>> {
+    return answering(async () => summaryOf(members));
+  }
+
+  worstHour(scenario: Scenario, lines: readonly string[]): Promise<Answer<number>> {
+    return answering(async () => worstHour(scenario, lines));
+  }
+
+  design(
+    key: string,
+    job: number,
+    question: DesignQuestion,
+    report: (share: number) => void,
+  ): Promise<Answer<Design>> {
+    const goesOn = this.begin(key, job);
+    return answering(() =>
+      largestKept(question, async (share) => {
+        report(share);
+        return goesOn();
+      }),
+    );
+  }
+
+  mapRow(key: string, job: number, question: MapQuestion, row: number): Promise<Answer<number[]>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () => {
+      const found = mapRow(question, row);
+      return (await goesOn()) ? found : undefined;
+    });
+  }
+
+  layers(scenario: Scenario, hour: number): Promise<Answer<readonly Layer[]>> {
+    return answering(async () => layersOf(scenario, hour));
+  }
+
+  responses(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    choices: ResponseChoices,
+  ): Promise<Answer<ResponseResult[]>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () =>
+      tryResponses(scenario, choices, await optionsFor(scenario), goesOn),
+    );
+  }
+
+  cancel(key: string): void {
+    this.latest.delete(key);
+  }
+
+  /** Takes a job; what comes back lets messages in and says whether the job still stands. */
+  private begin(key: string, job: number): () => Promise<boolean> {
+    this.latest.set(key, job);
+    return async () => {
+      await letMessagesIn();
+      return this.latest.get(key) === job;
+    };
+  }
+}
