@@ -48,7 +48,7 @@ export const fault = part('Fault', 'A property of a device over a stretch of tim
       step: 0.5,
       help: 'The fault ends then.',
     },
-    12,
+    6,
   ),
   secondSwitch: works('Second switch', 'A welded relay passes it by, unless it cuts the mains.'),
   runLimit: works('Run-time limit', 'In the controller it is of no use when the relay is stuck.'),

@@ -24,6 +24,10 @@ export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
   volume: { name: 'water in the system', unit: 'L', format: digits(0) },
 };
 
-/** "8.6", "34.0 ppt". */
+/** A limit as the keeper typed it: "8.6", "34 ppt". */
+export const limitText = (quantity: LineQuantity, limit: number): string =>
+  `${Number(limit.toPrecision(4))} ${lineTexts[quantity].unit}`.trim();
+
+/** "8.62", "34.0 ppt". */
 export const lineValue = (quantity: LineQuantity, value: number): string =>
   `${lineTexts[quantity].format(value)} ${lineTexts[quantity].unit}`.trim();

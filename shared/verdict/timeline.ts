@@ -4,7 +4,7 @@ import type { Scenario } from '../scenario/schema';
 import { readColumn } from '../trace/trace';
 import { spanText } from './clockText';
 import type { DrillOutcome, LineResult } from './drillOutcome';
-import { lineTexts, lineValue } from './lineTexts';
+import { lineTexts, limitText } from './lineTexts';
 import { phText } from './texts';
 
 /** One entry of what happens, in a few words. */
@@ -16,7 +16,15 @@ export interface Moment {
 }
 
 /** Told one by one; the rest is in the table. */
-const TOLD = ['phHigh', 'phHarm', 'alkalinityHigh', 'alkalinityLow', 'salinityLow', 'salinityHigh'];
+const TOLD = [
+  'phHigh',
+  'phHarm',
+  'phLow',
+  'alkalinityHigh',
+  'alkalinityLow',
+  'salinityLow',
+  'salinityHigh',
+];
 
 const moment = (timeH: number, text: string, grave = false): Moment => ({ timeH, text, grave });
 
@@ -27,7 +35,7 @@ function ofFaults({ faults, start, days }: Scenario): Moment[] {
     const toH = fromH + fault.hours;
     return [
       moment(fromH, label),
-      ...(lasts && toH <= days * 24 ? [moment(toH, `noticed: ${label} no longer`)] : []),
+      ...(lasts && toH <= days * 24 ? [moment(toH, `noticed and put right: ${label}`)] : []),
     ];
   });
 }
@@ -38,10 +46,10 @@ function ofLine({ id, quantity, limit, trouble, firstH, backH, already }: LineRe
   const verb = trouble === 'above' ? 'passes' : 'falls below';
   const return_ = trouble === 'above' ? 'below' : 'above';
   return [
-    moment(firstH, `${name} ${verb} ${lineValue(quantity, limit)}`, id === 'phHarm'),
+    moment(firstH, `${name} ${verb} ${limitText(quantity, limit)}`, id === 'phHarm'),
     ...(backH === undefined
       ? []
-      : [moment(backH, `${name} back ${return_} ${lineValue(quantity, limit)}`)]),
+      : [moment(backH, `${name} back ${return_} ${limitText(quantity, limit)}`)]),
   ];
 }
 
@@ -79,13 +87,16 @@ export function drillHeadline({ lines }: DrillOutcome): string {
     return `Everything stays inside your limits; pH peaks at ${phText(high.worst)}.`;
   }
   if (high.firstH === undefined) {
-    const names = [...new Set(passed.map(({ quantity }) => lineTexts[quantity].name))];
-    return `pH stays below ${high.limit} (peak ${phText(high.worst)}), but ${names.join(', ')} ${names.length > 1 ? 'leave' : 'leaves'} your limits.`;
+    const sides = passed.map(
+      ({ quantity, trouble, limit }) =>
+        `${lineTexts[quantity].name} goes ${trouble} ${limitText(quantity, limit)}`,
+    );
+    return `pH peaks at ${phText(high.worst)}, inside your limit; but ${sides.join(', ')}.`;
   }
-  const reached =
+  const harmText =
     harm.firstH === undefined
-      ? `does not reach ${harm.limit}`
-      : `is above ${harm.limit} for ${spanText(harm.outsideH)}`;
-  const back = high.backH === undefined ? ', and is not back within the drill' : '';
-  return `pH peaks at ${phText(high.worst)}; it ${reached} and above your ${high.limit} for ${spanText(high.outsideH)}${back}.`;
+      ? `it stays below ${harm.limit}, and is`
+      : `it is above ${harm.limit} for ${spanText(harm.outsideH)}, and`;
+  const back = high.backH === undefined ? ', not back within the drill' : '';
+  return `pH peaks at ${phText(high.worst)}; ${harmText} above your ${high.limit} for ${spanText(high.outsideH)}${back}.`;
 }

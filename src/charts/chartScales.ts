@@ -32,10 +32,11 @@ function valueDomain(
   window: TimeWindow,
   least: number,
   band: readonly [number, number] | undefined,
+  edges: readonly ArrayLike<number>[],
 ): [number, number] {
-  const ends = series.flatMap(({ values }) => {
+  const ends = [...series.map(({ values }) => values), ...edges].flatMap((values) => {
     const [from, to] = rowsIn(window, values.length);
-    return extent(values.subarray(from, to + 1)) as [number, number];
+    return extent(Array.prototype.slice.call(values, from, to + 1) as number[]) as [number, number];
   });
   const [low = 0, high = 1] = extent(ends);
   const short = Math.max(0, least - (high - low)) / 2;
@@ -56,8 +57,10 @@ export function scalesFor(
   frame: Frame,
   least: number,
   band: readonly [number, number] | undefined,
+  /** Further curves that are to be inside the frame. */
+  edges: readonly ArrayLike<number>[] = [],
 ): Scales {
-  const [low, high] = valueDomain(series, window, least, band);
+  const [low, high] = valueDomain(series, window, least, band, edges);
   const pad = (high - low) * 0.06 || 1;
   return {
     x: scaleLinear([window.fromH, window.toH], [frame.left, frame.width - frame.right]),
@@ -66,7 +69,17 @@ export function scalesFor(
 }
 
 /** Marks on the time axis: whole days, or clock hours when the view is short. */
-export function timeTicks({ fromH, toH }: TimeWindow, width: number, clockHour: number) {
+export function timeTicks(
+  { fromH, toH }: TimeWindow,
+  width: number,
+  /** Undefined where hours are counted from something that happened. */
+  clockHour: number | undefined,
+) {
+  if (clockHour === undefined) {
+    return scaleLinear([fromH, toH], [0, 1])
+      .ticks(Math.max(2, Math.min(8, width / 95)))
+      .map((timeH) => ({ timeH, label: `${timeH} h` }));
+  }
   const days = (toH - fromH) / 24;
   if (days <= 3.5) {
     const step = days <= 1 ? 3 : width < 520 ? 12 : 6;

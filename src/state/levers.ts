@@ -28,6 +28,12 @@ export const levers: Readonly<
   },
 };
 
+/** Three figures, never more than what was found to keep the limits. */
+export function roundedDown(value: number): number {
+  const unit = 10 ** (Math.floor(Math.log10(value)) - 2);
+  return Number((Math.floor(value / unit + 1e-9) * unit).toPrecision(3));
+}
+
 /** Highest pH of a full dump for each strength (rows) and reservoir (columns). */
 export interface DumpMapResult {
   readonly scenario: Scenario;

@@ -52,12 +52,12 @@ export function responsePlans(
     { id: 'stop', title: 'unplug', scenario: stopped },
     {
       id: 'aerate',
-      title: `unplug, aerate (kLa ${kLaPerH})`,
+      title: 'aerate',
       scenario: withResponse(newResponse('aerate', { ...when, hours: 72, kLaPerH })),
     },
     {
       id: 'carbonated',
-      title: 'unplug, carbonated water',
+      title: 'CO₂ water',
       scenario: withResponse(
         newResponse('carbonatedWater', {
           ...when,
@@ -68,12 +68,12 @@ export function responsePlans(
     },
     {
       id: 'co2Air',
-      title: `unplug, ${co2Ppm} ppm CO₂ air`,
+      title: 'CO₂ air',
       scenario: withResponse(newResponse('co2Air', { ...when, hours: co2Hours, co2Ppm })),
     },
     {
       id: 'change',
-      title: `unplug, change ${changePercent} %`,
+      title: `change ${changePercent} %`,
       scenario: withResponse(newResponse('extraChange', { ...when, percent: changePercent })),
     },
   ];
