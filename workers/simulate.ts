@@ -7,8 +7,10 @@ import { verdictOf } from '../shared/verdict/verdict';
 import { sampleFactors } from '../shared/units/sampleFactors';
 import { run } from './engine/run';
 import { usualOptions } from './engine/simulation';
+import { drillText, ensembleText } from './studies/drill/drillText';
 
-const USAGE = 'npm run --silent simulate -- SCENARIO.json [--out FILE.csv] [--hours N]';
+const USAGE =
+  'npm run --silent simulate -- SCENARIO.json [--out FILE.csv] [--hours N] [--members N] [--seed N]';
 
 /** Ends with code 2 and every reason, one a line, on standard error. */
 function refuse(...reasons: string[]): never {
@@ -20,15 +22,28 @@ function readArguments() {
   try {
     const { values, positionals } = parseArgs({
       allowPositionals: true,
-      options: { out: { type: 'string' }, hours: { type: 'string' } },
+      options: {
+        out: { type: 'string' },
+        hours: { type: 'string' },
+        members: { type: 'string' },
+        seed: { type: 'string' },
+      },
     });
     const [file] = positionals;
     if (positionals.length !== 1 || !file) refuse(`One scenario file is needed. ${USAGE}`);
-    const hours = values.hours === undefined ? undefined : Number(values.hours);
-    if (hours !== undefined && !(hours > 0)) {
-      refuse(`--hours: got ${values.hours}; expected a number above 0. ${USAGE}`);
-    }
-    return { file, out: values.out, hours };
+    const numberOf = (name: 'hours' | 'members' | 'seed', whole: boolean) => {
+      const text = values[name];
+      if (text === undefined) return undefined;
+      const value = Number(text);
+      if (value > 0 && (!whole || Number.isInteger(value))) return value;
+      return refuse(
+        `--${name}: got ${text}; expected a ${whole ? 'whole ' : ''}number above 0. ${USAGE}`,
+      );
+    };
+    return {
+      ...{ file, out: values.out, hours: numberOf('hours', false) },
+      ...{ members: numberOf('members', true), seed: numberOf('seed', true) ?? 1 },
+    };
   } catch (error) {
     return refuse(`${(error as Error).message} ${USAGE}`);
   }
@@ -42,7 +57,7 @@ function readText(file: string): string {
   }
 }
 
-const { file, out, hours } = readArguments();
+const { file, out, hours, members, seed } = readArguments();
 const parsed = parseScenarioText(readText(file));
 if (!parsed.ok) {
   refuse(
@@ -54,12 +69,15 @@ const scenario = hours === undefined ? parsed.scenario : { ...parsed.scenario, d
 const sampled = await sampleFactors(scenario);
 if (!sampled.ok) refuse(`${file}:`, ...sampled.problems.map((problem) => `  ${sentence(problem)}`));
 try {
-  const outcome = run(scenario, { ...usualOptions, factors: sampled.factors });
+  const options = { ...usualOptions, factors: sampled.factors };
+  const outcome = run(scenario, options);
   const verdict = verdictOf(scenario, outcome);
   if (out !== undefined) writeFileSync(out, traceCsv(outcome.trace));
   console.log(`${scenario.title}\n${scenario.question}\n`.trimEnd());
   console.log(`\nThis plan ${verdict.headline}`);
   for (const detail of verdict.details) console.log(detail);
+  if (scenario.faults.length > 0) console.log(`\n${drillText(scenario, options)}`);
+  if (members !== undefined) console.log(`\n${ensembleText(scenario, members, seed, options)}`);
   if (out !== undefined) console.log(`${outcome.trace.rows} hourly rows are in ${out}.`);
 } catch (error) {
   refuse(`${file}: ${(error as Error).message}`);

@@ -5,9 +5,11 @@ import type { Scenario } from '../../shared/scenario/schema';
 
 const folder = new URL('../../scenarios/', import.meta.url);
 
-export const scenarioFiles: readonly string[] = readdirSync(folder).filter((name) =>
-  name.endsWith('.json'),
-);
+const allFiles: readonly string[] = readdirSync(folder).filter((name) => name.endsWith('.json'));
+
+/** Plans in which nothing breaks, and drills. */
+export const scenarioFiles = allFiles.filter((name) => !name.startsWith('drill-'));
+export const drillFiles = allFiles.filter((name) => name.startsWith('drill-'));
 
 export function scenarioFromFile(name: string): Scenario {
   const parsed = parseScenarioText(readFileSync(new URL(name, folder), 'utf8'));

@@ -60,6 +60,22 @@ describe('a run without a browser', () => {
     patience,
   );
 
+  it(
+    'tells a drill moment by moment, and the quantiles of an ensemble, the same for the same seed',
+    () => {
+      const args = ['scenarios/drill-stuck-pump.json', '--hours', '24', '--members', '20'];
+      const [first, second] = [simulate(...args), simulate(...args)];
+      expect(first.status).toBe(0);
+      expect(first.stdout).toMatch(/02:00 {2}top-off pump sticks on\n {2}03:14 {2}pH passes 8.6/);
+      expect(first.stdout).toMatch(/20 tanks, seed 1; 5 \/ 50 \/ 95 %:/);
+      expect(first.stdout).toMatch(
+        /pH above 9: \d+\.\d % pass it, after .* worst 8\.|pH above 9: /,
+      );
+      expect(second.stdout).toBe(first.stdout);
+    },
+    patience,
+  );
+
   it.each([
     ['no file at all', []],
     ['a file that is not there', [join(folder, 'none.json')]],

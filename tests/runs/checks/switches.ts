@@ -26,7 +26,7 @@ export function switchMoment(scenario: Scenario, pipeId: string, open: boolean, 
 }
 
 /** Hours in which a tank's volume changes by so much, water alone coming or going. */
-function hoursToChange(scenario: Scenario, litres: number, freshLPerH: number): number {
+export function hoursToChange(scenario: Scenario, litres: number, freshLPerH: number): number {
   const { tank } = compile(scenario).books;
   const salt = saltKg(tank);
   const volumeAfter = (hours: number) => {

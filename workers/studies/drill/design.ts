@@ -55,8 +55,9 @@ export function rangeOf({ lever, scenario }: DesignQuestion): readonly [number, 
 const CLOSE = 1.003;
 
 /**
- * Bisection on the logarithm of the lever: worse with every litre, gram and minute, since chalk is
- * off and every value is tried on the same tanks. `pause` lets messages in between two values.
+ * Bisection on the logarithm of the lever: worse with every litre and gram, since chalk is off and
+ * every value is tried on the same tanks. A slower pump may carry a dump into the next afternoon,
+ * when pH is high anyway: there the answer is the first found, not proven the largest. `pause` lets messages in between two values.
  */
 export async function largestKept(
   question: DesignQuestion,

@@ -1,7 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { firstFaultH, type DrillOutcome } from '../../../shared/verdict/drillOutcome';
 import { drillLines } from '../../../shared/verdict/lines';
-import { TrialRun } from '../../engine/run';
+import { TrialRun, type Run } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { lineResult } from './lineResults';
 import { PipeLog } from './pipeLog';
@@ -23,7 +23,7 @@ export class DrillRun {
     });
   }
 
-  result(): DrillOutcome {
+  result(): DrillOutcome & Run {
     const outcome = this.trial.result();
     const endH = outcome.trace.rows - 1;
     const { worst } = this.trial;

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { timelineOf, drillHeadline } from '../../../shared/verdict/timeline';
+import { runDrill } from '../../../workers/studies/drill/drillRun';
+import { drillFiles, scenarioFromFile } from '../scenarioFiles';
+import { drillAnswers } from './drillAnswers';
+
+describe.each(drillFiles)('%s', (name) => {
+  const scenario = scenarioFromFile(name);
+  const outcome = runDrill(scenario);
+
+  it('has a title, a question and an answer, and runs to its end with finite numbers', () => {
+    expect(scenario.question).toMatch(/\?$/);
+    expect(scenario.answer).toMatch(/^[A-Za-z].{20,}\.$/);
+    expect(outcome.trace.rows).toBe(scenario.days * 24 + 1);
+    expect(new Float64Array(outcome.trace.buffer).every(Number.isFinite)).toBe(true);
+    expect(outcome.settled).toBe(true);
+    expect(outcome.closures.alkalinityUmolPerKg).toBeLessThan(1e-3);
+  });
+
+  it('is inside its limits before anything breaks', () => {
+    expect(outcome.lines.filter(({ already }) => already)).toEqual([]);
+  });
+
+  it('has an answer that states what the engine gives, and no other number', () => {
+    const stated = drillAnswers[name]!(outcome);
+    for (const text of stated) expect(scenario.answer).toContain(text);
+    const { limits } = scenario;
+    const known = [
+      ...[limits.phHighNbs, limits.phHarmNbs, limits.phLowNbs, limits.alkalinityLowDkh],
+      ...[limits.alkalinityHighDkh, limits.salinityHighPractical, limits.salinityLowPractical],
+    ].map(String);
+    const rest = [...stated, ...known]
+      .sort((a, b) => b.length - a.length)
+      .reduce((text, part) => text.replaceAll(part, ''), scenario.answer);
+    expect(rest).not.toMatch(/\d/);
+  });
+
+  it('is told in order of time, in words, with a headline', () => {
+    const moments = timelineOf(scenario, outcome);
+    const times = moments.map(({ timeH }) => timeH);
+    expect(times).toEqual(times.toSorted((a, b) => a - b));
+    expect(moments.length).toBeLessThan(14);
+    expect(drillHeadline(outcome)).toMatch(/pH peaks at \d/);
+    expect(JSON.stringify(moments)).not.toMatch(/NaN|undefined|null/);
+  });
+});

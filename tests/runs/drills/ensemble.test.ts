@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { usualSpreads } from '../../../shared/verdict/spreads';
+import { DrillDesk } from '../../../workers/drillDesk';
+import { usualOptions } from '../../../workers/engine/simulation';
+import { drawsOf } from '../../../workers/studies/drill/member';
+import { runDrill } from '../../../workers/studies/drill/drillRun';
+import { rankCorrelation, summaryOf } from '../../../workers/studies/drill/ensembleSummary';
+import {
+  replayed,
+  runMember,
+  type MemberResult,
+} from '../../../workers/studies/drill/memberResult';
+import { patience } from '../../laws/size';
+import { scenarioFromFile } from '../scenarioFiles';
+
+const scenario = { ...scenarioFromFile('drill-stuck-pump.json'), days: 2 };
+const question = { scenario, spreads: usualSpreads, seed: 7 };
+
+const membersOf = async (desk: DrillDesk, from: number, to: number): Promise<MemberResult[]> => {
+  const answer = await desk.members('ensemble', 1, { ...question, from, to });
+  return answer.kind === 'done' ? answer.value : [];
+};
+
+describe('an ensemble', () => {
+  it(
+    'is the same bit for bit whatever the number of workers and their order',
+    async () => {
+      const alone = await membersOf(new DrillDesk(), 0, 12);
+      const [late, early] = await Promise.all([
+        membersOf(new DrillDesk(), 6, 12),
+        membersOf(new DrillDesk(), 0, 6),
+      ]);
+      expect(alone).toHaveLength(12);
+      expect([...early, ...late]).toEqual(alone);
+      expect(new Set(alone.map(({ ph }) => ph.join())).size).toBe(12);
+    },
+    patience,
+  );
+
+  it(
+    'can be replayed member by member',
+    () => {
+      const member = runMember(scenario, usualSpreads, 7, 3, usualOptions);
+      const again = runDrill(replayed(scenario, usualSpreads, 7, 3));
+      expect(member.lines.map(({ worst }) => worst)).toEqual(again.lines.map(({ worst }) => worst));
+    },
+    patience,
+  );
+
+  it(
+    'stops when it is cancelled, and a newer question takes the place of an older',
+    async () => {
+      const desk = new DrillDesk();
+      const long = desk.members('ensemble', 1, { ...question, from: 0, to: 10_000 });
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      desk.cancel('ensemble');
+      expect(await long).toEqual({ kind: 'superseded' });
+      const older = desk.members('ensemble', 2, { ...question, from: 0, to: 10_000 });
+      const newer = desk.members('ensemble', 3, { ...question, from: 0, to: 2 });
+      expect((await older).kind).toBe('superseded');
+      expect((await newer).kind).toBe('done');
+    },
+    patience,
+  );
+
+  it('draws each respect by itself, with the spread that was stated', () => {
+    const draws = Array.from({ length: 4000 }, (_, i) => drawsOf(1, i));
+    const volume = draws.map((draw) => draw.volume);
+    const mean = volume.reduce((a, b) => a + b) / volume.length;
+    const sd = Math.sqrt(volume.reduce((sum, v) => sum + (v - mean) ** 2, 0) / volume.length);
+    expect(Math.abs(mean)).toBeLessThan(4 / Math.sqrt(4000));
+    expect(Math.abs(sd - 1)).toBeLessThan(0.05);
+    const pairs = [
+      draws.map((draw) => draw.pump),
+      draws.map((draw) => draw.hour),
+      volume.slice(1).concat(0),
+    ];
+    for (const other of pairs) expect(Math.abs(rankCorrelation(volume, other))).toBeLessThan(0.06);
+  });
+
+  it(
+    'names what moves the highest pH, and gives quantiles in order',
+    () => {
+      const members = Array.from({ length: 40 }, (_, i) =>
+        runMember(scenario, { ...usualSpreads, strength: 30 }, 1, i, usualOptions),
+      );
+      const { causes, lines, ph } = summaryOf(members);
+      expect(causes[0]?.title).toBe('Strength of the mix');
+      expect(causes[0]?.correlation).toBeGreaterThan(0.5);
+      for (const { worst } of lines) {
+        expect(worst.low).toBeLessThanOrEqual(worst.middle);
+        expect(worst.middle).toBeLessThanOrEqual(worst.high);
+      }
+      expect(ph.length).toBeGreaterThan(20);
+    },
+    patience,
+  );
+});
