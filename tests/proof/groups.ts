@@ -33,6 +33,8 @@ import { runawayChecks } from '../runs/processes/checks/runaway';
 import { refugiumChecks } from '../runs/processes/checks/refugium';
 import { tableSaltChecks } from '../runs/processes/checks/tableSalt';
 import { growthShapeChecks, growthTemperatureChecks } from '../runs/processes/checks/growth';
+import { fullDumpChecks } from '../runs/drills/checks/fullDump';
+import { stopsChecks } from '../runs/drills/checks/stops';
 import { yearChecks } from './yearChecks';
 
 /** What is summarised on the page of proof, by the question that it answers. */
@@ -58,7 +60,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'solubility of calcium hydroxide': portlanditeChecks,
   },
   'Whole runs of the engine': {
-    'recovery by aeration': recoveryChecks,
+    'recovery by aeration': () => recoveryChecks(),
     'limewater against 1.1 dKH a day': limewaterSteadyChecks,
     'first day, undosed': firstDayChecks,
     'calcium for each dKH': calciumPerDkhChecks,
@@ -75,6 +77,9 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'runaway chalk': runawayChecks,
     refugium: refugiumChecks,
     'table salt': tableSaltChecks,
+    'a full dump of the reservoir': fullDumpChecks,
+    'what stops a stuck pump': stopsChecks,
+    'recovery by aeration as a response': () => recoveryChecks('response'),
   },
   'The integrator and the books': {
     'a tenth of the tolerance': toleranceChecks,

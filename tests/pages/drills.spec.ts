@@ -1,0 +1,102 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+
+test.setTimeout(180_000);
+
+test('one drill from choice to map, and its answer taken to the bench', async ({ page }) => {
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+  await page.goto('/#drills');
+  const headline = page.locator('.headline');
+  await expect(headline).toContainText('pH peaks at');
+
+  await test.step('a drill from the shelf tells its story, moment by moment', async () => {
+    await page.getByText('Drills to start from').click();
+    await page.getByRole('button', { name: 'The top-off pump sticks on at two' }).click();
+    await expect(headline).toContainText('pH peaks at 9.11');
+    const moments = page.locator('.answer ol li');
+    await expect(moments.first()).toHaveText('02:00 top-off pump sticks on');
+    await expect(moments.filter({ hasText: 'reservoir empty' })).toHaveText(
+      '05:20 reservoir empty, pH 9.11',
+    );
+  });
+
+  await test.step('a second fault may overlap, and a bad number is refused in words', async () => {
+    await page.getByLabel('And at the same time').selectOption('powerCut');
+    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await expect(page.getByRole('group', { name: 'What breaks (2)' })).toBeVisible();
+    await page.getByRole('button', { name: 'Leave this out' }).last().click();
+    const noticed = page.getByLabel('Noticed after', { exact: true });
+    await noticed.fill('lunch');
+    await noticed.press('Enter');
+    await expect(page.getByRole('alert')).toContainText('stays in force');
+    await noticed.fill('90 min');
+    await noticed.press('Enter');
+    await expect(noticed).toHaveValue('1.5');
+    await expect(headline).toContainText('pH peaks at 8.6');
+    await noticed.fill('8');
+    await noticed.press('Enter');
+    await expect(headline).toContainText('pH peaks at 9.11');
+  });
+
+  await test.step('the search backwards gives a number and a map, and a trial', async () => {
+    await page.getByRole('button', { name: 'Work it out' }).click();
+    const answer = page.getByText(/How big may the reservoir be\? At most \d/);
+    await expect(answer).toBeVisible({ timeout: 90_000 });
+    const litres = Number(/At most ([\d.]+) L/.exec((await answer.textContent())!)![1]);
+    expect(litres).toBeGreaterThan(5);
+    expect(litres).toBeLessThan(20);
+    await expect(page.getByRole('img', { name: /Highest pH of a full dump/ })).toBeVisible({
+      timeout: 90_000,
+    });
+    await page.getByRole('button', { name: 'Take it as a trial' }).click();
+    await page.getByRole('link', { name: 'To the bench' }).click();
+    await page.getByText('Top-off hardware').click();
+    await expect(page.getByLabel('Reservoir', { exact: true })).toHaveValue(String(litres));
+    await page.goBack();
+  });
+
+  await test.step('an ensemble can be stopped, and ends with quantiles and bands', async () => {
+    await page.getByRole('button', { name: /^Try \d+ tanks/ }).click();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByText('What is not known').click();
+    await page.getByLabel('Tanks tried').fill('24');
+    await page.getByLabel('Tanks tried').press('Enter');
+    await page.getByRole('button', { name: 'Try 24 tanks' }).click();
+    await expect(page.getByText(/In (none|\d+ %) of 24 tanks/)).toBeVisible({
+      timeout: 60_000,
+    });
+  });
+
+  await test.step('responses are set against each other', async () => {
+    await page.getByRole('button', { name: 'Try the responses' }).click();
+    await expect(page.getByRole('row', { name: /^aerate/ })).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByRole('row', { name: /^nothing/ })).toBeVisible();
+  });
+  expect(errors).toEqual([]);
+  expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined/);
+});
+
+for (const [width, colorScheme] of [
+  [1280, 'light'],
+  [390, 'dark'],
+] as const) {
+  test(`axe finds nothing on the drills at ${width} wide, ${colorScheme}; nothing is too wide`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
+    await page.goto('/#drills');
+    await expect(page.locator('.headline')).toContainText('pH peaks at');
+    await page.getByRole('button', { name: 'Try the responses' }).click();
+    await expect(page.getByRole('row', { name: /^aerate/ })).toBeVisible({ timeout: 60_000 });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details')) fold.open = true;
+    });
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(wide).toBeLessThanOrEqual(width);
+  });
+}
