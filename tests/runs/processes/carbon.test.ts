@@ -28,7 +28,10 @@ describe('carbon dioxide from the air', () => {
         evaporation: { surfaceM2 },
       });
       const settings = gasExchange.settings({ scenario, volumeL: 300, omegaReference: 4 })!;
-      return gasExchange.rate(onlyView({ volumeL: 300, hTotal: 10 ** -phTotal }), settings);
+      return gasExchange.rate(
+        onlyView({ volumeL: 300, kLaPerH: 0.1, hTotal: 10 ** -phTotal }),
+        settings,
+      );
     };
     // 0.1 1/h in 0.3 m³ through 1.5 m² is 0.02 m/h; through 0.3 m², 0.1 m/h.
     expect(rate('on', 1.5, 8.1) / rate('off', 1.5, 8.1)).toBeCloseTo(2.1, 1);
