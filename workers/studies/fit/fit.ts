@@ -3,7 +3,7 @@ import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { asItHappened, type Happened, type Observation } from './asItHappened';
-import { leastSquares } from './leastSquares';
+import { leastSquares, varianceOf } from './leastSquares';
 import { Model } from './model';
 import { parametersOf, type Parameter } from './parameters';
 
@@ -64,10 +64,6 @@ function excess(chiSquare: number, freedom: number): number {
   return z > ONE_IN_A_HUNDRED ? ratio : 1;
 }
 
-/** JᵢCJᵢᵀ: how much a row moves with the fit that it helped to make. */
-const leverage = (row: readonly number[], covariance: readonly (readonly number[])[]) =>
-  row.reduce((sum, a, i) => sum + row.reduce((s, b, k) => s + a * covariance[i]![k]! * b, 0), 0);
-
 const estimateOf =
   (values: readonly number[], covariance: readonly (readonly number[])[]) =>
   ({ id, title, unit, prior }: Parameter, i: number): Estimate => ({
@@ -108,7 +104,8 @@ export function fitHappened(happened: Happened, options: SimulationOptions = usu
     step: parameters.map(({ step }) => step),
   });
   const expected = model.readings(values);
-  const shares = observations.map((_, i) => leverage(jacobian[i]!, covariance));
+  // The leverage of a row: how much it moves with the fit that it helped to make.
+  const shares = observations.map((_, i) => varianceOf(jacobian[i]!, covariance));
   const points = observations.map((observation, i) => ({
     ...observation,
     expected: expected[i]!,

@@ -82,5 +82,14 @@ const sumOfSquares = (targets: readonly number[], rows: readonly number[]) =>
 
 function covarianceOf(jacobian: readonly (readonly number[])[]): number[][] {
   const j = new Matrix(jacobian.map((row) => [...row]));
-  return inverse(j.transpose().mmul(j)).to2DArray();
+  const c = inverse(j.transpose().mmul(j));
+  // Rounding leaves it a last digit short of symmetric.
+  return Matrix.add(c, c.transpose()).div(2).to2DArray();
 }
+
+/** Variance jCjᵀ of what moves with the unknowns as the row j says. */
+export const varianceOf = (
+  row: readonly number[],
+  covariance: readonly (readonly number[])[],
+): number =>
+  row.reduce((sum, a, i) => sum + row.reduce((s, b, k) => s + a * covariance[i]![k]! * b, 0), 0);
