@@ -3,7 +3,10 @@ import { TrialDesk } from './trialDesk';
 
 /** The door to the engine: all it does is done at the desk behind it. */
 export type TrialDoor = TrialDesk;
-export type { Answer, Progress, TrialOutcome } from './trialDesk';
+export type { Answer } from './answer';
+export type { Progress, TrialOutcome } from './trialDesk';
+export type { LogDesk } from './logDesk';
+export type { LogAnswer } from './studies/answerLog';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 

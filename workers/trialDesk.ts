@@ -3,6 +3,7 @@ import type { Scenario } from '../shared/scenario/schema';
 import { sentence } from '../shared/scenario/problem';
 import { sampleFactors } from '../shared/units/sampleFactors';
 import type { Outcome } from '../shared/verdict/outcome';
+import { answering, type Answer } from './answer';
 import { TrialRun, type Run } from './engine/run';
 import { usualOptions } from './engine/simulation';
 import { solveGas, type GasSolution } from './studies/solveGas';
@@ -10,17 +11,6 @@ import { whatDidIt, type Effect } from './studies/whatDidIt';
 
 /** What a trial gives, as it crosses the border; the trace's buffer is handed over, not copied. */
 export type TrialOutcome = Outcome;
-
-/** Errors cross as values: a thrown one would lose its fields on the way. */
-export interface Failure {
-  readonly code: 'outOfRange' | 'unexpected';
-  readonly message: string;
-}
-
-export type Answer<T> =
-  | { readonly kind: 'done'; readonly value: T; readonly tookMs: number }
-  | { readonly kind: 'superseded' }
-  | { readonly kind: 'failed'; readonly failure: Failure };
 
 export interface Progress {
   readonly hours: number;
@@ -32,11 +22,6 @@ export interface Progress {
 /** Between slices of this length a cancel or a newer job may come in. */
 const SLICE_MS = 12;
 const PARTIAL_EVERY_MS = 250;
-
-const failureOf = (error: unknown): Failure => ({
-  code: error instanceof RangeError ? 'outOfRange' : 'unexpected',
-  message: error instanceof Error ? error.message : String(error),
-});
 
 /** Lets messages that wait at the door (a cancel, a newer job) come in between two slices. */
 const letMessagesIn = (): Promise<void> =>
@@ -61,15 +46,8 @@ export class TrialDesk {
     report?: (progress: Progress) => void,
   ): Promise<Answer<TrialOutcome>> {
     this.latest.set(key, job);
-    const begun = performance.now();
-    try {
-      const value = await this.runInSlices(key, job, scenario, report);
-      if (!value) return { kind: 'superseded' };
-      const tookMs = performance.now() - begun;
-      return Comlink.transfer({ kind: 'done', value, tookMs }, [value.trace.buffer]);
-    } catch (error) {
-      return { kind: 'failed', failure: failureOf(error) };
-    }
+    const answer = await answering(() => this.runInSlices(key, job, scenario, report));
+    return answer.kind === 'done' ? Comlink.transfer(answer, [answer.value.trace.buffer]) : answer;
   }
 
   /** Which single change between two plans moved the outcome most. */
@@ -80,14 +58,7 @@ export class TrialDesk {
     to: Scenario,
   ): Promise<Answer<readonly Effect[]>> {
     this.latest.set(key, job);
-    const begun = performance.now();
-    try {
-      const value = await whatDidIt(from, to, (plan) => this.runInSlices(key, job, plan));
-      if (!value) return { kind: 'superseded' };
-      return { kind: 'done', value, tookMs: performance.now() - begun };
-    } catch (error) {
-      return { kind: 'failed', failure: failureOf(error) };
-    }
+    return answering(() => whatDidIt(from, to, (plan) => this.runInSlices(key, job, plan)));
   }
 
   /** Undefined when a newer job on the same key, or a cancel, ended it. */
@@ -117,14 +88,14 @@ export class TrialDesk {
   }
 
   /** Works out kLa and photosynthesis from the keeper's pH readings. */
-  solveGas(scenario: Scenario): Answer<GasSolution> {
-    const begun = performance.now();
-    try {
-      const value = solveGas(scenario);
-      return { kind: 'done', value, tookMs: performance.now() - begun };
-    } catch (error) {
-      return { kind: 'failed', failure: failureOf(error) };
-    }
+  solveGas(scenario: Scenario): Promise<Answer<GasSolution>> {
+    return answering(async () => solveGas(scenario));
+  }
+
+  /** What has to do with a test log: fetched when it is first asked for. */
+  async log() {
+    const { LogDesk } = await import('./logDesk');
+    return Comlink.proxy(new LogDesk());
   }
 
   cancel(key: string): void {

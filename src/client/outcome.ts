@@ -1,1 +1,8 @@
-export type { Effect, GasSolution, TrialOutcome } from '../../workers/trial.worker';
+export type {
+  Answer,
+  Effect,
+  GasSolution,
+  LogAnswer,
+  LogDesk,
+  TrialOutcome,
+} from '../../workers/trial.worker';

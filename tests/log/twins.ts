@@ -100,7 +100,8 @@ function twin(draw: Draw, normal: () => number, unassumed: boolean) {
   const use = draw(0.3, 2.5);
   const tank: Tank = {
     use,
-    growth: Math.max(0, 0.2 + 0.3 * normal()),
+    // Corals that stand still to corals that double in three months (common practice).
+    growth: draw(0, 0.8),
     start: draw(7.5, 10),
     volumeL: draw(60, 900),
     dosedDkhPerDay: Math.max(0, use - draw(-0.05, 0.25)),
