@@ -7,6 +7,8 @@ export type { Answer } from './answer';
 export type { Progress, TrialOutcome } from './trialDesk';
 export type { LogDesk } from './logDesk';
 export type { LogAnswer } from './studies/answerLog';
+export type { Correction } from './studies/plan/correct';
+export type { Candidate } from './studies/plan/threePlans';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 

@@ -1,5 +1,7 @@
 export type {
   Answer,
+  Candidate,
+  Correction,
   Effect,
   GasSolution,
   LogAnswer,
