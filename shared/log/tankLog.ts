@@ -1,5 +1,7 @@
 import * as v from 'valibot';
 import { quantity } from '../scenario/quantity';
+import { fieldIn, type Field } from '../scenario/fields';
+import { alkalinity } from '../scenario/tank';
 import { isLocalTime } from './localTime';
 import { inOrder, isReading, readingSchema, type Reading } from './reading';
 
@@ -29,6 +31,30 @@ export const tankLogSchema = v.strictObject({
     },
     0.1,
   ),
+  /** What a plan shall hold, and what the keeper measures with. */
+  targetDkh: quantity(alkalinity('Alkalinity to hold'), 8.5),
+  scoopG: quantity(
+    {
+      title: 'A level scoop weighs',
+      unit: 'g',
+      min: 0,
+      max: 500,
+      step: 0.1,
+      help: '0: weigh everything. Powders differ: weigh ten scoops of yours.',
+    },
+    0,
+  ),
+  pumpMlPerMin: quantity(
+    {
+      title: 'The dosing pump gives',
+      unit: 'mL/min',
+      min: 0,
+      max: 5000,
+      step: 0.5,
+      help: '0: set the pump in mL a day.',
+    },
+    0,
+  ),
 });
 
 export type TankLog = v.InferOutput<typeof tankLogSchema>;
@@ -47,3 +73,9 @@ export function readTankLog(value: unknown): { log: TankLog; unreadable: number 
   const log = parsed.success ? parsed.output : { ...emptyLog, readings };
   return { log, unreadable: all.length - readings.length };
 }
+
+/** The numbers that stand beside the readings. */
+export type LogSetting = 'withinDkhPerDay' | 'targetDkh' | 'scoopG' | 'pumpMlPerMin';
+
+/** What the schema says about one of them. */
+export const settingField = (name: LogSetting): Field => fieldIn(tankLogSchema, [name])!;

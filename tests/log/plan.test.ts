@@ -6,7 +6,7 @@ import { readColumn } from '../../shared/trace/trace';
 import { largestDailyChange } from '../../shared/verdict/measures';
 import { run } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
-import { LEAST_PROMISE_DAYS, threePlans, withUse } from '../../workers/studies/plan/threePlans';
+import { threePlans, withUse } from '../../workers/studies/plan/threePlans';
 import { patience, runsOf } from '../laws/size';
 
 const kit = { scoopG: 0, pumpMlPerMin: 0 };
@@ -59,8 +59,8 @@ describe('plans', () => {
             giveOrTakeDkhPerDay: tank.giveOrTake,
           });
           expect(plans).toHaveLength(3);
-          for (const { scenario, promisedDays } of plans) {
-            if (promisedDays < LEAST_PROMISE_DAYS) continue;
+          for (const { scenario, promisedDays, offered } of plans) {
+            if (!offered) continue;
             promises++;
             const use = scenario.corals.useDkhPerDay + aside * tank.giveOrTake;
             const dkh = readColumn(replayed(withUse(scenario, use)).trace, 'alkalinity_dkh');

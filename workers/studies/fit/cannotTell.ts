@@ -89,5 +89,6 @@ export const notesOf = (fit: Fit, plan: Scenario): string[] => [
   ...aboutLots(fit),
   ...aboutGrowth(fit),
   ...aboutGas(fit, plan),
+  'Every ± takes gas exchange and the corals’ answer to saturation to be as in your plan; where they are not, it is too narrow (95 in 100 becomes about 80).',
   'A test that always reads the same amount too high does not move the consumption; one that reads 5 % too high makes it 5 % too high.',
 ];

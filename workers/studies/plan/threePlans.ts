@@ -25,10 +25,12 @@ export interface Candidate extends Way {
   readonly dkh: Float64Array;
   /** Days inside the keeper's alkalinity band for every consumption that the log allows. */
   readonly promisedDays: number;
+  /** A plan that cannot be promised at all is shown, and not offered. */
+  readonly offered: boolean;
 }
 
-/** A shorter promise is none: the next weekly test comes later. */
-export const LEAST_PROMISE_DAYS = 7;
+/** A shorter promise is none: a keeper who has just made a plan tests again after some days. */
+const LEAST_PROMISE_DAYS = 3;
 
 export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => ({
   ...scenario,
@@ -51,12 +53,14 @@ function replay(runPlan: RunPlan, way: Way, question: PlanQuestion): Candidate {
   const by = question.giveOrTakeDkhPerDay;
   const uses = [-by, 0, by].map((more) => scenario.corals.useDkhPerDay + more);
   const litres = lastOf(outcome.trace, 'topoff_l') / (Math.max(1, outcome.trace.rows - 1) / 24);
+  const promisedDays = Math.min(...uses.map((use) => daysInside(runPlan, withUse(scenario, use))));
   return {
     ...way,
+    promisedDays,
+    offered: promisedDays >= LEAST_PROMISE_DAYS,
     verdict: verdictOf(scenario, outcome),
     recipe: recipeOf(scenario, litres, question.kit),
     dkh: readColumn(outcome.trace, 'alkalinity_dkh').slice(),
-    promisedDays: Math.min(...uses.map((use) => daysInside(runPlan, withUse(scenario, use)))),
   };
 }
 
