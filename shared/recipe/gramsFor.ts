@@ -10,10 +10,6 @@ const MOLAR_MASS_G = { Ca: molarMassGPerMol({ Ca: 1 }), Mg: molarMassGPerMol({ M
 export const gramsForDkh = (additive: AdditiveId, dkh: number, litres: number): number =>
   (meqPerLFromDkh(dkh) * litres) / oxidisedMeqPerG(additive);
 
-/** dKH by which so many grams raise so many litres. */
-export const dkhFromGrams = (additive: AdditiveId, grams: number, litres: number): number =>
-  grams / gramsForDkh(additive, 1, litres);
-
 /** Calcium or magnesium in one gram, mg. */
 export function mgPerGram(additive: AdditiveId, metal: 'Ca' | 'Mg'): number {
   const { gives, molarMassG } = additives[additive];

@@ -5,6 +5,5 @@ export type {
   Effect,
   GasSolution,
   LogAnswer,
-  LogDesk,
   TrialOutcome,
 } from '../../workers/trial.worker';

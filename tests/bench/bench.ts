@@ -1,6 +1,7 @@
 import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
 import { benchCost } from './cost';
 import { benchDrag } from './drag';
+import { benchLog } from './log';
 import { benchEngine } from './engine';
 
 /** One figure a line: name, value, unit. */
@@ -13,6 +14,7 @@ benchEngine(
   scenarioFiles.map((name) => [name, { ...scenarioFromFile(name), days: 90 }] as const),
 );
 benchCost(print, { ...scenarioFromFile('limewater-holds.json'), days: 90 });
+benchLog(print, scenarioFromFile('limewater-holds.json'));
 await benchDrag(print);
 // The preview server's connections would keep the process waiting.
 process.exit(0);
