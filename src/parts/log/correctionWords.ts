@@ -9,6 +9,8 @@ export function correctionSentence(found: Correction, nowDkh: number, targetDkh:
   switch (found.kind) {
     case 'none':
       return `The water stands at ${nowDkh.toFixed(1)} dKH, where it should be: no correction.`;
+    case 'tooFast':
+      return `No daily dose gets ${way} without moving more than your ${found.mostDkhPerDay} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`;
     case 'raise':
       return `First ${way}: ${found.gramsPerDay} g of ${additives[found.additive].label} a day for ${daysText(found.days)}, dissolved in fresh water and poured in slowly each morning. Alkalinity then moves by at most ${found.largestDailyDkh.toFixed(2)} dKH in a day; pH peaks at ${found.peakPh.toFixed(2)}.`;
     case 'wait': {

@@ -10,6 +10,8 @@ import { doseWhere } from './root';
 /** How the water gets to the target without breaking a daily limit. */
 export type Correction =
   | { readonly kind: 'none' }
+  /** No daily dose gets there within the limit: what holds the water today is too far off. */
+  | { readonly kind: 'tooFast'; readonly mostDkhPerDay: number }
   | {
       readonly kind: 'raise';
       readonly additive: Carbonate;
@@ -67,29 +69,23 @@ function raise(
 ): Correction {
   const missing = targetDkh - upkeep.tank.alkalinityDkh;
   const most = upkeep.limits.alkalinityChangeDkhPerDay * SPARE;
-  const total = gramsForDkh(
-    additive,
-    missing + upkeep.corals.useDkhPerDay * MOST_DAYS,
-    upkeep.tank.volumeL,
-  );
-  let found: { days: number; grams: number; scenario: Scenario; change: number } | undefined;
+  const { tank, corals, limits } = upkeep;
   for (let days = Math.ceil(missing / most); days <= MOST_DAYS; days = Math.ceil(days * 1.2)) {
     const grams = doseWhere(
       (g) => afterwards(runPlan, poured(upkeep, additive, days, g), days) - targetDkh,
       0,
-      total / days,
+      gramsForDkh(additive, missing / days + 2 * corals.useDkhPerDay + 0.5, tank.volumeL),
       CLOSE_DKH,
     );
-    const scenario = poured(upkeep, additive, days, scaleText(grams ?? 0));
-    const change = dailyChange(runPlan, scenario);
-    found = { days, grams: scaleText(grams ?? 0), scenario, change };
-    if (change <= upkeep.limits.alkalinityChangeDkhPerDay) break;
+    if (grams === undefined) continue;
+    const gramsPerDay = scaleText(grams);
+    const scenario = poured(upkeep, additive, days, gramsPerDay);
+    const largestDailyDkh = dailyChange(runPlan, scenario);
+    if (largestDailyDkh > limits.alkalinityChangeDkhPerDay) continue;
+    const peak = peakPh(runPlan(scenario));
+    return { kind: 'raise', additive, days, scenario, gramsPerDay, largestDailyDkh, peakPh: peak };
   }
-  const { days, grams, scenario, change } = found!;
-  return {
-    ...{ kind: 'raise', additive, days, scenario, gramsPerDay: grams, largestDailyDkh: change },
-    peakPh: peakPh(runPlan(scenario)),
-  };
+  return { kind: 'tooFast', mostDkhPerDay: limits.alkalinityChangeDkhPerDay };
 }
 
 const dosedAt = (plan: Scenario, share: number): Scenario => ({
