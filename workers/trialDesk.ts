@@ -88,6 +88,12 @@ export class TrialDesk {
     return Comlink.proxy(new DrillDesk());
   }
 
+  /** What has to do with a test log: fetched when it is first asked for. */
+  async log() {
+    const { LogDesk } = await import('./logDesk');
+    return Comlink.proxy(new LogDesk());
+  }
+
   cancel(key: string): void {
     this.latest.delete(key);
   }

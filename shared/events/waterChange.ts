@@ -6,13 +6,12 @@ import type { Plant } from '../devices/device';
 import type { View } from '../processes/view';
 import type { Block } from '../species/block';
 import { mixWater } from '../water/mixWater';
-import type { EventKind } from './event';
+import type { EventKind, TankEvent } from './event';
 
 type Fault = Scenario['faults'][number];
 
-/** Mixed wrongly, if the bag or the scale was the wrong one at that moment. */
-export function newWaterAt(scenario: Scenario, wrong: Fault | undefined, volumeL: number): Block {
-  if (!wrong) return newWater(scenario, volumeL);
+/** New water from the wrong bag, or weighed wrongly. */
+function mixedWrongly(scenario: Scenario, wrong: Fault, volumeL: number): Block {
   const { waterChanges } = scenario;
   const { salt } = waterChanges;
   const scale = salt.atSalinityPractical / wrong.newWaterSalinity;
@@ -58,6 +57,20 @@ export function exchange(
 }
 
 /** Part of the tank is drained and the same volume of new water poured in. */
+export function changeOfWater(scenario: Scenario, percent: number): (timeH: number) => TankEvent {
+  const litres = (percent / 100) * scenario.tank.volumeL;
+  const fresh = newWater(scenario, litres);
+  const wrong = new Windows(scenario.faults, 'wrongNewWater', scenario.start.clockHour);
+  return (timeH) => ({
+    timeH,
+    apply(view, plant) {
+      const fault = wrong.at(view.timeH);
+      const poured = fault ? mixedWrongly(scenario, fault, litres) : fresh;
+      exchange('waterChange', litres, poured, view, plant);
+    },
+  });
+}
+
 export const waterChange: EventKind = {
   id: 'waterChange',
   label: 'water changes',
@@ -65,18 +78,9 @@ export const waterChange: EventKind = {
     const { percent, everyDays, hour } = scenario.waterChanges;
     if (percent < 0.01) return [];
     const { clockHour } = scenario.start;
-    const litres = (percent / 100) * scenario.tank.volumeL;
-    const fresh = newWater(scenario, litres);
-    const wrong = new Windows(scenario.faults, 'wrongNewWater', clockHour);
+    const changeAt = changeOfWater(scenario, percent);
     const first = nextDailyTimeH(0, hour, clockHour) + Math.max(0, everyDays - 1) * 24;
     const count = Math.max(0, Math.floor((scenario.days * 24 - first) / (everyDays * 24)) + 1);
-    return Array.from({ length: count }, (_, i) => ({
-      timeH: first + i * everyDays * 24,
-      apply(view, plant) {
-        const fault = wrong.at(view.timeH);
-        const poured = fault ? newWaterAt(scenario, fault, litres) : fresh;
-        exchange('waterChange', litres, poured, view, plant);
-      },
-    }));
+    return Array.from({ length: count }, (_, i) => changeAt(first + i * everyDays * 24));
   },
 };

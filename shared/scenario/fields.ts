@@ -29,8 +29,8 @@ type Schema = v.GenericSchema & {
 
 const unwrap = (schema: Schema): Schema => (schema.wrapped ? unwrap(schema.wrapped) : schema);
 
-function descend(path: FieldPath): Schema | undefined {
-  let schema: Schema | undefined = scenarioSchema as unknown as Schema;
+function descend(root: unknown, path: FieldPath): Schema | undefined {
+  let schema: Schema | undefined = root as Schema;
   for (const step of path) {
     const inner: Schema = unwrap(schema);
     schema = typeof step === 'number' ? inner.item : inner.entries?.[step];
@@ -40,8 +40,11 @@ function descend(path: FieldPath): Schema | undefined {
 }
 
 /** The description of the field at a path, or undefined when the schema has no such field. */
-export function fieldAt(path: FieldPath): Field | undefined {
-  const schema = descend(path);
+export const fieldAt = (path: FieldPath): Field | undefined => fieldIn(scenarioSchema, path);
+
+/** The same of any schema that is made of the same parts. */
+export function fieldIn(root: unknown, path: FieldPath): Field | undefined {
+  const schema = descend(root, path);
   if (!schema) return undefined;
   const metadata = v.getMetadata(schema) as Partial<QuantityMeta> & { expression?: true };
   return {

@@ -1,9 +1,10 @@
 import type { Component } from 'svelte';
 import type { Bench } from '../state/bench.svelte';
 import type { Route } from '../state/route.svelte';
+import type { TankShelf } from '../state/tankShelf.svelte';
 import BenchPage from './BenchPage.svelte';
 
-export type Page = Component<{ bench: Bench; route: Route }>;
+export type Page = Component<{ bench: Bench; route: Route; tanks: TankShelf }>;
 
 interface PageEntry {
   /** Also the address's fragment. */
@@ -16,6 +17,7 @@ interface PageEntry {
 /** Every page, in the order of the headline; the first is the one that opens. */
 export const pageList: readonly PageEntry[] = [
   { id: 'bench', title: 'Bench', load: () => BenchPage },
+  { id: 'log', title: 'Log', load: () => import('./LogPage.svelte').then((m) => m.default) },
   {
     id: 'drills',
     title: 'Drills',

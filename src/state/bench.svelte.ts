@@ -2,7 +2,6 @@ import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Effect, GasSolution } from '../client/outcome';
 import { TrialClient } from '../client/trialClient';
-import { Autosave } from './autosave';
 import { withValue } from '../../shared/scenario/change';
 import { History } from './history';
 import { MOST_TRIALS } from './inks';
@@ -16,7 +15,7 @@ import {
 } from './plans';
 import { Trials, type Trial } from './trials.svelte';
 
-/** The bench: plans, their trials, one time cursor, undo and redo, autosave. */
+/** The bench: plans, their trials, one time cursor, undo and redo. */
 export class Bench {
   private state: BenchPlans = $state.raw({ plans: [], selected: '' });
   /** Counts changes, so that what asks the history is asked again. */
@@ -25,10 +24,11 @@ export class Bench {
   walks = $state(0);
   cursorH = $state(0);
   notice = $state('');
-  private readonly history = new History<BenchPlans>();
+  /** Told of every change, to save it. */
+  onChange: ((plans: BenchPlans) => void) | undefined;
+  private history = new History<BenchPlans>();
   private readonly client = new TrialClient();
   private readonly trials = new Trials(this.client);
-  private readonly autosave = new Autosave((notice) => (this.notice = notice));
   private readonly example: Scenario;
 
   constructor(example: Scenario) {
@@ -36,6 +36,9 @@ export class Bench {
     this.show(openingPlans(example));
   }
 
+  get now(): BenchPlans {
+    return this.state;
+  }
   get plans(): readonly PlanOnBench[] {
     return this.state.plans;
   }
@@ -58,14 +61,11 @@ export class Bench {
     return this.trials.of(id);
   }
 
-  /** Brings back what was saved; the example stays when nothing was. */
-  async restore(): Promise<void> {
-    const saved = await this.autosave.restore();
-    if (saved) this.show(saved);
-  }
-  /** To be called when the page is about to go away. */
-  saveBeforeLeaving(): void {
-    this.autosave.beforeLeaving();
+  /** Another tank's plans; what was done to the last one is not undone in this. */
+  openPlans(plans: BenchPlans): void {
+    this.history = new History();
+    this.show(plans);
+    this.cursorH = 0;
   }
 
   select(id: string): void {
@@ -159,6 +159,6 @@ export class Bench {
     this.state = next;
     this.changes++;
     this.trials.follow(before, next.plans);
-    this.autosave.soon(next);
+    this.onChange?.(next);
   }
 }

@@ -1,69 +1,87 @@
 import { openDB, type IDBPDatabase } from 'idb';
-import { isScenario } from '../../shared/scenario/parse';
-import type { BenchPlans, PlanOnBench } from './plans';
-import { inks } from './inks';
+import { readTank, tankOfBench, type Tank } from './tanks';
 
 const DATABASE = 'paper-reef';
-const STORE = 'bench';
-const KEY = 'plans';
+/** One record a tank, under its id. */
+const TANKS = 'tanks';
+/** Up to version 1 there was one bench and no tank: still read, never written. */
+const OLD_BENCH = 'bench';
+const OLD_KEY = 'plans';
 const SET_ASIDE = 'set aside';
+const CURRENT = 'paper-reef current tank';
 
 const database = (): Promise<IDBPDatabase> =>
-  openDB(DATABASE, 1, { upgrade: (db) => void db.createObjectStore(STORE) });
+  openDB(DATABASE, 2, {
+    upgrade(db, from) {
+      if (from < 1) db.createObjectStore(OLD_BENCH);
+      db.createObjectStore(TANKS);
+    },
+  });
 
-/** Saves what is on the bench; one record, so that it is there whole or not at all. */
-export async function saveBench(bench: BenchPlans): Promise<void> {
+/** Saves a tank; one record, so that it is there whole or not at all. */
+export async function saveTank(tank: Tank): Promise<void> {
   const db = await database();
-  await db.put(STORE, bench, KEY);
+  await db.put(TANKS, tank, tank.id);
   db.close();
 }
 
-/** Leaves the bench where even a page that is being closed can write. */
-export function keepForNextVisit(bench: BenchPlans): void {
+export async function removeTank(id: string): Promise<void> {
+  const db = await database();
+  await db.delete(TANKS, id);
+  db.close();
+}
+
+/** Leaves a tank where even a page that is being closed can write. */
+export function keepForNextVisit(tank: Tank): void {
   try {
-    localStorage.setItem(DATABASE, JSON.stringify(bench));
+    localStorage.setItem(DATABASE, JSON.stringify(tank));
   } catch {
     // Storage refused or full: the last regular save remains.
   }
 }
 
 /** What a closing page left, once. */
-function leftBehind(): Partial<BenchPlans> | undefined {
+function leftBehind(): unknown {
   const text = localStorage.getItem(DATABASE);
   localStorage.removeItem(DATABASE);
   try {
-    return text === null ? undefined : (JSON.parse(text) as Partial<BenchPlans>);
+    return text === null ? undefined : JSON.parse(text);
   } catch {
     return undefined;
   }
 }
 
-const isPlan = (value: unknown): value is PlanOnBench => {
-  const plan = value as Partial<PlanOnBench> | undefined;
-  return (
-    typeof plan?.id === 'string' &&
-    typeof plan.name === 'string' &&
-    inks[plan.ink ?? -1] !== undefined &&
-    isScenario(plan.scenario)
-  );
-};
+/** Which tank was open last. */
+export const lastOpen = (): string | null => localStorage.getItem(CURRENT);
+
+export function keepOpen(id: string): void {
+  try {
+    localStorage.setItem(CURRENT, id);
+  } catch {
+    // Storage refused: the first tank opens next time.
+  }
+}
 
 export interface Loaded {
-  readonly bench: BenchPlans | undefined;
+  readonly tanks: readonly Tank[];
   /** Whether something could not be read; it was put aside, not thrown away. */
   readonly setAside: boolean;
 }
 
 /** What was saved last, as far as it can be read. */
-export async function loadBench(): Promise<Loaded> {
+export async function loadTanks(): Promise<Loaded> {
   const db = await database();
-  const saved = leftBehind() ?? ((await db.get(STORE, KEY)) as Partial<BenchPlans> | undefined);
-  const all = Array.isArray(saved?.plans) ? saved.plans : [];
-  const plans = all.filter(isPlan);
-  const setAside = saved !== undefined && (plans.length === 0 || plans.length < all.length);
-  if (setAside) await db.put(STORE, saved, SET_ASIDE);
+  const saved = new Map<string, unknown>();
+  for (const key of await db.getAllKeys(TANKS)) saved.set(String(key), await db.get(TANKS, key));
+  const left = leftBehind();
+  if (left !== undefined) saved.set(String((left as Partial<Tank>).id ?? 'tank-1'), left);
+  if (saved.size === 0) {
+    const bench: unknown = await db.get(OLD_BENCH, OLD_KEY);
+    if (bench !== undefined) saved.set('tank-1', bench);
+  }
+  const read = [...saved].map(([id, value]) => readTank(tankOfBench(id, value)));
+  const spoiled = read.some(({ whole }) => !whole);
+  if (spoiled) await db.put(OLD_BENCH, [...saved.values()], SET_ASIDE);
   db.close();
-  if (plans.length === 0) return { bench: undefined, setAside };
-  const selected = plans.find(({ id }) => id === saved?.selected)?.id ?? plans[0]!.id;
-  return { bench: { plans, selected }, setAside };
+  return { tanks: read.flatMap(({ tank }) => tank ?? []), setAside: spoiled };
 }

@@ -2,6 +2,7 @@ import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
 import { benchCost } from './cost';
 import { benchDrag } from './drag';
 import { benchEnsemble } from './ensemble';
+import { benchLog } from './log';
 import { benchEngine } from './engine';
 
 /** One figure a line: name, value, unit. */
@@ -15,6 +16,7 @@ benchEngine(
 );
 benchCost(print, { ...scenarioFromFile('limewater-holds.json'), days: 90 });
 await benchEnsemble(print);
+benchLog(print, scenarioFromFile('limewater-holds.json'));
 await benchDrag(print);
 // The preview server's connections would keep the process waiting.
 process.exit(0);

@@ -55,3 +55,34 @@ test('a trial can start from the water of today’s plan', async ({ page }) => {
   const names = page.getByRole('img', { name: /^pH over time/ });
   await expect(names).toHaveAccessibleName(/Today's plan 8\.00 NBS, Trial A 8\.00 NBS/);
 });
+
+test('a bench that was saved before there were tanks opens as the first tank', async ({ page }) => {
+  const use = page.getByLabel('Alkalinity use', { exact: true });
+  await use.fill('2');
+  await use.press('Enter');
+  await page.waitForTimeout(600);
+  await page.goto('/icon.svg');
+  await page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const now = await done(indexedDB.open('paper-reef'));
+    const tank = await done(now.transaction('tanks').objectStore('tanks').get('tank-1'));
+    now.close();
+    await done(indexedDB.deleteDatabase('paper-reef'));
+    localStorage.clear();
+    const opening = indexedDB.open('paper-reef', 1);
+    opening.onupgradeneeded = () => opening.result.createObjectStore('bench');
+    const old = await done(opening);
+    await done(old.transaction('bench', 'readwrite').objectStore('bench').put(tank.bench, 'plans'));
+    old.close();
+  });
+  await page.goto('/');
+  await expect(use).toHaveValue('2.00');
+  await page.goto('/#log');
+  await expect(page.getByLabel('Tank', { exact: true })).toHaveText(
+    /The lagoon of the field school/,
+  );
+});

@@ -8,6 +8,8 @@ import { constantsChecks } from '../reference/checks/constants';
 import { densityChecks } from '../reference/checks/density';
 import { enhancementChecks } from '../reference/checks/enhancement';
 import { evaporationChecks } from '../reference/checks/evaporation';
+import { recipeChecks } from '../reference/checks/recipes';
+import { slopeResolutionChecks } from '../reference/checks/slopeResolution';
 import { precipitationRateChecks } from '../reference/checks/precipitationRates';
 import { gasChecks } from '../reference/checks/gas';
 import { hydrometerChecks } from '../reference/checks/hydrometer';
@@ -57,6 +59,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'limewater, closed and re-aired': limewaterDoseChecks,
     'four additives, closed and re-aired': additiveEffectChecks,
     'weights and formulas': stoichiometryChecks,
+    'grams in recipes': recipeChecks,
     'solubility of calcium hydroxide': portlanditeChecks,
   },
   'Whole runs of the engine': {
@@ -80,6 +83,9 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'a full dump of the reservoir': fullDumpChecks,
     'what stops a stuck pump': stopsChecks,
     'recovery by aeration as a response': () => recoveryChecks('response'),
+  },
+  'The test log': {
+    'how well tests tell a slope': slopeResolutionChecks,
   },
   'The integrator and the books': {
     'a tenth of the tolerance': toleranceChecks,

@@ -23,9 +23,15 @@ export function runLaws(seed: number): LawFile[] {
   const report = join(folder, 'laws.json');
   spawnSync(
     'npx',
-    ['vitest', 'run', 'tests/laws', 'tests/runs', '--reporter=dot', '--reporter=json'].concat(
-      `--outputFile.json=${report}`,
-    ),
+    [
+      'vitest',
+      'run',
+      'tests/laws',
+      'tests/runs',
+      'tests/log',
+      '--reporter=dot',
+      '--reporter=json',
+    ].concat(`--outputFile.json=${report}`),
     {
       stdio: ['ignore', 'inherit', 'inherit'],
       env: { ...process.env, LAW_SCALE: '1', LAW_SEED: String(seed) },

@@ -1,6 +1,8 @@
 import { misses, type Check } from '../reference/check';
 import { publishedSetAside } from '../reference/publishedSetAside';
+import type { Twins } from '../log/twins';
 import type { LawFile } from './laws';
+import { twinFailures, twinSection } from './twinSection';
 import {
   GROUP_HEADERS,
   groupRows,
@@ -16,17 +18,18 @@ export interface Proof {
   readonly published: readonly Check[];
   readonly laws: readonly LawFile[];
   readonly grazing: readonly Grazing[];
+  readonly twins: { readonly assumed: Twins; readonly unassumed: Twins };
   readonly versions: Readonly<Record<string, string>>;
   readonly seed: number;
   readonly date: string;
 }
 
-export function failures({ groups, published, laws }: Proof): string[] {
+export function failures({ groups, published, laws, twins }: Proof): string[] {
   const checks = [...groups.flatMap(([, parts]) => parts.flatMap(([, c]) => c)), ...published];
   const broken = laws.flatMap(({ name, tests }) =>
     tests.filter(({ passed }) => !passed).map(({ title }) => `${name}: ${title}`),
   );
-  return [...misses(checks), ...broken];
+  return [...misses(checks), ...broken, ...twinFailures(twins)];
 }
 
 function summary(proof: Proof): string {
@@ -79,6 +82,7 @@ export function page(proof: Proof): string {
     grazingList(proof.grazing),
     `## Printed values, one by one\n\n${table(PUBLISHED_HEADERS, proof.published.map(publishedRow))}`,
     `Values of the same table that are set aside, and why:\n\n${reasons.join('\n')}`,
+    twinSection(proof.twins),
     `## Laws and whole runs at full length\n\n${lawsTable(proof.laws)}`,
     notChecked,
   ].join('\n\n')}\n`;

@@ -77,10 +77,16 @@ interface CompileOptions {
   readonly omegaReference?: number;
   /** Leaves out water changes, additions and faults: the run-in repeats an ordinary day. */
   readonly withoutEvents?: boolean;
+  /** What was done to the tank, in order of time, instead of what the scenario plans. */
+  readonly events?: readonly TankEvent[];
   readonly registry?: readonly Process<unknown>[];
   readonly kinds?: readonly DeviceKind[];
   readonly factors?: Factors;
 }
+
+/** What the scenario plans to do to the tank, in order of time. */
+export const plannedEvents = (scenario: Scenario): TankEvent[] =>
+  eventKinds.flatMap((kind) => kind.occurrences(scenario)).sort((a, b) => a.timeH - b.timeH);
 
 /** Throws a RangeError with a table when a process's reaction does not balance. */
 export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
@@ -124,9 +130,7 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
       compileChannel(process, settings, i, books),
     ),
     devices,
-    events: options.withoutEvents
-      ? []
-      : eventKinds.flatMap((kind) => kind.occurrences(scenario)).sort((a, b) => a.timeH - b.timeH),
+    events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),
     ledger,
     weather: weatherOf(scenario, factors),
     growing: running.some(({ process: { id } }) => id === 'calcification'),

@@ -56,10 +56,15 @@ function runDay(
 /**
  * Finds the CO2 at which the first day ends as it began, by secant steps on its logarithm (dKH is
  * the start's each time: the run-in is at fixed dKH), together with the day's mean saturation.
+ * A tank much like one that is settled already is sought from there.
  */
-export function settle(scenario: Scenario, options: SimulationOptions): Settled {
+export function settle(
+  scenario: Scenario,
+  options: SimulationOptions,
+  near?: Pick<Settled, 'pco2Uatm' | 'omegaReference'>,
+): Settled {
   try {
-    return findCycle(scenario, options);
+    return findCycle(scenario, options, near);
   } catch (error) {
     if (!(error instanceof LeftRange)) throw error;
     // A tank that dries up within a day has no cycle; the run itself will say where it ends.
@@ -86,16 +91,20 @@ function meanOmega(
   return omegaReference;
 }
 
-function findCycle(scenario: Scenario, options: SimulationOptions): Settled {
+function findCycle(
+  scenario: Scenario,
+  options: SimulationOptions,
+  near: Pick<Settled, 'pco2Uatm' | 'omegaReference'> | undefined,
+): Settled {
   const { start } = scenario;
   const air = roomPco2Uatm(scenario);
-  let omegaReference = 4;
+  let omegaReference = near?.omegaReference ?? 4;
   if (start.carbon !== 'settledCycle') {
     const fixed = start.carbon === 'airEquilibrium' ? air : undefined;
     return { pco2Uatm: air, omegaReference: meanOmega(scenario, fixed, options), settled: true };
   }
   let before: { x: number; gap: number } | undefined;
-  let x = Math.log(air);
+  let x = Math.log(near?.pco2Uatm ?? air);
   for (let i = 0; i < 30; i++) {
     const day = runDay(scenario, Math.exp(x), omegaReference, options);
     const gap = Math.log(Math.max(LOWEST_UATM, day.endPco2Uatm)) - x;

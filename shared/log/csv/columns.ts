@@ -1,0 +1,103 @@
+import { testUnit, testUnitsOf } from '../../units/testUnits';
+import { readingField, readingNames, type ReadingName } from '../reading';
+
+/** What a column of a file may hold: a field of a reading, a date or a time of day alone, or nothing we take. */
+export type ColumnTarget = ReadingName | 'date' | 'timeOfDay';
+
+/** One column of a file, as understood or as the keeper set it. */
+export interface LogColumn {
+  readonly header: string;
+  readonly target: ColumnTarget | undefined;
+  /** The unit that the header names; undefined where a number still needs one. */
+  readonly unit: string | undefined;
+}
+
+/** Words that headers use, whole and in lower case, tried in this order. */
+const words: readonly (readonly [ColumnTarget, RegExp])[] = [
+  ['accuracyDkh', /accuracy|sigma|σ|spread|uncertainty/],
+  ['testsLeft', /tests? left|left in/],
+  ['lot', /\b(lot|batch|charge)\b/],
+  ['grams', /\b(grams|amount|dose)\b|\bg\b/],
+  ['additive', /additive|substance|poured/],
+  ['waterChangePercent', /water.?change|\bwc\b|changed/],
+  ['notes', /note|comment|remark/],
+  ['test', /\b(test|kit|method|kind)\b/],
+  ['alkalinityDkh', /alkalinity|\balk\b|\bd?kh\b|carbonate hardness/],
+  ['calciumMgPerL', /calcium|\bca\b/],
+  ['magnesiumMgPerL', /magnesium|\bmg\b(?!\/l)/],
+  ['nitrateMgPerL', /nitrate|\bno3\b/],
+  ['ammoniaMgPerL', /ammonia|ammonium|\bnh[34]\b/],
+  ['salinityPractical', /salinity|\bsal\b|gravity|\bsg\b|conductivity|\bppt\b|\bpsu\b/],
+  ['phNbs', /\bph\b/],
+  ['at', /when|date.*time|time.*date|timestamp|^at$/],
+  ['date', /\b(date|day)\b/],
+  ['timeOfDay', /\b(time|clock|hour)\b/],
+  ['tempC', /temp/],
+];
+
+/** "alkalinity (meq/L)" → its words and its unit; "SG" is both. */
+function split(header: string): { name: string; unit: string } {
+  const match = /^(.*?)[([]([^)\]]*)[)\]]\s*$/.exec(header);
+  return match ? { name: match[1]!, unit: match[2]!.trim() } : { name: header, unit: '' };
+}
+
+/** The unit that a number's header names, or that its name implies. */
+function unitIn(own: string, name: string, unit: string): string | undefined {
+  if (unit !== '') return testUnit(own, unit)?.name;
+  if (testUnitsOf(own).length === 1) return own;
+  const spelled = name.split(/[\s_]+/).map((word) => testUnit(own, word)?.name);
+  const implied = /gravity/.test(name)
+    ? 'SG 25/25'
+    : /conductivity/.test(name)
+      ? 'mS/cm at 25 °C'
+      : undefined;
+  return spelled.find((word) => word !== undefined) ?? implied;
+}
+
+/** What a header says of its column. */
+export function readHeader(header: string): LogColumn {
+  const { name, unit } = split(header.trim().toLowerCase().replaceAll('_', ' '));
+  const target = words.find(([, word]) => word.test(name.trim()))?.[0];
+  return { header, target, unit: target && unitOf(target, name.trim(), unit) };
+}
+
+function unitOf(target: ColumnTarget, name: string, unit: string): string | undefined {
+  const own = ownUnit(target);
+  return own === undefined ? undefined : unitIn(own, name, unit);
+}
+
+/** The unit that a target is kept in; undefined when it is no number. */
+export const ownUnit = (target: ColumnTarget): string | undefined =>
+  target === 'date' || target === 'timeOfDay' ? undefined : readingField(target).quantity?.unit;
+
+/** Columns that need the keeper's word before anything can be read. */
+export const needsUnit = ({ target, unit }: LogColumn): boolean =>
+  target !== undefined && ownUnit(target) !== undefined && unit === undefined;
+
+/** The header that our own files give a field. */
+function headerOf(name: ReadingName): string {
+  const own = ownUnit(name);
+  return own ? `${ourNames[name]} (${own})` : ourNames[name];
+}
+
+const ourNames: Readonly<Record<ReadingName, string>> = {
+  at: 'when',
+  alkalinityDkh: 'alkalinity',
+  calciumMgPerL: 'calcium',
+  magnesiumMgPerL: 'magnesium',
+  phNbs: 'pH',
+  salinityPractical: 'salinity',
+  tempC: 'temperature',
+  nitrateMgPerL: 'nitrate',
+  ammoniaMgPerL: 'ammonia',
+  test: 'test',
+  accuracyDkh: 'accuracy',
+  lot: 'lot',
+  testsLeft: 'tests left',
+  additive: 'poured in',
+  grams: 'amount',
+  waterChangePercent: 'water changed',
+  notes: 'notes',
+};
+
+export const ourHeaders: readonly string[] = readingNames.map(headerOf);

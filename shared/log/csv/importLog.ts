@@ -1,0 +1,117 @@
+import { sameReading, type Reading } from '../reading';
+import { needsUnit, readHeader, type LogColumn } from './columns';
+import { dayOrder, dependsOnOrder, type DayOrder } from './dates';
+import { decimalMark, dependsOnMark, type DecimalMark } from './numbers';
+import { readRow } from './readLog';
+
+/** A file as rows of cells, its header first. */
+export type CsvRows = readonly (readonly string[])[];
+
+/** How a file reads, as far as it tells; what is undefined must be asked. */
+export interface Understanding {
+  readonly columns: readonly LogColumn[];
+  readonly decimal: DecimalMark | undefined;
+  readonly order: DayOrder | undefined;
+}
+
+/** One row that is not taken, and why. */
+export interface Refused {
+  readonly line: number;
+  readonly reasons: readonly string[];
+  readonly duplicate: boolean;
+}
+
+/** What an import would do; nothing is taken yet. */
+export interface Preview {
+  readonly taken: readonly Reading[];
+  readonly refused: readonly Refused[];
+  readonly emptyLines: number;
+}
+
+const isEmpty = (row: readonly string[]) => row.every((cell) => cell.trim() === '');
+
+/** Looks at the header and at every cell to see how the file is written. */
+export function understand([header = [], ...rows]: CsvRows): Understanding {
+  const columns = withMoment(unique(header.map((text) => readHeader(text.replace(/^\uFEFF/, '')))));
+  const cellsOf = (wanted: (column: LogColumn) => boolean) =>
+    rows.flatMap((row) => row.filter((_, i) => columns[i] !== undefined && wanted(columns[i])));
+  const dates = cellsOf(({ target }) => target === 'at' || target === 'date');
+  const numbers = cellsOf(({ unit }) => unit !== undefined);
+  const decimal = decimalMark(numbers) ?? (numbers.some(dependsOnMark) ? undefined : '.');
+  const order = dayOrder(dates) ?? (dates.some(dependsOnOrder) ? undefined : 'dmy');
+  return { columns, decimal, order };
+}
+
+/** The first column of a kind is read; another of the same kind is left to the keeper. */
+const unique = (columns: readonly LogColumn[]): LogColumn[] =>
+  columns.map((column, i) =>
+    columns.findIndex(({ target }) => target === column.target) === i
+      ? column
+      : { ...column, target: undefined },
+  );
+
+/** A column called "time" in a file without a date holds both. */
+const withMoment = (columns: readonly LogColumn[]): readonly LogColumn[] =>
+  columns.some(({ target }) => target === 'at' || target === 'date')
+    ? columns
+    : columns.map((column) =>
+        column.target === 'timeOfDay' ? { ...column, target: 'at' } : column,
+      );
+
+/** What still has to be asked before the file can be read, in words. */
+export function questions({ columns, decimal, order }: Understanding): string[] {
+  const has = (...targets: string[]) =>
+    columns.some(({ target }) => targets.includes(target ?? ''));
+  return [
+    ...(has('at', 'date') ? [] : ['Which column says when?']),
+    ...columns.filter(needsUnit).map(({ header }) => `In which unit is “${header}”?`),
+    ...(decimal ? [] : ['Is “1,285” one and a bit, or one thousand two hundred and eighty-five?']),
+    ...(order ? [] : ['Is 3/4 the third of April or the fourth of March?']),
+  ];
+}
+
+/** The lines of the file on which its rows begin: a cell in quotes may run over several. */
+function linesOf(rows: CsvRows): number[] {
+  let line = 1;
+  return rows.map((row) => {
+    const begins = line;
+    line += 1 + row.reduce((sum, cell) => sum + (cell.match(/\r\n|\r|\n/g)?.length ?? 0), 0);
+    return begins;
+  });
+}
+
+/** Every row accounted for: taken, refused with line and reason, or empty. */
+export function previewImport(
+  rows: CsvRows,
+  { columns, decimal, order }: Understanding,
+  known: readonly Reading[],
+): Preview {
+  const lines = linesOf(rows);
+  const taken: Reading[] = [];
+  const refused: Refused[] = [];
+  let emptyLines = 0;
+  const seen = new Map<string, { reading: Reading; where: string }[]>();
+  const remember = (reading: Reading, where: string) =>
+    seen.set(reading.at, [...(seen.get(reading.at) ?? []), { reading, where }]);
+  for (const reading of known) remember(reading, 'already in the log');
+  rows.slice(1).forEach((row, i) => {
+    const line = lines[i + 1]!;
+    if (isEmpty(row)) {
+      emptyLines++;
+      return;
+    }
+    const outcome = readRow(row, { columns, decimal: decimal ?? '.', order: order ?? 'dmy' });
+    if ('reasons' in outcome) {
+      refused.push({ line, reasons: outcome.reasons, duplicate: false });
+      return;
+    }
+    const { reading } = outcome;
+    const twin = seen.get(reading.at)?.find((other) => sameReading(other.reading, reading));
+    if (twin) refused.push({ line, reasons: [`The same is ${twin.where}.`], duplicate: true });
+    else {
+      taken.push(reading);
+      remember(reading, `on line ${line}`);
+    }
+  });
+  return { taken, refused, emptyLines };
+}

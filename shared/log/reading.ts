@@ -1,0 +1,82 @@
+import * as v from 'valibot';
+import { fieldIn, type Field } from '../scenario/fields';
+import { required, words } from '../scenario/quantity';
+import { alkalinity, calcium, magnesium, salinity } from '../scenario/tank';
+import { additiveIds } from '../species/additives';
+import { isLocalTime } from './localTime';
+
+const measured = (options: Parameters<typeof required>[0]) => v.optional(required(options));
+
+/** Repeatability of a usual alkalinity test, dKH: common practice 0.1–0.2. */
+export const USUAL_ACCURACY_DKH = 0.15;
+
+/**
+ * One line of the test log: what was read, what was done, and when. Every number is in the unit
+ * that ends its name; whatever was not measured is left out.
+ */
+export const readingSchema = v.strictObject({
+  at: v.pipe(
+    v.string(),
+    v.check(isLocalTime, 'a date and a time of day'),
+    v.title('When'),
+    v.description('The clock beside the tank, without time zone.'),
+  ),
+  alkalinityDkh: measured(alkalinity('Alkalinity')),
+  calciumMgPerL: measured(calcium('Calcium')),
+  magnesiumMgPerL: measured(magnesium('Magnesium')),
+  phNbs: measured({
+    title: 'pH',
+    unit: 'pH',
+    min: 6.5,
+    max: 9.5,
+    step: 0.01,
+    help: 'As the probe reads (NBS). Before lights-on and before lights-off tell most.',
+  }),
+  salinityPractical: measured(salinity('Salinity')),
+  tempC: measured({ title: 'Temperature', unit: '°C', min: 10, max: 38, step: 0.1 }),
+  nitrateMgPerL: measured({ title: 'Nitrate', unit: 'mg/L', min: 0, max: 500, step: 0.5 }),
+  ammoniaMgPerL: measured({ title: 'Total ammonia', unit: 'mg/L', min: 0, max: 20, step: 0.01 }),
+  test: v.optional(words('Kind of alkalinity test', 60)),
+  accuracyDkh: measured({
+    title: 'Spread of the alkalinity test, one σ',
+    unit: 'dKH',
+    min: 0.01,
+    max: 3,
+    step: 0.01,
+    help: `Left out: ${USUAL_ACCURACY_DKH} dKH (common practice 0.1–0.2).`,
+    measure: 'Test the same water five times; two thirds of the results lie within one σ.',
+  }),
+  lot: v.optional(words('Reagent lot', 60)),
+  testsLeft: measured({ title: 'Tests left in the bottle', unit: '', min: 0, max: 1000, step: 1 }),
+  additive: v.optional(v.pipe(v.picklist(additiveIds), v.title('Poured in'))),
+  grams: measured({ title: 'Amount poured in', unit: 'g', min: 0, max: 100000, step: 0.1 }),
+  waterChangePercent: measured({
+    title: 'Water changed',
+    unit: '%',
+    min: 0,
+    max: 90,
+    step: 1,
+  }),
+  notes: v.optional(words('Notes', 1000)),
+});
+
+export type Reading = v.InferOutput<typeof readingSchema>;
+export type ReadingName = keyof Reading;
+export const readingNames = Object.keys(readingSchema.entries) as ReadingName[];
+
+/** What the schema says about one field of a reading. */
+export const readingField = (name: ReadingName): Field => fieldIn(readingSchema, [name])!;
+
+/** Whether a line says anything beside when. */
+export const saysSomething = (reading: Reading): boolean =>
+  readingNames.some((name) => name !== 'at' && reading[name] !== undefined);
+
+/** In order of time; lines of one moment keep their order. */
+export const inOrder = (readings: readonly Reading[]): Reading[] =>
+  readings.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+
+/** Two lines that say the same of the same moment. */
+export const sameReading = (a: Reading, b: Reading): boolean =>
+  readingNames.every((name) => a[name] === b[name]);
+
+export const isReading = (value: unknown): value is Reading => v.is(readingSchema, value);

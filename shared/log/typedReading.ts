@@ -1,0 +1,55 @@
+import { ownUnit, type LogColumn } from './csv/columns';
+import { decimalMark, readNumber } from './csv/numbers';
+import { readRow } from './csv/readLog';
+import { readingNames, type Reading, type ReadingName } from './reading';
+
+/** What stands in the fields of a form, as text, and the units chosen beside them. */
+export type Typed = Partial<Record<ReadingName, string>>;
+
+export type TypedOutcome =
+  | { readonly ok: true; readonly reading: Reading }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/** What a line must say more than whose bottle it was. */
+const worthALine: readonly ReadingName[] = readingNames.filter(
+  (name) => !['at', 'test', 'accuracyDkh', 'lot', 'testsLeft'].includes(name),
+);
+
+/** A typed number with a decimal point; "1,026" is one where its unit is a specific gravity. */
+function pointed(text: string, unit: string | undefined): string {
+  const cell = text.trim();
+  const mark = decimalMark([cell]) ?? (unit?.startsWith('SG') && cell.includes(',') ? ',' : '.');
+  const number = readNumber(cell, mark);
+  return number === undefined ? cell : String(number);
+}
+
+/** A line of the log from a form, or every problem at once. */
+export function readTyped(typed: Typed, units: Typed): TypedOutcome {
+  const columns = readingNames.map((target): LogColumn => {
+    const own = ownUnit(target);
+    return { header: target, target, unit: own === undefined ? undefined : (units[target] ?? own) };
+  });
+  const cells = columns.map(({ target, unit }) => {
+    const text = typed[target as ReadingName] ?? '';
+    return unit === undefined ? text : pointed(text, unit);
+  });
+  const outcome = readRow(cells, { columns, decimal: '.', order: 'dmy' });
+  if ('reasons' in outcome) return { ok: false, problems: outcome.reasons };
+  const { reading } = outcome;
+  const half = (reading.additive === undefined) !== (reading.grams === undefined);
+  const problems = [
+    ...(worthALine.some((name) => reading[name] !== undefined)
+      ? []
+      : ['Nothing is typed yet: give a reading, a dose, a water change or a note.']),
+    ...(half ? ['A dose needs both: what was poured in, and how many grams.'] : []),
+  ];
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, reading };
+}
+
+/** A line of the log as text, in the fields' own units. */
+export const typedOf = (reading: Reading): Typed =>
+  Object.fromEntries(
+    readingNames.flatMap((name) =>
+      reading[name] === undefined ? [] : [[name, String(reading[name])]],
+    ),
+  );

@@ -1,0 +1,70 @@
+import { extent } from 'd3-array';
+import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { area, line } from 'd3-shape';
+
+/** A forecast with its readings, as a chart needs it; hours since the start of the log. */
+export interface FanPicture {
+  readonly timesH: readonly number[];
+  readonly dkh: readonly number[];
+  readonly spreadDkh: readonly number[];
+  readonly points: readonly {
+    readonly timeH: number;
+    readonly value: number;
+    readonly sigma: number;
+    readonly outlier: boolean;
+  }[];
+  readonly band: readonly [number, number];
+  readonly fromH: number;
+  readonly toH: number;
+}
+
+export interface Box {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+interface FanShape {
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+  readonly middle: string;
+  readonly wash: string;
+}
+
+/** The paths of a fan in a box: the middle line, and two standard errors to either side. */
+export function fanShape(picture: FanPicture, box: Box): FanShape {
+  const { timesH, dkh, spreadDkh, points, band, fromH, toH } = picture;
+  const rows = timesH.flatMap((timeH, k) =>
+    timeH >= fromH && timeH <= toH ? [{ timeH, dkh: dkh[k]!, by: 2 * spreadDkh[k]! }] : [],
+  );
+  const ends = [
+    ...rows.flatMap((row) => [row.dkh - row.by, row.dkh + row.by]),
+    ...points.flatMap(({ value, sigma }) => [value - sigma, value + sigma]),
+  ];
+  const [low = 0, high = 1] = extent(ends);
+  const near = band.filter((edge) => edge > low - 1 && edge < high + 1);
+  const x = scaleLinear([fromH, toH], [box.left, box.width - box.right]);
+  const y = scaleLinear(
+    [Math.max(0, Math.min(low, ...near) - 0.1), Math.min(30, Math.max(high, ...near) + 0.1)],
+    [box.height - box.bottom, box.top],
+  );
+  type Row = (typeof rows)[number];
+  return {
+    x,
+    y,
+    middle:
+      line<Row>(
+        ({ timeH }) => x(timeH),
+        (row) => y(row.dkh),
+      )(rows) ?? '',
+    wash:
+      area<Row>(
+        ({ timeH }) => x(timeH),
+        (row) => y(row.dkh - row.by),
+        (row) => y(row.dkh + row.by),
+      )(rows) ?? '',
+  };
+}

@@ -1,0 +1,71 @@
+import type { Scenario } from '../../shared/scenario/schema';
+import { Autosave } from './autosave';
+import type { Bench } from './bench.svelte';
+import { openingPlans } from './plans';
+import { keepOpen, lastOpen } from './store';
+import { freeTankId, newTank, type Tank } from './tanks';
+import { TestLog } from './testLog.svelte';
+
+/** Every tank; one of them is open: its plans on the bench, its readings in the log. */
+export class TankShelf {
+  private all: readonly Tank[] = $state.raw([]);
+  private currentId = $state('tank-1');
+  readonly log: TestLog;
+  private readonly autosave: Autosave;
+
+  constructor(private readonly bench: Bench) {
+    this.autosave = new Autosave((notice) => (bench.notice = notice));
+    this.log = new TestLog((log) => this.change({ log }));
+    this.all = [newTank('tank-1', bench.today.scenario.title, bench.now)];
+    bench.onChange = (now) => this.change({ bench: now });
+  }
+
+  get tanks(): readonly Tank[] {
+    return this.all;
+  }
+  get current(): Tank {
+    return this.all.find(({ id }) => id === this.currentId) ?? this.all[0]!;
+  }
+
+  /** Brings back what was saved; the example stays when nothing was. */
+  async restore(): Promise<void> {
+    const saved = await this.autosave.restore();
+    if (saved.length === 0) return;
+    this.all = saved;
+    this.open(lastOpen() ?? saved[0]!.id);
+  }
+  /** To be called when the page is about to go away. */
+  saveBeforeLeaving(): void {
+    this.autosave.beforeLeaving();
+  }
+
+  open(id: string): void {
+    const tank = this.all.find((one) => one.id === id) ?? this.all[0]!;
+    this.currentId = tank.id;
+    keepOpen(tank.id);
+    this.bench.openPlans(tank.bench);
+    this.log.open(tank.log);
+  }
+  add(name: string, plan: Scenario): void {
+    const id = freeTankId(this.all);
+    const tank = newTank(id, name, openingPlans({ ...plan, title: name, place: '', question: '' }));
+    this.all = [...this.all, tank];
+    this.autosave.soon(tank);
+    this.open(id);
+  }
+  rename(name: string): void {
+    this.change({ name: name.trim() || 'Unnamed tank' });
+  }
+  async remove(id: string): Promise<void> {
+    if (this.all.length < 2) return;
+    this.all = this.all.filter((tank) => tank.id !== id);
+    await this.autosave.remove(id);
+    if (id === this.currentId) this.open(this.all[0]!.id);
+  }
+
+  private change(change: Partial<Tank>): void {
+    const tank = { ...this.current, ...change };
+    this.all = this.all.map((one) => (one.id === tank.id ? tank : one));
+    this.autosave.soon(tank);
+  }
+}

@@ -1,0 +1,35 @@
+import { localTimeOf } from '../../shared/log/localTime';
+import type { Reading } from '../../shared/log/reading';
+import type { Scenario } from '../../shared/scenario/schema';
+import { answerLog } from '../../workers/studies/answerLog';
+import { fitLog } from '../../workers/studies/fit/fit';
+import { threePlans } from '../../workers/studies/plan/threePlans';
+import { medianMs, type Print } from './engine';
+
+const START_H = 20_454 * 24 + 10;
+const READINGS = 60;
+
+/** What a keeper waits for after a reading: sixty of them, a day apart. */
+export function benchLog(print: Print, plan: Scenario): void {
+  const log = Array.from({ length: READINGS }, (_, day): Reading => ({
+    at: localTimeOf(START_H + day * 24),
+    alkalinityDkh: 8.5 + 0.15 * Math.sin(day * 7),
+  }));
+  print(
+    'fit_60_readings',
+    medianMs(() => fitLog(plan, log), 2, 7),
+    'ms',
+  );
+  print(
+    'fit_and_forecast_60_readings',
+    medianMs(() => answerLog(plan, log, 0.1), 1, 5),
+    'ms',
+  );
+  const kit = { scoopG: 0, pumpMlPerMin: 0 };
+  const question = { now: plan, targetDkh: 8.5, giveOrTakeDkhPerDay: 0.08, kit };
+  print(
+    'three_plans',
+    medianMs(() => threePlans(question), 1, 5),
+    'ms',
+  );
+}

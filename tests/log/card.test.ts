@@ -1,0 +1,28 @@
+import { expect, it } from 'vitest';
+import { scenarioOf } from '../../shared/scenario/write';
+import { cardCautions, stopRules } from '../../src/parts/card/stopRules';
+
+const highTank = scenarioOf({
+  type: 'paper-reef/scenario',
+  version: 2,
+  title: 'the grow-out trough of the nursery on Tamber Island',
+  days: 28,
+  tank: { volumeL: 900, alkalinityDkh: 11.9 },
+  topOff: { additive: 'calciumHydroxide', gramsPerL: 1.4 },
+  limits: { alkalinityLowDkh: 11, alkalinityHighDkh: 12.6, phHighNbs: 8.5 },
+});
+
+it('draws the stop rules from the tank’s own limits: 11.9 dKH is not told to stop at 10', () => {
+  const rules = stopRules(highTank).join('\n');
+  expect(rules).toContain('above 12.6 dKH, or pH above 8.5');
+  expect(rules).toContain('below 11 dKH');
+  expect(rules).not.toMatch(/\b(10|12) dKH/);
+  expect(rules).toContain('unplug it with dry hands');
+});
+
+it('gives the cautions of what is in the plan', () => {
+  expect(cardCautions(highTank).join(' ')).toContain('Gloves and goggles');
+  const plain = { ...highTank, topOff: { ...highTank.topOff, additive: 'none' as const } };
+  expect(cardCautions(plain).join(' ')).not.toContain('Calcium hydroxide');
+  expect(cardCautions(plain).join(' ')).toContain('safety data sheet');
+});

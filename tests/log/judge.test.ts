@@ -1,0 +1,44 @@
+import { expect, it } from 'vitest';
+import { judge, strays } from '../../shared/log/judge';
+import { readTyped, typedOf } from '../../shared/log/typedReading';
+
+const forecast = { timesH: [0, 24, 48], dkh: [8.5, 8.4, 8.2], spreadDkh: [0.1, 0.08, 0.08] };
+
+it('judges a reading against what was expected, test and forecast together', () => {
+  // √(0.08² + 0.06²) = 0.1, worked by hand.
+  const judged = judge(8.1, 0.06, 36, forecast)!;
+  expect(judged.standardised).toBeCloseTo(-2, 6);
+  expect(judge(8.1, 0.08, 36, forecast)!.sentence).toBe(
+    '8.1 where 8.3 ± 0.2 was expected: within noise.',
+  );
+  expect(judge(7.9, 0.06, 36, forecast)!.sentence).toContain('far below what noise explains');
+  expect(judge(8.55, 0.06, 36, forecast)!.sentence).toContain('higher than noise usually makes it');
+  expect(judge(8.1, 0.15, 49, forecast)).toBeUndefined();
+});
+
+it('proposes a refit after a run of misses on one side, not after one', () => {
+  expect(strays([0.3, -2.5, 0.1])).toBe(false);
+  expect(strays([-2.5, 0.1, -2.2])).toBe(true);
+  expect(strays([-2.5, 0.1, 2.2])).toBe(false);
+  expect(strays([1.2, 1.4, 0.2, 1.1, 1.6])).toBe(true);
+  expect(strays([1.2, 1.4, 0.2, -1.1, 1.6])).toBe(false);
+});
+
+it('reads a form in the units chosen beside its fields, and gives back what it was given', () => {
+  const at = '2026-03-04T10:30';
+  const typed = { at, alkalinityDkh: '3,0', salinityPractical: '1,026' };
+  const units = { alkalinityDkh: 'meq/L', salinityPractical: 'SG 25/25' };
+  const outcome = readTyped(typed, units);
+  if (!outcome.ok) throw new Error(outcome.problems.join());
+  expect(outcome.reading.alkalinityDkh).toBeCloseTo(8.4116, 3);
+  expect(outcome.reading.salinityPractical).toBeCloseTo(34.5, 1);
+  expect(readTyped(typedOf(outcome.reading), {})).toEqual(outcome);
+});
+
+it('lists every problem of a form at once', () => {
+  const typed = { at: '2026-03-04T10:30', alkalinityDkh: 'high', phNbs: '12', grams: '5' };
+  const outcome = readTyped(typed, {});
+  expect(outcome.ok ? [] : outcome.problems).toHaveLength(2);
+  const empty = readTyped({ at: '2026-03-04T10:30', lot: 'A' }, {});
+  expect(empty.ok ? '' : empty.problems.join()).toContain('Nothing is typed yet');
+});

@@ -1,0 +1,159 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { readFileSync } from 'node:fs';
+
+const SIX = ['8.4', '8.1', '8,2', '7.8', '7.7', '7.5'];
+
+/** Six readings, a day apart. */
+async function enterSix(page: Page) {
+  await page.goto('/#log');
+  await page.getByText('Another time, other readings').first().click();
+  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
+  for (const [i, value] of SIX.entries()) {
+    await dkh.fill(value);
+    await page.getByLabel('When', { exact: true }).fill(`2026-03-0${i + 1}T10:30`);
+    await dkh.press('Enter');
+    await expect(dkh).toHaveValue('');
+  }
+}
+
+const headline = (page: Page) => page.locator('main .headline').first();
+
+test('six readings go in, consumption and its uncertainty come out, and all stays', async ({
+  page,
+}) => {
+  await enterSix(page);
+  await expect(headline(page)).toContainText(
+    /The corals take \d\.\d\d ± 0\.\d\d dKH a day on 6 March/,
+  );
+  await expect(page.getByText(/Test next on \d+ March|daily|known to ±0.1/).first()).toBeVisible();
+  await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(6);
+  await page.getByRole('button', { name: 'Delete 6 March, 10:30' }).click();
+  await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(5);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Edit 5 March, 10:30' }).click();
+  await page.getByLabel('Alkalinity', { exact: true }).nth(1).fill('7.75');
+  await page.getByRole('button', { name: 'Keep the change' }).click();
+  await page.reload();
+  await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(6);
+  await expect(page.getByRole('row', { name: /5 March/ })).toContainText('7.75');
+});
+
+for (const width of [1280, 390]) {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    test(`axe finds nothing on the log at ${width} wide, ${colorScheme}`, async ({ page }) => {
+      await page.setViewportSize({ width, height: 900 });
+      await page.emulateMedia({ colorScheme });
+      await enterSix(page);
+      await expect(headline(page)).toContainText(/The corals take.* on 6 March/);
+      await page.getByRole('button', { name: 'Work out three plans' }).click();
+      await page.getByRole('button', { name: 'Make the card' }).click({ timeout: 30_000 });
+      await page.getByRole('button', { name: 'Another tank' }).click();
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+      });
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(width);
+    });
+  }
+}
+
+test('a plan is worked out, taken to the bench, and printed as one page', async ({ page }) => {
+  await enterSix(page);
+  await expect(headline(page)).toContainText(/The corals take.* on 6 March/);
+  await page.getByRole('button', { name: 'Work out three plans' }).click();
+  const columns = page.locator('article', {
+    has: page.getByRole('button', { name: 'Take to the bench' }),
+  });
+  await expect(columns).toHaveCount(3, { timeout: 30_000 });
+  await expect(page.getByText(/^First from 7\.\d to 8\.5 dKH/)).toBeVisible({ timeout: 30_000 });
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  const card = page.getByRole('article', { name: 'Dose card' });
+  await expect(card).toContainText('inside 8–12');
+  await expect(card).toContainText('A test above 12 dKH');
+  for (const [paper, box] of [
+    ['A5', 'MediaBox [0 0 420 '],
+    ['letter', 'MediaBox [0 0 612 792]'],
+  ] as const) {
+    await page.getByLabel('Paper').selectOption({ label: paper });
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf).toContain(box);
+    expect(pdf).toMatch(/\/Count 1\b/);
+  }
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the card as a file' }).click(),
+  ]);
+  const html = readFileSync(await file.path(), 'utf8');
+  expect(html).toContain('A test above 12 dKH');
+  expect(html).toContain('@page card-a5');
+  expect(html).not.toMatch(/src=|href=/);
+  await columns.nth(1).getByRole('button', { name: 'Take to the bench' }).click();
+  await expect(page.locator('.headline').first()).toContainText('Two-part pumps, 8.5 dKH');
+});
+
+test('tanks keep their own logs and plans', async ({ page }) => {
+  await enterSix(page);
+  await page.getByRole('button', { name: 'Another tank' }).click();
+  await page.getByLabel('Name of the new tank').fill('the frag bath');
+  await page.getByRole('button', { name: 'Begin its log' }).click();
+  await expect(page.getByText('Nothing yet. Type today’s alkalinity above.')).toBeVisible();
+  await page.getByLabel('Alkalinity', { exact: true }).first().fill('9,3');
+  await page.getByRole('button', { name: 'Add to the log' }).click();
+  await page.reload();
+  await expect(page.getByLabel('Tank', { exact: true })).toHaveText(/the frag bath/);
+  await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(1);
+  await page.getByLabel('Tank', { exact: true }).selectOption({ index: 0 });
+  await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(6);
+});
+
+test('a file of readings is previewed, then taken, and not a second time', async ({ page }) => {
+  await page.goto('/#log');
+  const file = {
+    name: 'kitchen-table.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(
+      'Date;KH;Note\n3/4/2026;8,4;\n13/4/2026;8,1;"two\nlines"\n14/4/2026;n/a;\n',
+    ),
+  };
+  const input = page.locator('input[type=file]');
+  await input.setInputFiles(file);
+  await expect(page.getByText('2 lines would be taken')).toBeVisible();
+  await expect(page.getByText(/^Line 5: Alkalinity: got “n\/a”/)).toBeVisible();
+  await page.getByRole('button', { name: 'Take these 2 lines' }).click();
+  await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(2);
+  await input.setInputFiles(file);
+  await expect(page.getByText('0 lines would be taken')).toBeVisible();
+  await expect(page.getByText('The same is already in the log.').first()).toBeVisible();
+});
+
+test('a reading is judged as it is entered, and a run of misses proposes a refit', async ({
+  page,
+}) => {
+  await enterSix(page);
+  await expect(headline(page)).toContainText(/The corals take.* on 6 March/);
+  await page.getByRole('button', { name: 'Let this forecast stand' }).click();
+  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
+  const enter = async (day: number, value: string) => {
+    await dkh.fill(value);
+    await page.getByLabel('When', { exact: true }).fill(`2026-03-0${day}T10:30`);
+    await dkh.press('Enter');
+  };
+  await enter(7, '7.4');
+  await expect(
+    page.getByText(/^Taken, 7 March.*7\.4 where 7\.\d ± 0\.\d was expected: within noise\./),
+  ).toBeVisible();
+  await enter(8, '8.6');
+  await expect(
+    page.getByText(/far above what noise explains: test again before you act/),
+  ).toBeVisible();
+  await expect(page.getByText(/keep straying/)).toHaveCount(0);
+  await enter(9, '8.7');
+  await expect(page.getByText(/keep straying to one side/)).toBeVisible();
+  await page.getByRole('button', { name: 'Fit all readings again' }).first().click();
+  await expect(headline(page)).toContainText('on 9 March');
+});

@@ -1,0 +1,101 @@
+import type { TankEvent } from '../../../shared/events/event';
+import { pouredIn } from '../../../shared/events/addition';
+import { changeOfWater } from '../../../shared/events/waterChange';
+import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
+import { inOrder, USUAL_ACCURACY_DKH, type Reading } from '../../../shared/log/reading';
+import type { Scenario } from '../../../shared/scenario/schema';
+
+/** One number of the log that the model has to meet. */
+export interface Observation {
+  readonly kind: 'alkalinity' | 'ph';
+  /** Hours since the start of the log. */
+  readonly timeH: number;
+  readonly value: number;
+  /** One σ, in the unit of the value. */
+  readonly sigma: number;
+  /** 0 for the first reagent lot, 1 for the next … */
+  readonly lot: number;
+}
+
+/** A log as a tank that can be run: where it started, what was done, what was read. */
+export interface Happened {
+  readonly startAt: string;
+  readonly endH: number;
+  /** The plan with the log's first water; pumps and top-off as the plan has them. */
+  readonly scenario: Scenario;
+  readonly events: readonly TankEvent[];
+  /** In order of time. */
+  readonly observations: readonly Observation[];
+  readonly lots: readonly string[];
+}
+
+/** A probe between two readings, as the solver of gas exchange trusts it: common practice. */
+const PH_SIGMA = 0.05;
+/** A reading and what was done in the same minute: the test comes first. */
+const AFTER_H = 1 / 60;
+
+const firstOf = (readings: readonly Reading[], name: keyof Reading): number | undefined =>
+  readings.find((reading) => reading[name] !== undefined)?.[name] as number | undefined;
+
+/** The plan with the water that the log begins with. */
+function scenarioOf(plan: Scenario, readings: readonly Reading[], startH: number, days: number) {
+  const { tank, corals } = plan;
+  return {
+    ...plan,
+    days,
+    start: { ...plan.start, carbon: 'settledCycle', omegaReference: 0, clockHour: startH % 24 },
+    corals: { ...corals, measuredAs: 'use' },
+    tank: {
+      ...tank,
+      alkalinityDkh: firstOf(readings, 'alkalinityDkh') ?? tank.alkalinityDkh,
+      calciumMgPerL: firstOf(readings, 'calciumMgPerL') ?? tank.calciumMgPerL,
+      magnesiumMgPerL: firstOf(readings, 'magnesiumMgPerL') ?? tank.magnesiumMgPerL,
+      salinityPractical: firstOf(readings, 'salinityPractical') ?? tank.salinityPractical,
+      tempC: firstOf(readings, 'tempC') ?? tank.tempC,
+    },
+  } satisfies Scenario;
+}
+
+function eventsOf(readings: readonly Reading[], scenario: Scenario, startH: number): TankEvent[] {
+  return readings.flatMap(({ at, additive, grams, waterChangePercent }) => {
+    const timeH = hoursOf(at) - startH + AFTER_H;
+    return [
+      ...(waterChangePercent ? [changeOfWater(scenario, waterChangePercent)(timeH)] : []),
+      ...(additive && grams ? [pouredIn(timeH, additive, grams)] : []),
+    ];
+  });
+}
+
+function observationsOf(readings: readonly Reading[], lots: readonly string[], startH: number) {
+  return readings.flatMap(({ at, alkalinityDkh, phNbs, accuracyDkh, lot }): Observation[] => {
+    const timeH = hoursOf(at) - startH;
+    const same = { timeH, lot: Math.max(0, lots.indexOf(lot ?? '')) };
+    const sigma = accuracyDkh ?? USUAL_ACCURACY_DKH;
+    return [
+      ...(alkalinityDkh === undefined
+        ? []
+        : [{ ...same, kind: 'alkalinity' as const, value: alkalinityDkh, sigma }]),
+      ...(phNbs === undefined
+        ? []
+        : [{ ...same, kind: 'ph' as const, value: phNbs, sigma: PH_SIGMA }]),
+    ];
+  });
+}
+
+/** Lines up a log for the fit. Pumps and top-off are the plan's; doses and water changes the log's. */
+export function asItHappened(plan: Scenario, log: readonly Reading[]): Happened {
+  const readings = inOrder(log);
+  const startH = Math.floor(hoursOf(readings[0]!.at));
+  const endH = hoursOf(readings.at(-1)!.at) - startH;
+  const scenario = scenarioOf(plan, readings, startH, Math.max(1, endH / 24));
+  const tested = readings.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
+  const lots = [...new Set(tested.map(({ lot }) => lot ?? ''))];
+  return {
+    startAt: localTimeOf(startH),
+    endH,
+    scenario,
+    events: eventsOf(readings, scenario, startH),
+    observations: observationsOf(readings, lots, startH),
+    lots,
+  };
+}
