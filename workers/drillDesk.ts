@@ -13,7 +13,12 @@ import { worstHour } from './studies/drill/dump';
 import { mapRow, type MapQuestion } from './studies/drill/dumpMap';
 import { summaryOf, type EnsembleSummary } from './studies/drill/ensembleSummary';
 import { layersOf, type Layer } from './studies/drill/layers';
-import { runMember, type MemberResult } from './studies/drill/memberResult';
+import {
+  memberOptions,
+  replayed,
+  runMember,
+  type MemberResult,
+} from './studies/drill/memberResult';
 import type { ResponseChoices } from './studies/drill/responsePlans';
 import { tryResponses, type ResponseResult } from './studies/drill/responses';
 
@@ -52,7 +57,7 @@ export class DrillDesk {
     const goesOn = this.begin(key, job);
     const answer = await answering(async () => {
       const { scenario, spreads, seed, from, to } = question;
-      const options = await optionsFor(scenario);
+      const options = memberOptions(scenario, await optionsFor(scenario));
       const results: MemberResult[] = [];
       for (let index = from; index < to; index++) {
         results.push(runMember(scenario, spreads, seed, index, options));
@@ -63,6 +68,11 @@ export class DrillDesk {
     if (answer.kind !== 'done') return answer;
     const buffers = answer.value.flatMap(({ ph, dkh }) => [ph.buffer, dkh.buffer]);
     return Comlink.transfer(answer, buffers as ArrayBuffer[]);
+  }
+
+  /** The tank that a member is, as a plan to be looked at on its own. */
+  member({ scenario, spreads, seed }: Members, index: number): Scenario {
+    return replayed(scenario, spreads, seed, index);
   }
 
   summary(members: readonly MemberResult[]): Promise<Answer<EnsembleSummary>> {

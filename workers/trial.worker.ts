@@ -4,7 +4,7 @@ import { TrialDesk } from './trialDesk';
 /** The door to the engine: all it does is done at the desk behind it. */
 export type TrialDoor = TrialDesk;
 export type { Answer } from './answer';
-export type { DrillDesk } from './drillDesk';
+export type { DrillDesk, Members } from './drillDesk';
 export type { Design, DesignQuestion } from './studies/drill/design';
 export type { Lever } from './studies/drill/dump';
 export type { MapQuestion } from './studies/drill/dumpMap';

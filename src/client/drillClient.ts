@@ -7,6 +7,7 @@ import type {
   DesignQuestion,
   DrillDesk,
   MemberResult,
+  Members,
   TrialDoor,
 } from '../../workers/trial.worker';
 
@@ -96,6 +97,10 @@ export class DrillClient {
       (results) => onSome(results.flatMap((some) => some ?? [])),
     );
     return answer.kind === 'done' ? { ...answer, value: answer.value.flat() } : answer;
+  }
+
+  async member(question: Members, index: number): Promise<Scenario> {
+    return (await this.open())[0]!.member(question, index);
   }
 
   /** The search backwards, with its progress. */

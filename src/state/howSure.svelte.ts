@@ -53,6 +53,13 @@ export class HowSure {
     await sumUp(answer.value);
   }
 
+  /** The tank at 95 %, as a plan of its own. */
+  async highTank(): Promise<Scenario | undefined> {
+    const { scenario, summary, spreads, seed, client } = this;
+    if (!scenario || !summary) return undefined;
+    return client.member({ scenario, spreads, seed, from: 0, to: 0 }, summary.highMember);
+  }
+
   async cancel(): Promise<void> {
     this.progress = undefined;
     await this.client.cancel('ensemble');

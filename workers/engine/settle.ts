@@ -4,13 +4,10 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { compile } from './compile';
 import { DayMean } from './dayMean';
-import { LeftRange, Simulation, type SimulationOptions } from './simulation';
+import { LeftRange, Simulation, type SettledStart, type SimulationOptions } from './simulation';
 
 /** What a trial starts from. */
-export interface Settled {
-  readonly pco2Uatm: number;
-  /** Ω averaged over the first day by the light's weight, which the growth laws refer to. */
-  readonly omegaReference: number;
+export interface Settled extends SettledStart {
   /** False when the day has no cycle to settle on: carbon leaves faster than the air brings it. */
   readonly settled: boolean;
 }
@@ -61,7 +58,7 @@ function runDay(
 export function settle(
   scenario: Scenario,
   options: SimulationOptions,
-  near?: Pick<Settled, 'pco2Uatm' | 'omegaReference'>,
+  near: SettledStart | undefined = options.near,
 ): Settled {
   try {
     return findCycle(scenario, options, near);
@@ -94,7 +91,7 @@ function meanOmega(
 function findCycle(
   scenario: Scenario,
   options: SimulationOptions,
-  near: Pick<Settled, 'pco2Uatm' | 'omegaReference'> | undefined,
+  near: SettledStart | undefined,
 ): Settled {
   const { start } = scenario;
   const air = roomPco2Uatm(scenario);

@@ -10,11 +10,19 @@ import { AIM_BEYOND_H, Sensors } from './sensors';
 import { Step } from './step';
 import { TankView } from './tankView';
 
+/** What the run-in finds: CO2 at the start, and the saturation that the growth laws refer to. */
+export interface SettledStart {
+  readonly pco2Uatm: number;
+  readonly omegaReference: number;
+}
+
 export interface SimulationOptions {
   /** Error allowed in one step, µmol/kg of alkalinity or carbon. */
   readonly toleranceUmolPerKg: number;
   /** What the scenario's expressions of time come to, hour by hour. */
   readonly factors?: Factors;
+  /** Where a tank much like this one settled: the run-in is sought from there. */
+  readonly near?: SettledStart;
 }
 
 export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };

@@ -1,8 +1,10 @@
 import { quantile } from 'd3-array';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { usualOptions } from '../../engine/simulation';
+import { memberOptions } from './memberResult';
 import type { Spreads } from '../../../shared/verdict/spreads';
-import { dumpOfMember, excess, levers, withLever, type Lever } from './dump';
+import { dumpAt, dumpOfMember, excess, levers, withLever, type Lever } from './dump';
 
 /** A question put backwards: how large may it be? */
 export interface DesignQuestion {
@@ -23,8 +25,9 @@ export interface DesignQuestion {
 export function excessAt(question: DesignQuestion, value: number): number {
   const { scenario, lever, lines, share, members, seed, spreads, hour } = question;
   const plan = withLever(scenario, lever, value);
+  const options = memberOptions(dumpAt(plan, hour, lever), usualOptions);
   const found = Array.from({ length: members }, (_, index) =>
-    excess(dumpOfMember(plan, hour, lever, seed, index, spreads), lines),
+    excess(dumpOfMember(plan, hour, lever, seed, index, spreads), lines, options),
   );
   return quantile(found, share)!;
 }

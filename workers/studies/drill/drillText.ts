@@ -7,7 +7,7 @@ import { drillHeadline, timelineOf } from '../../../shared/verdict/timeline';
 import type { SimulationOptions } from '../../engine/simulation';
 import { runDrill } from './drillRun';
 import { summaryOf, type Quantiles } from './ensembleSummary';
-import { runMember } from './memberResult';
+import { memberOptions, runMember } from './memberResult';
 
 /** A drill as the command line tells it: what happens, moment by moment. */
 export function drillText(scenario: Scenario, options: SimulationOptions): string {
@@ -28,8 +28,9 @@ export function ensembleText(
   seed: number,
   options: SimulationOptions,
 ): string {
+  const ownOptions = memberOptions(scenario, options);
   const results = Array.from({ length: members }, (_, index) =>
-    runMember(scenario, usualSpreads, seed, index, options),
+    runMember(scenario, usualSpreads, seed, index, ownOptions),
   );
   const { lines, dryAfterH } = summaryOf(results);
   const rows = drillLines(scenario).map(({ quantity, limit, trouble }, i) => {

@@ -5,7 +5,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { drillLines, type Line } from '../../../shared/verdict/lines';
 import { usualSpreads, type Spreads } from '../../../shared/verdict/spreads';
 import { TrialRun } from '../../engine/run';
-import { usualOptions } from '../../engine/simulation';
+import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { drawsOf, memberOf } from './member';
 
 /** What a keeper may change to keep a full dump inside the limits. */
@@ -52,9 +52,13 @@ function excessOf(line: Line, worst: number): number {
 }
 
 /** The worst excess over the chosen lines during and right after a dump. */
-export function excess(dump: Scenario, chosen: readonly string[]): number {
+export function excess(
+  dump: Scenario,
+  chosen: readonly string[],
+  options: SimulationOptions = usualOptions,
+): number {
   const lines = drillLines(dump).filter(({ id }) => chosen.includes(id));
-  const trial = new TrialRun(dump, usualOptions, { lines, fromH: 0 });
+  const trial = new TrialRun(dump, options, { lines, fromH: 0 });
   trial.advance(Infinity);
   return Math.max(...lines.map((line, i) => excessOf(line, trial.worst[i]!.value)));
 }

@@ -4,7 +4,8 @@ import { drillLines } from '../../../shared/verdict/lines';
 import type { Spreads } from '../../../shared/verdict/spreads';
 import { TrialRun } from '../../engine/run';
 import { usualOptions } from '../../engine/simulation';
-import { dumpOfMember, withLever } from './dump';
+import { memberOptions } from './memberResult';
+import { dumpAt, dumpOfMember, withLever } from './dump';
 
 export interface MapQuestion {
   readonly scenario: Scenario;
@@ -25,10 +26,11 @@ export function peakPh(question: MapQuestion, reservoirL: number, gramsPerL: num
     'gramsPerL',
     Math.max(0, gramsPerL),
   );
+  const options = memberOptions(dumpAt(plan, hour), usualOptions);
   const peaks = Array.from({ length: members }, (_, index) => {
     const dump = dumpOfMember(plan, hour, undefined, seed, index, spreads);
     const lines = drillLines(dump).filter(({ id }) => id === 'phHigh');
-    const trial = new TrialRun(dump, usualOptions, { lines, fromH: 0 });
+    const trial = new TrialRun(dump, options, { lines, fromH: 0 });
     trial.advance(Infinity);
     return trial.worst[0]!.value;
   });

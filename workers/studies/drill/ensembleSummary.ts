@@ -32,6 +32,8 @@ export interface EnsembleSummary {
   readonly ph: readonly Quantiles[];
   readonly dkh: readonly Quantiles[];
   readonly causes: readonly Cause[];
+  /** The member whose highest pH 95 % of the others stay below. */
+  readonly highMember: number;
 }
 
 function quantiles(values: readonly number[]): Quantiles | undefined {
@@ -80,12 +82,14 @@ function lineSummary(id: string, i: number, members: readonly MemberResult[]): L
 export function summaryOf(members: readonly MemberResult[]): EnsembleSummary {
   const ids = members[0]!.lines.map(({ id }) => id);
   const peak = members.map(({ lines }) => lines[ids.indexOf('phHigh')]!.worst);
+  const byPeak = members.map((_, i) => i).sort((a, b) => peak[a]! - peak[b]!);
   return {
     members: members.length,
     lines: ids.map((id, i) => lineSummary(id, i, members)),
     dryAfterH: quantiles(present(members.map(({ dryAfterH }) => dryAfterH))),
     ph: bandOf(members, ({ ph }) => ph),
     dkh: bandOf(members, ({ dkh }) => dkh),
+    highMember: members[byPeak[Math.floor(0.95 * (members.length - 1))]!]!.index,
     causes: spreadKinds
       .map(({ id, title }) => ({
         title,

@@ -2,6 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn, type Trace } from '../../../shared/trace/trace';
 import { firstFaultH } from '../../../shared/verdict/drillOutcome';
 import type { Spreads } from '../../../shared/verdict/spreads';
+import { settle } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 import { runDrill } from './drillRun';
 import { drawsOf, memberOf, type Draws } from './member';
@@ -37,7 +38,16 @@ function hourlyFrom(trace: Trace, column: 'ph_nbs' | 'alkalinity_dkh', fromH: nu
   });
 }
 
-/** Runs one member of an ensemble; the same seed and index give the same numbers anywhere. */
+/** The options that every member of an ensemble runs with: sought from where the keeper's tank settles. */
+export const memberOptions = (
+  scenario: Scenario,
+  options: SimulationOptions,
+): SimulationOptions => ({ ...options, near: settle(scenario, options) });
+
+/**
+ * Runs one member of an ensemble; the same seed and index give the same numbers anywhere.
+ * `options` come from `memberOptions`.
+ */
 export function runMember(
   scenario: Scenario,
   spreads: Spreads,
