@@ -1,5 +1,9 @@
 import { expect, it } from 'vitest';
 import { usualOptions } from '../../../workers/engine/simulation';
+import { highest } from '../../../shared/verdict/measures';
+import { run } from '../../../workers/engine/run';
+import { dumpAt } from '../../../workers/studies/drill/dump';
+import { worstDump } from '../../../workers/studies/drill/worstDump';
 import { layersOf } from '../../../workers/studies/drill/layers';
 import { tryResponses } from '../../../workers/studies/drill/responses';
 import { patience } from '../../laws/size';
@@ -40,3 +44,13 @@ it(
   },
   patience,
 );
+
+it('the worst dump of a plan is no better than one at any hour, and none without a reservoir', () => {
+  const worst = worstDump(scenario)!;
+  for (const hour of [0, 6, 15]) {
+    const { trace } = run(dumpAt(scenario, hour));
+    expect(highest(trace, 'ph_nbs').value).toBeLessThanOrEqual(worst.peakPh + 0.01);
+  }
+  const without = { ...scenario, topOff: { ...scenario.topOff, reservoirL: 0 } };
+  expect(worstDump(without)).toBeUndefined();
+});

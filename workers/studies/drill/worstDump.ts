@@ -1,0 +1,27 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import { highest } from '../../../shared/verdict/measures';
+import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { run } from '../../engine/run';
+import { dumpAt, worstHour } from './dump';
+
+/** The whole reservoir at the worst hour of the day, with nothing that stops it. */
+export interface WorstDump {
+  readonly clockHour: number;
+  readonly peakPh: number;
+  readonly peakDkh: number;
+}
+
+/** What a stuck pump does to a plan at worst; undefined where there is no top-off. */
+export function worstDump(
+  scenario: Scenario,
+  options: SimulationOptions = usualOptions,
+): WorstDump | undefined {
+  if (scenario.topOff.reservoirL === 0) return undefined;
+  const clockHour = worstHour(scenario, ['phHigh']);
+  const { trace } = run(dumpAt(scenario, clockHour), options);
+  return {
+    clockHour,
+    peakPh: highest(trace, 'ph_nbs').value,
+    peakDkh: highest(trace, 'alkalinity_dkh').value,
+  };
+}
