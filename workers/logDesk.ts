@@ -7,6 +7,7 @@ import { answering, type Answer } from './answer';
 import { usualOptions, type SimulationOptions } from './engine/simulation';
 import type { Carbonate } from '../shared/recipe/twoPart';
 import { answerLog, FORECAST_DAYS, type LogAnswer } from './studies/answerLog';
+import { worstDump, type WorstDump } from './studies/drill/worstDump';
 import { correct, type Correction } from './studies/plan/correct';
 import { PLAN_DAYS } from './studies/plan/holding';
 import { threePlans, type Candidate, type PlanQuestion } from './studies/plan/threePlans';
@@ -25,6 +26,11 @@ const daysOf = (log: readonly Reading[]) => {
   return (Math.max(...hours) - Math.min(...hours)) / 24;
 };
 
+/** A candidate with its worst stuck-pump drill. */
+export interface Offer extends Candidate {
+  readonly worstDump: WorstDump | undefined;
+}
+
 /** Everything that is asked of a test log. */
 export class LogDesk {
   /** What the log says of the tank that runs by this plan. */
@@ -41,10 +47,14 @@ export class LogDesk {
   }
 
   /** Three plans that hold the target, replayed. */
-  plans(question: PlanQuestion): Promise<Answer<readonly Candidate[]>> {
-    return answering(async () =>
-      threePlans(question, await optionsFor(question.now, PLAN_DAYS + 2)),
-    );
+  plans(question: PlanQuestion): Promise<Answer<readonly Offer[]>> {
+    return answering(async () => {
+      const options = await optionsFor(question.now, PLAN_DAYS + 2);
+      return threePlans(question, options).map((candidate) => ({
+        ...candidate,
+        worstDump: worstDump(candidate.scenario),
+      }));
+    });
   }
 
   /** How the water gets to the target first. */

@@ -14,10 +14,9 @@ export type { MemberResult } from './studies/drill/memberResult';
 export type { ResponseResult } from './studies/drill/responses';
 export type { ResponseChoices } from './studies/drill/responsePlans';
 export type { Progress, TrialOutcome } from './trialDesk';
-export type { LogDesk } from './logDesk';
+export type { LogDesk, Offer } from './logDesk';
 export type { LogAnswer } from './studies/answerLog';
 export type { Correction } from './studies/plan/correct';
-export type { Candidate } from './studies/plan/threePlans';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 

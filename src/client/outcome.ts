@@ -1,6 +1,5 @@
 export type {
   Answer,
-  Candidate,
   Correction,
   Design,
   Effect,
@@ -9,6 +8,7 @@ export type {
   Layer,
   Lever,
   LogAnswer,
+  Offer,
   ResponseChoices,
   ResponseResult,
   TrialOutcome,

@@ -35,6 +35,9 @@ export function dumpAt(scenario: Scenario, clockHour: number, lever?: Lever): Sc
     ...scenario,
     days: Math.ceil(hours) / 24,
     start: { ...scenario.start, clockHour },
+    // A dump is over before a season has moved anything.
+    evaporation: { ...scenario.evaporation, factor: '1' },
+    room: { ...scenario.room, co2Factor: '1' },
     topOff: { ...topOff, refillEveryDays: 0, lossPercentPerDay: 0, runLimitMinPerDay: 0 },
     // Chalk that falls out would flatter the dump, and is no more than an illustration.
     precipitation: { ...scenario.precipitation, mode: 'off' },

@@ -1,6 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { highest } from '../../../shared/verdict/measures';
-import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { run } from '../../engine/run';
 import { dumpAt, worstHour } from './dump';
 
@@ -12,13 +11,10 @@ export interface WorstDump {
 }
 
 /** What a stuck pump does to a plan at worst; undefined where there is no top-off. */
-export function worstDump(
-  scenario: Scenario,
-  options: SimulationOptions = usualOptions,
-): WorstDump | undefined {
+export function worstDump(scenario: Scenario): WorstDump | undefined {
   if (scenario.topOff.reservoirL === 0) return undefined;
   const clockHour = worstHour(scenario, ['phHigh']);
-  const { trace } = run(dumpAt(scenario, clockHour), options);
+  const { trace } = run(dumpAt(scenario, clockHour));
   return {
     clockHour,
     peakPh: highest(trace, 'ph_nbs').value,

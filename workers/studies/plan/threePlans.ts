@@ -4,7 +4,6 @@ import { readColumn } from '../../../shared/trace/trace';
 import { lastOf } from '../../../shared/verdict/measures';
 import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import { worstDump, type WorstDump } from '../drill/worstDump';
 import { PLAN_DAYS, runsWith, type RunPlan } from './holding';
 import { limewaterFirst, twoPartAlone, waterChangesAlone, wellStocked, type Way } from './ways';
 
@@ -22,8 +21,6 @@ export interface PlanQuestion {
 export interface Candidate extends Way {
   readonly verdict: Verdict;
   readonly recipe: Recipe;
-  /** The worst stuck-pump drill of the plan. */
-  readonly worstDump: WorstDump | undefined;
   /** Alkalinity hour by hour, dKH. */
   readonly dkh: Float64Array;
   /** Days inside the keeper's alkalinity band for every consumption that the log allows. */
@@ -63,7 +60,6 @@ function replay(runPlan: RunPlan, way: Way, question: PlanQuestion): Candidate {
     offered: promisedDays >= LEAST_PROMISE_DAYS,
     verdict: verdictOf(scenario, outcome),
     recipe: recipeOf(scenario, litres, question.kit),
-    worstDump: worstDump(scenario),
     dkh: readColumn(outcome.trace, 'alkalinity_dkh').slice(),
   };
 }
