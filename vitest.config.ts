@@ -6,6 +6,6 @@ export default defineConfig({
   test: {
     environment: 'node',
     setupFiles: ['tests/seed.ts'],
-    include: ['tests/{reference,laws,runs,border,units,log}/**/*.test.ts'],
+    include: ['tests/{reference,laws,runs,border,units,log,state}/**/*.test.ts'],
   },
 });

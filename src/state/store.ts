@@ -1,5 +1,7 @@
 import { openDB, type IDBPDatabase } from 'idb';
-import { readTank, tankOfBench, type Tank } from './tanks';
+import { sameReading } from '../../shared/log/reading';
+import { mergeTanks } from './mergeTanks';
+import { newTank, readTank, tankOfBench, type Tank } from './tanks';
 
 const DATABASE = 'paper-reef';
 /** One record a tank, under its id. */
@@ -18,11 +20,44 @@ const database = (): Promise<IDBPDatabase> =>
     },
   });
 
-/** Saves a tank; one record, so that it is there whole or not at all. */
-export async function saveTank(tank: Tank): Promise<void> {
+export interface Saved {
+  readonly tank: Tank;
+  /** Another window's plans of this tank, kept as a tank of their own. */
+  readonly aside: Tank | undefined;
+}
+
+/**
+ * Saves a tank; one record, so that it is there whole or not at all. What another window has saved
+ * since `base` was read is merged, within the one transaction.
+ */
+export async function saveTank(tank: Tank, base: Tank | undefined): Promise<Saved> {
   const db = await database();
-  await db.put(TANKS, tank, tank.id);
+  const { store, done } = db.transaction(TANKS, 'readwrite');
+  const { tank: stored } = readTank(await store.get(tank.id));
+  const foreign = stored && base && stored.edition !== base.edition ? stored : undefined;
+  const merged = foreign ? mergeTanks(base!, tank, foreign) : { tank, aside: undefined };
+  const saved: Tank = { ...merged.tank, edition: crypto.randomUUID() };
+  await store.put(saved, saved.id);
+  const aside: Tank | undefined = merged.aside && {
+    ...newTank(
+      `${tank.id}-${saved.edition!.slice(0, 8)}`,
+      `${tank.name}, other window`,
+      merged.aside,
+    ),
+    edition: saved.edition!,
+  };
+  if (aside) await store.put(aside, aside.id);
+  await done;
   db.close();
+  return { tank: saved, aside };
+}
+
+/** A tank as it is saved now. */
+export async function readSaved(id: string): Promise<Tank | undefined> {
+  const db = await database();
+  const { tank } = readTank(await db.get(TANKS, id));
+  db.close();
+  return tank;
 }
 
 export async function removeTank(id: string): Promise<void> {
@@ -51,6 +86,17 @@ function leftBehind(): unknown {
   }
 }
 
+/** What a closing page left, put together with what another window has saved since. */
+function withLeft(left: unknown, stored: unknown): unknown {
+  const [mine, theirs] = [readTank(left).tank, readTank(stored).tank];
+  if (!mine || !theirs || mine.edition === theirs.edition) return left;
+  const common = theirs.log.readings.filter((one) =>
+    mine.log.readings.some((other) => sameReading(one, other)),
+  );
+  const base = { ...theirs, log: { ...theirs.log, readings: common } };
+  return mergeTanks(base, mine, theirs).tank;
+}
+
 /** Which tank was open last. */
 export const lastOpen = (): string | null => localStorage.getItem(CURRENT);
 
@@ -74,7 +120,10 @@ export async function loadTanks(): Promise<Loaded> {
   const saved = new Map<string, unknown>();
   for (const key of await db.getAllKeys(TANKS)) saved.set(String(key), await db.get(TANKS, key));
   const left = leftBehind();
-  if (left !== undefined) saved.set(String((left as Partial<Tank>).id ?? 'tank-1'), left);
+  if (left !== undefined) {
+    const id = String((left as Partial<Tank>).id ?? 'tank-1');
+    saved.set(id, withLeft(left, saved.get(id)));
+  }
   if (saved.size === 0) {
     const bench: unknown = await db.get(OLD_BENCH, OLD_KEY);
     if (bench !== undefined) saved.set('tank-1', bench);

@@ -12,11 +12,16 @@ export class TankShelf {
   private currentId = $state('tank-1');
   readonly log: TestLog;
   private readonly autosave: Autosave;
+  private showing = false;
 
   constructor(private readonly bench: Bench) {
-    this.autosave = new Autosave((notice) => (bench.notice = notice));
+    this.autosave = new Autosave({
+      trouble: (notice) => (bench.notice = notice),
+      changedElsewhere: (tank) => this.takeOver(tank),
+    });
     this.log = new TestLog((log) => this.change({ log }));
     this.all = [newTank('tank-1', bench.today.scenario.title, bench.now)];
+    this.autosave.begin(this.current);
     bench.onChange = (now) => this.change({ bench: now });
   }
 
@@ -43,13 +48,13 @@ export class TankShelf {
     const tank = this.all.find((one) => one.id === id) ?? this.all[0]!;
     this.currentId = tank.id;
     keepOpen(tank.id);
-    this.bench.openPlans(tank.bench);
-    this.log.open(tank.log);
+    this.show(tank);
   }
   add(name: string, plan: Scenario): void {
     const id = freeTankId(this.all);
     const tank = newTank(id, name, openingPlans({ ...plan, title: name, place: '', question: '' }));
     this.all = [...this.all, tank];
+    this.autosave.begin(tank);
     this.autosave.soon(tank);
     this.open(id);
   }
@@ -63,7 +68,25 @@ export class TankShelf {
     if (id === this.currentId) this.open(this.all[0]!.id);
   }
 
+  /** Shows what another window has made of a tank. */
+  private takeOver(tank: Tank): void {
+    const known = this.all.some(({ id }) => id === tank.id);
+    this.all = known
+      ? this.all.map((one) => (one.id === tank.id ? tank : one))
+      : [...this.all, tank];
+    if (tank.id === this.currentId) this.show(tank);
+  }
+
+  /** Shows a tank without taking that for a change of it. */
+  private show(tank: Tank): void {
+    this.showing = true;
+    this.bench.openPlans(tank.bench);
+    this.log.open(tank.log);
+    this.showing = false;
+  }
+
   private change(change: Partial<Tank>): void {
+    if (this.showing) return;
     const tank = { ...this.current, ...change };
     this.all = this.all.map((one) => (one.id === tank.id ? tank : one));
     this.autosave.soon(tank);

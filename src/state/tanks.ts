@@ -9,6 +9,8 @@ export interface Tank {
   readonly name: string;
   readonly bench: BenchPlans;
   readonly log: TankLog;
+  /** Names the save it comes from: another window may have saved since. */
+  readonly edition?: string;
 }
 
 export const newTank = (id: string, name: string, bench: BenchPlans): Tank => ({
@@ -55,5 +57,6 @@ export function readTank(saved: unknown): ReadTank {
   const selected = plans.find(({ id }) => id === raw.bench?.selected)?.id ?? plans[0]!.id;
   const name =
     typeof raw.name === 'string' && raw.name !== '' ? raw.name : plans[0]!.scenario.title;
-  return { tank: { id: raw.id, name, bench: { plans, selected }, log }, whole };
+  const edition = typeof raw.edition === 'string' ? { edition: raw.edition } : {};
+  return { tank: { id: raw.id, name, bench: { plans, selected }, log, ...edition }, whole };
 }

@@ -29,6 +29,7 @@ export function runLaws(seed: number): LawFile[] {
       'tests/laws',
       'tests/runs',
       'tests/log',
+      'tests/state',
       '--reporter=dot',
       '--reporter=json',
     ].concat(`--outputFile.json=${report}`),
