@@ -16,6 +16,11 @@ interface PageEntry {
 /** Every page, in the order of the headline; the first is the one that opens. */
 export const pageList: readonly PageEntry[] = [
   { id: 'bench', title: 'Bench', load: () => BenchPage },
+  {
+    id: 'lessons',
+    title: 'Lessons',
+    load: () => import('./LessonsPage.svelte').then((m) => m.default),
+  },
 ];
 
 export const pageFor = (id: string): PageEntry =>

@@ -26,7 +26,7 @@ export class Bench {
   cursorH = $state(0);
   notice = $state('');
   private readonly history = new History<BenchPlans>();
-  private readonly client = new TrialClient();
+  readonly client = new TrialClient();
   private readonly trials = new Trials(this.client);
   private readonly autosave = new Autosave((notice) => (this.notice = notice));
   private readonly example: Scenario;
