@@ -40,12 +40,17 @@ export class LessonTrials {
   settle(): void {}
 
   leave(): void {
-    for (const name of runNames) this.client.drop(`lesson ${name}`);
+    for (const name of runNames) this.client.drop(this.key(name));
+  }
+
+  /** Keys of their own: the next lesson asks before this one has left. */
+  private key(name: RunName): string {
+    return `lesson ${this.lesson.id} ${name}`;
   }
 
   private run(name: RunName): void {
     const scenario = this.plans[name];
-    this.client.request(`lesson ${name}`, scenario, {
+    this.client.request(this.key(name), scenario, {
       done: (outcome) => {
         this.done = { ...this.done, [name]: { scenario, outcome } };
         this.trouble = '';

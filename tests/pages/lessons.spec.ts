@@ -91,6 +91,7 @@ test('the printed sheet holds a page for the class and one for the teacher', asy
 for (const width of [1280, 390]) {
   for (const colorScheme of ['light', 'dark'] as const) {
     test(`axe finds nothing in the lessons at ${width} wide, ${colorScheme}`, async ({ page }) => {
+      test.setTimeout(120_000);
       await page.setViewportSize({ width, height: 900 });
       await page.emulateMedia({ colorScheme });
       const clean = async () => {
