@@ -9,6 +9,8 @@ interface PageEntry {
   /** Also the address's fragment. */
   readonly id: string;
   readonly title: string;
+  /** Not in the headline: opened by a link alone. */
+  readonly byLinkOnly?: true;
   /** The bench is there at once; the others are fetched when they are first opened. */
   readonly load: () => Page | Promise<Page>;
 }
@@ -20,6 +22,12 @@ export const pageList: readonly PageEntry[] = [
     id: 'lessons',
     title: 'Lessons',
     load: () => import('./LessonsPage.svelte').then((m) => m.default),
+  },
+  {
+    id: 'plan',
+    title: 'A plan sent to you',
+    byLinkOnly: true,
+    load: () => import('./SharedPage.svelte').then((m) => m.default),
   },
 ];
 
