@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { headers, metaPolicy } from './scripts/headers.mjs';
+import { offlinePlugin } from './scripts/offline/offlinePlugin.mjs';
 
 const policyInBuiltPage: Plugin = {
   name: 'policy-in-built-page',
@@ -14,19 +15,14 @@ const policyInBuiltPage: Plugin = {
   ],
 };
 
-// The size limit leaves out lazy-*: what is imported statically can never take that name.
-const chunkFileNames = ({ isDynamicEntry }: { isDynamicEntry: boolean }) =>
-  isDynamicEntry ? 'assets/lazy-[name]-[hash].js' : 'assets/[name]-[hash].js';
-
 export default defineConfig({
   base: './',
-  plugins: [svelte(), policyInBuiltPage],
+  plugins: [svelte(), policyInBuiltPage, offlinePlugin()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { output: { chunkFileNames } },
   },
-  worker: { format: 'es', rolldownOptions: { output: { chunkFileNames } } },
+  worker: { format: 'es' },
   preview: { headers },
 });

@@ -24,6 +24,11 @@ export const pageList: readonly PageEntry[] = [
     load: () => import('./LessonsPage.svelte').then((m) => m.default),
   },
   {
+    id: 'display',
+    title: 'Display',
+    load: () => import('./DisplayPage.svelte').then((m) => m.default),
+  },
+  {
     id: 'plan',
     title: 'A plan sent to you',
     byLinkOnly: true,

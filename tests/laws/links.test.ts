@@ -168,24 +168,12 @@ describe('a link', () => {
   });
 
   it('that would be too long is not written, and says what to do instead', async () => {
-    const noise = fc.sample(fc.string({ minLength: 60, maxLength: 60, unit: 'binary' }), {
-      numRuns: 800,
+    const [scenario] = fc.sample(anyScenario, { numRuns: 1, seed: 1 });
+    const [noise = ''] = fc.sample(fc.string({ minLength: 40_000, maxLength: 40_000 }), {
+      numRuns: 1,
       seed: 1,
     });
-    const [scenario] = fc.sample(anyScenario, { numRuns: 1, seed: 1 });
-    const dosers = noise.slice(0, 12).map((name) => ({ ...scenario!.dosers[0], name }));
-    const additions = noise.flatMap((_, i) => [
-      {
-        day: 1 + (i % 3),
-        hour: (i * 7919) % 23,
-        additive: 'sodiumBicarbonate',
-        grams: ((i * 104729) % 60000) / 1000,
-      },
-    ]);
-    const plan = { ...scenario!, dosers, additions } as never;
-    const written = await writeLink(
-      Array.from({ length: 4 }, () => ({ name: noise.join(''), scenario: plan })),
-    );
+    const written = await writeLink([{ name: noise, scenario: scenario! }]);
     expect(written.ok ? '' : written.message).toMatch(/Save them as files instead/);
   });
 });
