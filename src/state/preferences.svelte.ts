@@ -8,6 +8,11 @@ const oneOf = <const Options extends readonly [string, ...string[]]>(...options:
 /** How this reader wants things shown; the first of each is the usual one. */
 const preferencesSchema = v.object({
   theme: oneOf('auto', 'light', 'dark'),
+  alkalinity: oneOf('dKH', 'meq/L', 'mg/L CaCO₃'),
+  volume: oneOf('L', 'US gal'),
+  temperature: oneOf('°C', '°F'),
+  salinity: oneOf('ppt', 'SG'),
+  decimal: oneOf('point', 'comma'),
 });
 
 export type Preferences = v.InferOutput<typeof preferencesSchema>;
