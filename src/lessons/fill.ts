@@ -1,6 +1,7 @@
 import { valueAt } from '../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../shared/scenario/fields';
-import { decimalsOf } from '../../shared/units/format';
+import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
+import { decimalsOf, numberText, withDecimal } from '../../shared/units/format';
 import { phText } from '../../shared/verdict/texts';
 import type { LessonRuns, RunName } from './lesson';
 import { measures, type MeasureId } from './measures';
@@ -22,39 +23,49 @@ const spoken = (unit: string): string =>
 const withUnit = (number: string, unit: string) =>
   unit === '' ? number : `${number} ${spoken(unit)}`;
 
-function measured(name: MeasureId, value: number): string {
+function measured(name: MeasureId, value: number, display: DisplayUnits): string {
   const { unit, digits } = measures[name];
-  if (name === 'phHighest' || name === 'phLowest') return phText(value);
-  return withUnit(value.toFixed(digits), unit);
+  if (name === 'phHighest' || name === 'phLowest') return withDecimal(phText(value), display);
+  return withUnit(numberText(value, digits, unit, display), conversionOf(unit, display).unit);
 }
 
 const pathOf = (name: string): FieldPath =>
   name.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
-function setting(path: FieldPath, value: number): string {
+function setting(path: FieldPath, value: number, display: DisplayUnits): string {
   const { quantity } = quantityAt(path);
-  return withUnit(String(Number(value.toFixed(decimalsOf(quantity.step)))), quantity.unit);
+  const { unit } = conversionOf(quantity.unit, display);
+  const digits = decimalsOf(quantity.step);
+  const number =
+    unit === quantity.unit
+      ? withDecimal(String(Number(value.toFixed(digits))), display)
+      : numberText(value, digits, quantity.unit, display);
+  return withUnit(number, unit);
 }
 
 /** The number that a placeholder stands for, and how it is written. */
-export function statedAt(key: string, runs: LessonRuns): { value: number; text: string } {
+export function statedAt(
+  key: string,
+  runs: LessonRuns,
+  display: DisplayUnits = usualDisplay,
+): { value: number; text: string } {
   const dot = key.indexOf('.');
   const run = runs[key.slice(0, dot) as RunName];
   const name = key.slice(dot + 1);
   if (isMeasure(name)) {
     const value = measures[name].of(run);
-    return { value, text: measured(name, value) };
+    return { value, text: measured(name, value, display) };
   }
   const path = pathOf(name);
   const value = valueAt(run.scenario, path) as number;
-  return { value, text: setting(path, value) };
+  return { value, text: setting(path, value, display) };
 }
 
 /** A text with its placeholders filled from the runs. */
-export function fill(text: string, runs: LessonRuns): Piece[] {
+export function fill(text: string, runs: LessonRuns, display: DisplayUnits): Piece[] {
   return text.split(PLACEHOLDER).map((part, i) => {
     if (i % 2 === 0) return { text: part };
-    const { value, text: written } = statedAt(part, runs);
+    const { value, text: written } = statedAt(part, runs, display);
     return { text: written, stated: { key: part, value } };
   });
 }

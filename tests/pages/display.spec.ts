@@ -41,6 +41,13 @@ test('units and decimal sign of one’s own reach inputs, verdict and charts, an
   await expect(volume).toHaveValue('400');
 });
 
+test('a lesson speaks in the units of the reader too', async ({ page }) => {
+  await choose(page, { Alkalinity: 'meq/L', Volume: 'US gal' });
+  await page.goto('/#lessons/why-it-falls');
+  await expect(page.locator('.setting')).toContainText(/79\.3 US gal starts at 3\.032 meq\/L/);
+  await expect(page.locator('.setting')).not.toContainText('dKH');
+});
+
 test('a browser that refuses storage shows the usual and goes on', async ({ page }) => {
   await page.addInitScript(() => {
     Storage.prototype.getItem = () => {
