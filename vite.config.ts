@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { headers, metaPolicy } from './scripts/headers.mjs';
+import { offlinePlugin } from './scripts/offline/offlinePlugin.mjs';
 
 const policyInBuiltPage: Plugin = {
   name: 'policy-in-built-page',
@@ -16,7 +17,7 @@ const policyInBuiltPage: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [svelte(), policyInBuiltPage],
+  plugins: [svelte(), policyInBuiltPage, offlinePlugin()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,

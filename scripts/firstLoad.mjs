@@ -1,23 +1,23 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 
-const folder = new URL('../dist/', import.meta.url);
-const read = (/** @type {string} */ path) => readFileSync(new URL(path, folder), 'utf8');
+const folder = 'dist/assets';
+const STATIC_IMPORT = /(?:from|import)\s*["'`]\.\/([\w.-]+\.js)["'`]/g;
 
-const STATIC_IMPORT = /(?:from|import)\s*["']\.\/([\w.-]+\.js)["']/g;
-const WORKER = /new URL\(\s*["'`]([\w./-]*worker[\w.-]*\.js)["'`]/g;
+/** @param {string} file @param {Set<string>} found */
+function withImports(file, found) {
+  if (found.has(file)) return;
+  found.add(file);
+  const text = readFileSync(`${folder}/${file}`, 'utf8');
+  for (const [, imported = ''] of text.matchAll(STATIC_IMPORT)) withImports(imported, found);
+}
 
-/** @param {string} text @param {RegExp} pattern */
-const named = (text, pattern) => [...text.matchAll(pattern)].map(([, name]) => name ?? '');
-
-/** Built files that open with the page: its script, what that imports statically, its workers. */
+/** Scripts that a first visit cannot do without: page and workers, with what they import statically. */
 export function firstLoad() {
-  const entry = named(read('index.html'), /<script[^>]*src="\.\/assets\/([\w.-]+\.js)"/g);
-  if (entry.length === 0) throw new Error('dist/index.html names no script: build first.');
-  const found = new Set(entry);
-  for (const name of found) {
-    const text = read(`assets/${name}`);
-    const workers = named(text, WORKER).map((path) => path.split('/').at(-1) ?? '');
-    for (const next of [...named(text, STATIC_IMPORT), ...workers]) found.add(next);
-  }
-  return [...found].map((name) => `dist/assets/${name}`);
+  const found = new Set(/** @type {string[]} */ ([]));
+  const [, page = ''] =
+    /src="\.\/assets\/([\w.-]+\.js)"/.exec(readFileSync('dist/index.html', 'utf8')) ?? [];
+  withImports(page, found);
+  for (const file of readdirSync(folder))
+    if (/\.worker-.*\.js$/.test(file)) withImports(file, found);
+  return [...found].map((file) => `${folder}/${file}`);
 }

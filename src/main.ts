@@ -1,5 +1,7 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import './app.css';
+import { offline } from './state/offline.svelte';
 
 mount(App, { target: document.getElementById('app')! });
+if (import.meta.env.PROD) void offline.keep();

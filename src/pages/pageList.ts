@@ -10,6 +10,8 @@ interface PageEntry {
   /** Also the address's fragment. */
   readonly id: string;
   readonly title: string;
+  /** Not in the headline: opened by a link alone. */
+  readonly byLinkOnly?: true;
   /** The bench is there at once; the others are fetched when they are first opened. */
   readonly load: () => Page | Promise<Page>;
 }
@@ -22,6 +24,22 @@ export const pageList: readonly PageEntry[] = [
     id: 'drills',
     title: 'Drills',
     load: () => import('./DrillsPage.svelte').then((m) => m.default),
+  },
+  {
+    id: 'lessons',
+    title: 'Lessons',
+    load: () => import('./LessonsPage.svelte').then((m) => m.default),
+  },
+  {
+    id: 'display',
+    title: 'Display',
+    load: () => import('./DisplayPage.svelte').then((m) => m.default),
+  },
+  {
+    id: 'plan',
+    title: 'A plan sent to you',
+    byLinkOnly: true,
+    load: () => import('./SharedPage.svelte').then((m) => m.default),
   },
 ];
 

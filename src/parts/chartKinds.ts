@@ -1,5 +1,7 @@
 import type { LimitId } from '../../shared/scenario/limitBands';
 import type { ColumnId } from '../../shared/trace/columns';
+import { conversionOf, type DisplayUnits } from '../../shared/units/display';
+import { withDecimal } from '../../shared/units/format';
 import { phText } from '../../shared/verdict/texts';
 
 /** One chart of the bench: which column, how it is written, the least span worth an axis. */
@@ -62,3 +64,24 @@ export const foldedCharts: readonly ChartKind[] = [
   { column: 'reservoir_l', title: 'Reservoir', unit: 'L', least: 1, format: digits(1) },
   { column: 'nitrate_mg_l', title: 'Nitrate', unit: 'mg/L', least: 1, format: digits(1) },
 ];
+
+/** A chart in the reader's units: `shown` turns what the trace holds into what is drawn. */
+export function inUnits(kind: ChartKind, display: DisplayUnits) {
+  const { unit, out, moreDigits } = conversionOf(kind.unit, display);
+  const digitsOf = (kind.format(1.23456).split('.')[1] ?? '').length;
+  const same = unit === kind.unit;
+  return {
+    ...kind,
+    unit,
+    least: same ? kind.least : Math.abs(out(35 + kind.least) - out(35)),
+    shown: (values: Float64Array) => (same ? values : values.map(out)),
+    bound: out,
+    format: (value: number) =>
+      withDecimal(
+        same ? kind.format(value) : value.toFixed(Math.max(0, digitsOf + moreDigits)),
+        display,
+      ),
+  };
+}
+
+export type ShownKind = ReturnType<typeof inUnits>;

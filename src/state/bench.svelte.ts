@@ -27,7 +27,7 @@ export class Bench {
   /** Told of every change, to save it. */
   onChange: ((plans: BenchPlans) => void) | undefined;
   private history = new History<BenchPlans>();
-  private readonly client = new TrialClient();
+  readonly client = new TrialClient();
   private readonly trials = new Trials(this.client);
   private readonly example: Scenario;
 
@@ -109,6 +109,15 @@ export class Bench {
   /** A scenario as one more trial beside what is there. */
   addTrial(scenario: Scenario): void {
     if (this.canAdd) this.step(withPlan(this.state, scenario, scenario.title));
+  }
+  /** Several plans as trials beside what is there, as one step; those that do not fit stay out. */
+  addTrials(plans: readonly { readonly name: string; readonly scenario: Scenario }[]): void {
+    const fitting = plans.slice(0, MOST_TRIALS - this.state.plans.length);
+    const next = fitting.reduce(
+      (state, { name, scenario }) => withPlan(state, scenario, name),
+      this.state,
+    );
+    if (fitting.length > 0) this.step(next);
   }
   startOver(): void {
     this.open(this.example);

@@ -2,7 +2,9 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { verdictOf, type Verdict } from '../../shared/verdict/verdict';
 import type { TrialOutcome } from '../client/outcome';
 import { TrialClient } from '../client/trialClient';
+import type { DisplayUnits } from '../../shared/units/display';
 import type { PlanOnBench } from './plans';
+import { preferences } from './preferences.svelte';
 
 /** What a plan's trial gave, with the scenario it belongs to. */
 export interface Result {
@@ -17,6 +19,22 @@ export interface Trial {
   readonly trouble: string | undefined;
   /** Share done of a trial that takes long. */
   readonly progress: number | undefined;
+}
+
+/** A result whose verdict speaks in the reader’s units, worked out again only when those change. */
+function judged(scenario: Scenario, outcome: TrialOutcome): Result {
+  let last: { readonly display: DisplayUnits; readonly verdict: Verdict } | undefined;
+  return {
+    scenario,
+    outcome,
+    get verdict() {
+      const display = preferences.now;
+      if (last?.display !== display) {
+        last = { display, verdict: verdictOf(scenario, outcome, display) };
+      }
+      return last.verdict;
+    },
+  };
 }
 
 const untried: Trial = { result: undefined, trouble: undefined, progress: undefined };
@@ -48,11 +66,7 @@ export class Trials {
   }
 
   private run({ id, scenario }: PlanOnBench): void {
-    const resultOf = (outcome: TrialOutcome): Result => ({
-      scenario,
-      outcome,
-      verdict: verdictOf(scenario, outcome),
-    });
+    const resultOf = (outcome: TrialOutcome) => judged(scenario, outcome);
     this.client.request(id, scenario, {
       done: (outcome) => this.put(id, { ...untried, result: resultOf(outcome) }),
       progress: ({ hours, of, partial }) =>

@@ -2,7 +2,7 @@ import { firstLoad } from './scripts/firstLoad.mjs';
 
 export default [
   {
-    name: 'first load: the page, what it imports at once, and its workers',
+    name: 'first load: page and workers, with what they import statically',
     path: firstLoad(),
     gzip: true,
     limit: '150 kB',

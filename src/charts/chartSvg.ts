@@ -1,0 +1,82 @@
+import { line } from 'd3-shape';
+import { rowsIn, scalesFor, timeTicks, type Frame, type Series } from './chartScales';
+import { decimate, type Point } from './decimate';
+import { spreadLabels } from './endLabels';
+import type { TimeWindow } from './timeWindow';
+
+/** A chart as it goes out of the page: everything that a stranger needs stands in it. */
+export interface ChartOut {
+  readonly title: string;
+  readonly unit: string;
+  readonly series: readonly (Series & { readonly colour: string })[];
+  readonly window: TimeWindow;
+  readonly clockHour: number | undefined;
+  readonly band: readonly [number, number] | undefined;
+  readonly least: number;
+  readonly assumes: readonly string[];
+}
+
+export const OUT_WIDTH = 960;
+const PLOT_BOTTOM = 470;
+const LINE_PX = 18;
+
+const escaped = (text: string): string =>
+  text
+    // A control character would make the picture unreadable as XML.
+    .replace(/[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])/g, '')
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;');
+
+const text = (x: number, y: number, words: string, more = '') =>
+  `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" ${more}>${escaped(words)}</text>`;
+
+export const outHeight = ({ assumes }: ChartOut): number => 500 + LINE_PX * (assumes.length + 1);
+
+/** The chart as an SVG file, on paper whatever the theme. */
+export function chartSvg(chart: ChartOut): string {
+  const { title, unit, series, window, clockHour, band, least, assumes } = chart;
+  const height = outHeight(chart);
+  const frame: Frame = { width: OUT_WIDTH, height: 500, left: 60, right: 150, top: 60, bottom: 30 };
+  const { x, y } = scalesFor(series, window, frame, least, band);
+  const right = OUT_WIDTH - frame.right;
+  const inside = (value: number) => Math.max(frame.top, Math.min(PLOT_BOTTOM, y(value)));
+  const path = line<Point>(
+    (point) => point.x,
+    (point) => y(point.y),
+  ).digits(1);
+  const drawn = series.map(({ values, dash, colour }) => {
+    const [from, to] = rowsIn(window, values.length);
+    const d = path(decimate((row) => x(row), values, from, to, right - frame.left));
+    return `<path d="${d}" fill="none" stroke="${colour}" stroke-width="2" stroke-dasharray="${dash.join(' ')}"/>`;
+  });
+  const ends = spreadLabels(
+    series.map((s) => ({ ...s, y: inside(s.values[rowsIn(window, s.values.length)[1]]!) })),
+    16,
+    frame.top,
+    PLOT_BOTTOM,
+  );
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${OUT_WIDTH}" height="${height}" viewBox="0 0 ${OUT_WIDTH} ${height}" font-family="Georgia, serif" font-size="13" fill="#2a2823">`,
+    `<title>${escaped(title)}</title>`,
+    `<rect width="${OUT_WIDTH}" height="${height}" fill="#faf6ec"/>`,
+    text(20, 34, unit ? `${title}, ${unit}` : title, 'font-size="20"'),
+    band
+      ? `<rect x="${frame.left}" y="${inside(band[1])}" width="${right - frame.left}" height="${Math.max(0, inside(band[0]) - inside(band[1]))}" fill="#dfeadf"/>`
+      : '',
+    ...y
+      .ticks(6)
+      .flatMap((tick) => [
+        `<line x1="${frame.left}" x2="${right}" y1="${y(tick)}" y2="${y(tick)}" stroke="#d8cfb8"/>`,
+        text(frame.left - 8, y(tick) + 4, y.tickFormat(6)(tick), 'text-anchor="end"'),
+      ]),
+    ...timeTicks(window, OUT_WIDTH, clockHour).map(({ timeH, label }) =>
+      text(x(timeH), PLOT_BOTTOM + 22, label, 'text-anchor="middle"'),
+    ),
+    ...drawn,
+    ...ends.map(({ label, colour, y: at }) => text(right + 8, at + 4, label, `fill="${colour}"`)),
+    ...assumes.map((words, i) => text(20, 520 + LINE_PX * i, words, 'fill="#676156"')),
+    '</svg>',
+  ].join('\n');
+}

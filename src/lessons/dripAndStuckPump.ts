@@ -1,0 +1,77 @@
+import type { Lesson } from './lesson';
+import { lessonScenario } from './lessonScenario';
+import { measures } from './measures';
+
+export const dripAndStuckPump: Lesson = {
+  id: 'drip-and-stuck-pump',
+  title: 'The slow drip and the stuck pump',
+  about: 'The same bottle of limewater, over days or at once.',
+  scenario: lessonScenario({
+    title: 'A bottle of limewater',
+    question: 'Does it matter how fast the same limewater goes in?',
+    days: 4,
+    tank: { volumeL: 300, alkalinityDkh: 8.5, calciumMgPerL: 425 },
+    corals: { useDkhPerDay: 0.6 },
+    evaporation: { litresPerDay: 2 },
+    room: { co2Ppm: 600 },
+    gas: { kLaPerH: 1.5 },
+    dosers: [
+      {
+        name: 'limewater',
+        recipe: [{ additive: 'calciumHydroxide', gramsPerL: 1.4 }],
+        mlPerDay: 2000,
+        schedule: { fromHour: 17 },
+        stockL: 10,
+      },
+    ],
+  }),
+  setting:
+    'A bottle of {begin.dosers.0.stockL} of limewater drips into {begin.tank.volumeL}: {begin.dosers.0.mlPerDay}, spread over {begin.dosers.0.schedule.hours}. pH peaks at {begin.phHighest}. Then someone sets the pump so that the day’s dose is in after {predicted.dosers.0.schedule.hours}.',
+  predict: {
+    question: 'The same limewater goes in each day, only faster. What changes?',
+    choices: [
+      { id: 'nothing', text: 'Nothing much: a day’s dose is a day’s dose.' },
+      { id: 'ph', text: 'pH peaks higher; alkalinity ends where it did.' },
+      { id: 'both', text: 'Both end up much higher.' },
+    ],
+    right: 'ph',
+    changes: [[['dosers', 0, 'schedule', 'hours'], 0.5]],
+    judge: ({ begin, predicted }) => {
+      const ph = measures.phHighest.of(predicted) - measures.phHighest.of(begin) > 0.08;
+      const more = measures.alkalinityEnd.of(predicted) - measures.alkalinityEnd.of(begin) > 0.3;
+      return ph && more ? 'both' : ph ? 'ph' : 'nothing';
+    },
+  },
+  reveal:
+    'pH now peaks at {predicted.phHighest} instead of {begin.phHighest}. Alkalinity ends at {predicted.alkalinityEnd}, against {begin.alkalinityEnd} before.',
+  control: {
+    path: ['dosers', 0, 'schedule', 'hours'],
+    range: [0.25, 24],
+    title: 'The day’s dose goes in over',
+    invite: 'Move the hours over which the day’s dose goes in.',
+    now: 'Over {now.dosers.0.schedule.hours} pH peaks at {now.phHighest}.',
+  },
+  ask: {
+    question:
+      'The pump sticks, and the whole bottle of {asked.dosers.0.stockL} is in the tank after {asked.dosers.0.schedule.hours}. How high does pH go?',
+    changes: [
+      [['dosers', 0, 'mlPerDay'], 10000],
+      [['dosers', 0, 'schedule', 'hours'], 2],
+    ],
+    answer:
+      'To {asked.phHighest}, and alkalinity moves by {asked.largestDailyChange} within a day. What stops this is not the pump but the size of the bottle: a reservoir that cannot harm the tank even when all of it goes in. First unplug the pump with dry hands, then measure; for sick animals ask a qualified aquatic vet.',
+  },
+  why: [
+    'Hydroxide goes in at once; carbon dioxide from the air takes hours to follow. Dripped slowly, the air keeps up and pH hardly moves. Poured, the water has to give up its own carbon dioxide, and pH jumps until the air has caught up.',
+    'Alkalinity counts only what went in, not how fast. So a test of alkalinity will not warn you of a pump that doses in gulps; a pH probe will.',
+  ],
+  equation: {
+    text: 'Ca(OH)₂ + 2 CO₂ → Ca²⁺ + 2 HCO₃⁻',
+    inWords:
+      'One calcium hydroxide needs two carbon dioxides to become one calcium and two bicarbonates.',
+  },
+  charts: ['ph_nbs', 'alkalinity_dkh'],
+  pictures: ['species', 'day'],
+  assumes:
+    'Chalk falls out by itself only at very high saturation, and how fast is an illustration, not a prediction. Above the range of the constants pH is shown only as beyond it. Calcium hydroxide: gloves and goggles.',
+};

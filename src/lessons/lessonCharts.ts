@@ -1,0 +1,45 @@
+import type { ColumnId } from '../../shared/trace/columns';
+import { readColumn } from '../../shared/trace/trace';
+import type { DisplayUnits } from '../../shared/units/display';
+import type { Series } from '../charts/chartScales';
+import {
+  firstCharts,
+  foldedCharts,
+  inUnits,
+  type ChartKind,
+  type ShownKind,
+} from '../parts/chartKinds';
+import { inks } from '../state/inks';
+import type { Lesson, LessonRuns, RunName } from './lesson';
+
+const skeleton: ChartKind = {
+  column: 'skeleton_g',
+  title: 'Skeleton laid down',
+  unit: 'g',
+  least: 1,
+  format: (grams) => grams.toFixed(1),
+};
+
+/** A chart of the bench, or the skeleton's, in the reader's units. */
+export const lessonChart = (column: ColumnId, display: DisplayUnits): ShownKind =>
+  inUnits(
+    [...firstCharts, ...foldedCharts, skeleton].find((kind) => kind.column === column)!,
+    display,
+  );
+
+const drawn: readonly { run: RunName; label: string; ink: number }[] = [
+  { run: 'begin', label: 'at first', ink: 0 },
+  { run: 'predicted', label: 'then', ink: 1 },
+  { run: 'now', label: 'yours', ink: 2 },
+];
+
+/** The lines of one chart; the changed plan only where the prediction changes something. */
+export const lessonSeries = (lesson: Lesson, runs: LessonRuns, kind: ShownKind): Series[] =>
+  drawn
+    .filter(({ run }) => run !== 'predicted' || lesson.predict.changes.length > 0)
+    .map(({ run, label, ink }) => ({
+      key: run,
+      label,
+      ...inks[ink]!,
+      values: kind.shown(readColumn(runs[run].outcome.trace, kind.column)),
+    }));

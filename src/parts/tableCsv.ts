@@ -1,0 +1,17 @@
+const isNumber = (cell: string) => /^[-+]?\d+(\.\d+)?$/.test(cell);
+
+/** One cell; words that a spreadsheet would take for a formula are marked as words. */
+function cellCsv(text: string): string {
+  const cell = text.trim().replace(/\s+/gu, ' ').replace(/^−/u, '-');
+  if (isNumber(cell)) return cell;
+  const words = /^[=+\-@\t]/.test(cell) ? `'${cell}` : cell;
+  return /[",\n]/.test(words) ? `"${words.replaceAll('"', '""')}"` : words;
+}
+
+/** Rows of cells as CSV after RFC 4180, with a plain decimal point. */
+export const rowsCsv = (rows: readonly (readonly string[])[]): string =>
+  `${rows.map((row) => row.map(cellCsv).join(',')).join('\r\n')}\r\n`;
+
+/** A table of the page as it stands, headings first. */
+export const tableCsv = (table: HTMLTableElement): string =>
+  rowsCsv([...table.rows].map((row) => [...row.cells].map(({ textContent }) => textContent ?? '')));

@@ -1,0 +1,64 @@
+import { expect, test, type Page } from '@playwright/test';
+
+async function choose(page: Page, choices: Record<string, string>) {
+  await page.goto('/#display');
+  for (const [label, option] of Object.entries(choices))
+    await page.getByLabel(label, { exact: true }).selectOption(option);
+  await page.goto('/#bench');
+  await expect(page.locator('.headline')).toContainText('after 60 days');
+}
+
+test('units and decimal sign of one’s own reach inputs, verdict and charts, and stay', async ({
+  page,
+}) => {
+  await choose(page, { Alkalinity: 'meq/L', Volume: 'US gal', Salinity: 'SG', Decimals: 'comma' });
+  const volume = page.getByLabel('Net water volume', { exact: true });
+  const alkalinity = page.getByLabel('Alkalinity', { exact: true }).first();
+  const seen = async () => {
+    await expect(volume).toHaveValue('79,3');
+    await expect(alkalinity).toHaveValue('3,03');
+    await expect(page.locator('.headline')).toContainText(/\d,\d\d meq\/L after 60 days/);
+    await expect(page.locator('.headline')).not.toContainText('dKH');
+    const chart = page.getByRole('img', { name: /^Alkalinity over time/ });
+    await expect(chart).toHaveAccessibleName(/Trial A \d,\d{3} meq\/L/);
+  };
+  await seen();
+  await page.reload();
+  await seen();
+  await volume.fill('100');
+  await volume.press('Enter');
+  await expect(volume).toHaveValue('100,0');
+  await volume.fill('400 L');
+  await volume.press('Enter');
+  await expect(volume).toHaveValue('105,7');
+  await alkalinity.fill('3,032');
+  await alkalinity.press('Enter');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await alkalinity.fill('30');
+  await alkalinity.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('30 is outside 0,18 to 10,70 meq/L');
+  await choose(page, { Volume: 'L' });
+  await expect(volume).toHaveValue('400');
+});
+
+test('a lesson speaks in the units of the reader too', async ({ page }) => {
+  await choose(page, { Alkalinity: 'meq/L', Volume: 'US gal' });
+  await page.goto('/#lessons/why-it-falls');
+  await expect(page.locator('.setting')).toContainText(/79\.3 US gal starts at 3\.032 meq\/L/);
+  await expect(page.locator('.setting')).not.toContainText('dKH');
+});
+
+test('a browser that refuses storage shows the usual and goes on', async ({ page }) => {
+  await page.addInitScript(() => {
+    Storage.prototype.getItem = () => {
+      throw new Error('refused');
+    };
+    Storage.prototype.setItem = () => {
+      throw new Error('refused');
+    };
+  });
+  await choose(page, { Volume: 'US gal' });
+  await expect(page.getByLabel('Net water volume', { exact: true })).toHaveValue(
+    '79,3'.replace(',', '.'),
+  );
+});

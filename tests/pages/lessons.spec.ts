@@ -1,0 +1,125 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { valueAt } from '../../shared/scenario/change';
+import { quantityAt } from '../../shared/scenario/fields';
+import { statedAt } from '../../src/lessons/fill';
+import { lessonList } from '../../src/lessons/lessonList';
+import { runsAt } from '../runs/lessons/runsAt';
+
+async function toTheEnd(page: Page, right: string) {
+  await page.getByLabel(right).check();
+  await page.getByRole('button', { name: 'Show what happens' }).click();
+  await expect(page.getByRole('heading', { name: 'As you predicted' })).toBeFocused();
+  await page.getByRole('button', { name: 'Show the answer' }).click();
+  await expect(page.getByRole('heading', { name: 'Why', exact: true })).toBeVisible();
+}
+
+for (const lesson of lessonList) {
+  test(`"${lesson.title}" runs to its end, and states what the engine gives`, async ({ page }) => {
+    const errors: string[] = [];
+    page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+    await page.goto(`/#lessons/${lesson.id}`);
+    const right = lesson.predict.choices.find(({ id }) => id === lesson.predict.right)!;
+    await expect(page.getByRole('group')).toBeVisible();
+    await toTheEnd(page, right.text.slice(0, 12));
+
+    const { path, range, title = quantityAt(path).title } = lesson.control;
+    const start = valueAt(lesson.scenario, path) as number;
+    const moved = start === range[1] ? range[0] : range[1];
+    await page.getByLabel(`${title}, slider`, { exact: true }).fill(String(moved));
+    const runs = runsAt(lesson, moved);
+    // Every number on the page, of the worker's runs in this browser, against the engine here.
+    await expect(async () => {
+      const stated = await page
+        .locator('.screen data')
+        .evaluateAll((all) =>
+          (all as HTMLElement[]).map((one) => [one.dataset.stated!, one.innerText] as const),
+        );
+      expect(stated.length).toBeGreaterThan(5);
+      for (const [key, text] of stated)
+        expect([key, text]).toEqual([key, statedAt(key, runs).text]);
+    }).toPass({ timeout: 10_000 });
+    await expect(page.locator('main')).not.toContainText(/NaN|\{|undefined|Infinity/);
+    expect(errors).toEqual([]);
+  });
+}
+
+test('a whole lesson by keyboard alone', async ({ page }) => {
+  await page.goto('/#lessons');
+  await page.getByRole('link', { name: lessonList[1]!.title }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('radio').first().focus();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Show what happens' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'As you predicted' })).toBeFocused();
+  const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
+  const label = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+  for (let i = 0; i < 12 && !(await label()).endsWith(', slider'); i++)
+    await page.keyboard.press('Tab');
+  const before = await page.locator('.now').textContent();
+  await page.keyboard.press('End');
+  await expect(page.locator('.now')).not.toHaveText(before!);
+  for (let i = 0; i < 12 && (await focused()) !== 'Show the answer'; i++)
+    await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  for (let i = 0; i < 12 && (await focused()) !== 'Open this tank on the bench'; i++)
+    await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/#bench$/);
+  await expect(page.locator('.question')).toContainText('Windows open, windows shut');
+});
+
+test('an unknown lesson says so and shows those there are', async ({ page }) => {
+  await page.goto('/#lessons/nothing');
+  await expect(page.getByRole('alert')).toContainText('There is no lesson “nothing”');
+  await expect(page.getByRole('listitem')).toHaveCount(lessonList.length);
+});
+
+test('the printed sheet holds a page for the class and one for the teacher', async ({ page }) => {
+  await page.goto(`/#lessons/${lessonList[0]!.id}`);
+  await expect(page.getByRole('group')).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByText('For the teacher')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Show what happens' })).toBeHidden();
+  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+  expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+});
+
+for (const width of [1280, 390]) {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    test(`axe finds nothing in the lessons at ${width} wide, ${colorScheme}`, async ({ page }) => {
+      test.setTimeout(120_000);
+      await page.setViewportSize({ width, height: 900 });
+      await page.emulateMedia({ colorScheme });
+      const clean = async () => {
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(wide).toBeLessThanOrEqual(width);
+      };
+      await page.goto('/#lessons');
+      await expect(page.getByRole('heading', { name: 'Lessons' })).toBeVisible();
+      await clean();
+      for (const { id, predict } of lessonList) {
+        await page.goto(`/#lessons/${id}`);
+        await expect(page.getByRole('group')).toBeVisible();
+        const right = predict.choices.find((choice) => choice.id === predict.right)!;
+        await toTheEnd(page, right.text.slice(0, 12));
+        await clean();
+      }
+    });
+  }
+}
+
+test('at 200 % text a lesson stays inside the screen', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 800 });
+  await page.goto(`/#lessons/${lessonList[4]!.id}`);
+  await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+  await expect(page.getByRole('group')).toBeVisible();
+  await toTheEnd(page, 'pH peaks lower');
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(wide).toBeLessThanOrEqual(390);
+});
