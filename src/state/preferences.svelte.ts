@@ -35,6 +35,12 @@ class PreferencesHeld {
     return this.held;
   }
 
+  /** Choices from a file; what cannot be read falls back to the usual, field by field. */
+  chooseAny(choices: unknown): void {
+    const readable = typeof choices === 'object' && choices !== null ? choices : {};
+    this.choose(v.parse(preferencesSchema, { ...this.held, ...readable }));
+  }
+
   choose(change: Partial<Preferences>): void {
     this.held = { ...this.held, ...change };
     try {

@@ -2,6 +2,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave } from './autosave';
 import type { Bench } from './bench.svelte';
 import { openingPlans } from './plans';
+import { besides } from './everything';
 import { keepOpen, lastOpen } from './store';
 import { freeTankId, newTank, type Tank } from './tanks';
 import { TestLog } from './testLog.svelte';
@@ -57,6 +58,16 @@ export class TankShelf {
     this.autosave.begin(tank);
     this.autosave.soon(tank);
     this.open(id);
+  }
+  /** Tanks of a file beside those that are here; says how many were new. */
+  addAll(file: readonly Tank[]): number {
+    const added = besides(this.all, file);
+    this.all = [...this.all, ...added];
+    for (const tank of added) {
+      this.autosave.begin(tank);
+      this.autosave.soon(tank);
+    }
+    return added.length;
   }
   rename(name: string): void {
     this.change({ name: name.trim() || 'Unnamed tank' });
