@@ -1,3 +1,4 @@
+import { newFault } from '../../shared/scenario/newFault';
 import type { Lesson } from './lesson';
 import { lessonScenario } from './lessonScenario';
 import { measures } from './measures';
@@ -53,10 +54,10 @@ export const dripAndStuckPump: Lesson = {
   },
   ask: {
     question:
-      'The pump sticks, and the whole bottle of {asked.dosers.0.stockL} is in the tank after {asked.dosers.0.schedule.hours}. How high does pH go?',
+      'The pump sticks on at {asked.dosers.0.schedule.pumpMlPerMin}, until the whole bottle of {asked.dosers.0.stockL} is in the tank. How high does pH go?',
     changes: [
-      [['dosers', 0, 'mlPerDay'], 10000],
-      [['dosers', 0, 'schedule', 'hours'], 2],
+      [['dosers', 0, 'schedule', 'pumpMlPerMin'], 80],
+      [['faults'], [newFault('doserOn', { day: 1, hour: 9, hours: 96 })]],
     ],
     answer:
       'To {asked.phHighest}, and alkalinity moves by {asked.largestDailyChange} within a day. What stops this is not the pump but the size of the bottle: a reservoir that cannot harm the tank even when all of it goes in. First unplug the pump with dry hands, then measure; for sick animals ask a qualified aquatic vet.',
