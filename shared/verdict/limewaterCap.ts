@@ -18,6 +18,8 @@ export interface LimewaterCap {
   /** What saturated limewater could bring at this evaporation, dKH/day. */
   readonly saturatedDkhPerDay: number;
   readonly saturationGPerL: number;
+  /** Strength at which limewater brings what the first day uses and nothing else brings, g/L. */
+  readonly wantedGPerL: number;
   /** Top-off that went in, which is what evaporated. */
   readonly litresPerDay: number;
 }
@@ -51,11 +53,13 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
   const litresPerDay = (lastOf(trace, 'topoff_l') * 24) / Math.max(1, hours);
   const saturationGPerL = (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
   const others = trace.ledger.filter(({ id }) => /^stock|^waterChange|^addition/.test(id));
+  const othersDkhPerDay = others.reduce((sum, { id }) => sum + perDay(id), 0);
   const cap = {
     covered: broughtDkhPerDay / useDkhPerDay,
-    useDkhPerDay,
-    broughtDkhPerDay,
-    othersDkhPerDay: others.reduce((sum, { id }) => sum + perDay(id), 0),
+    ...{ useDkhPerDay, broughtDkhPerDay, othersDkhPerDay },
+    wantedGPerL:
+      (Math.min(topOff.gramsPerL, saturationGPerL) * Math.max(0, useDkhPerDay - othersDkhPerDay)) /
+      broughtDkhPerDay,
     saturatedDkhPerDay: (litresPerDay * limewaterDkhFromGPerL(saturationGPerL)) / tank.volumeL,
     litresPerDay,
     saturationGPerL,

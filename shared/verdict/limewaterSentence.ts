@@ -37,16 +37,8 @@ function mostSentence(scenario: Scenario, cap: Told): string {
   const most = `${litres(cap.litresPerDay, cap)} a day of saturated limewater`;
   return cap.useDkhPerDay > cap.saturatedDkhPerDay
     ? `${most} carry ${number(cap.saturatedDkhPerDay, cap)} of the ${whole(cap.useDkhPerDay, cap)} used on the first day; ${restSentence(scenario, cap)}`
-    : `${most} could carry ${whole(cap.saturatedDkhPerDay, cap)} a day, and ${number(cap.useDkhPerDay, cap)} are used: about ${neededGPerL(scenario, cap)} g/L would do it.`;
+    : `${most} could carry ${whole(cap.saturatedDkhPerDay, cap)} a day, and ${number(cap.useDkhPerDay, cap)} are used: about ${grams(cap.wantedGPerL, cap)} g/L would do it.`;
 }
-
-/** The strength at which limewater brings what the first day uses and nothing else brings. */
-const neededGPerL = ({ topOff }: Scenario, cap: Told): string =>
-  (
-    (Math.min(topOff.gramsPerL, cap.saturationGPerL) *
-      Math.max(0, cap.useDkhPerDay - cap.othersDkhPerDay)) /
-    cap.broughtDkhPerDay
-  ).toFixed(2);
 
 function bindingSentence(scenario: Scenario, cap: Told): string {
   const { limits, topOff } = scenario;
@@ -60,7 +52,7 @@ function bindingSentence(scenario: Scenario, cap: Told): string {
     case 'strength':
       return `The strength of the mix binds limewater: it brings ${whole(cap.broughtDkhPerDay, cap)} a day at ${topOff.gramsPerL} g/L. ${mostSentence(scenario, cap)}`;
     case 'tooMuch':
-      return `More is dosed than is used: limewater brings ${whole(cap.broughtDkhPerDay, cap)} a day${cap.othersDkhPerDay > 0.005 ? ` and other sources ${number(cap.othersDkhPerDay, cap)}` : ''}, the tank uses ${number(cap.useDkhPerDay, cap)}. About ${neededGPerL(scenario, cap)} g/L would do.`;
+      return `More is dosed than is used: limewater brings ${whole(cap.broughtDkhPerDay, cap)} a day${cap.othersDkhPerDay > 0.005 ? ` and other sources ${number(cap.othersDkhPerDay, cap)}` : ''}, the tank uses ${number(cap.useDkhPerDay, cap)}. About ${grams(cap.wantedGPerL, cap)} g/L would do.`;
     case 'none':
       return `Limewater carries the use: ${whole(cap.broughtDkhPerDay, cap)} a day in ${litres(cap.litresPerDay, cap)} of top-off; nothing binds it yet.`;
   }
