@@ -11,7 +11,7 @@ export default defineConfig({
   workers: 1,
   retries: 0,
   forbidOnly: !!process.env.CI,
-  globalTimeout: 10 * 60_000,
+  globalTimeout: 15 * 60_000,
   reporter: [['list'], ...json],
   use: {
     baseURL: address,

@@ -37,7 +37,13 @@ export function emptyReservoirSentence({ topOff }: Scenario, trace: Trace): stri
   const first = litres.findIndex((value) => value <= 1e-9);
   if (first < 0) return '';
   const hours = litres.filter((value) => value <= 1e-9).length;
-  return `The reservoir runs dry on day ${dayOf(first)} and stands empty for ${hours} hours of the trial: salinity climbs and nothing is dosed from it meanwhile. Refill sooner, or take a larger one.`;
+  const litresPerDay = lastOf(trace, 'topoff_l') / (Math.max(1, trace.rows - 1 - hours) / 24);
+  const lasts = Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay));
+  const often =
+    lasts >= 1
+      ? `Set “Refilled every” to ${lasts} ${lasts === 1 ? 'day' : 'days'} or less, or take a larger one.`
+      : 'It does not last a day: take a larger one.';
+  return `The reservoir runs dry on day ${dayOf(first)} and stands empty for ${hours} hours of the trial: salinity climbs and nothing is dosed from it meanwhile. ${often}`;
 }
 
 /** What runs out, in a sentence; empty when nothing does. */

@@ -1,7 +1,7 @@
 import { faultKinds } from '../faults/faultKinds';
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
-import { readColumn } from '../trace/trace';
+import { readColumn, readLedger } from '../trace/trace';
 import { spanText } from './clockText';
 import type { DrillOutcome, LineResult } from './drillOutcome';
 import { lineTexts, limitText } from './lineTexts';
@@ -68,11 +68,24 @@ function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
   ];
 }
 
+/** Told when chalk takes this much out: it explains why alkalinity falls after an overdose. */
+const CHALK_DKH = 0.5;
+
+function ofChalk({ trace }: DrillOutcome): Moment[] {
+  if (!trace.ledger.some(({ id }) => id === 'precipitation')) return [];
+  const taken = readLedger(trace, 'precipitation');
+  const hour = taken.findIndex((dkh) => dkh < taken[0]! - CHALK_DKH);
+  if (hour < 0) return [];
+  const all = Math.abs(taken.at(-1)! - taken[0]!).toFixed(1);
+  return [moment(hour, `chalk falls out and takes ${all} dKH along (illustration)`)];
+}
+
 /** What happens in a drill, in order of time. */
 export function timelineOf(scenario: Scenario, outcome: DrillOutcome): Moment[] {
   return [
     ...ofFaults(scenario),
     ...ofPipes(outcome),
+    ...ofChalk(outcome),
     ...outcome.lines.flatMap(ofLine),
     ...(outcome.stopped ? [moment(outcome.stopped.timeH, outcome.stopped.reason, true)] : []),
   ].sort((a, b) => a.timeH - b.timeH);

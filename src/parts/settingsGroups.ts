@@ -53,7 +53,7 @@ export const planGroups: readonly SettingsGroup[] = [
   {
     title: 'The top-off',
     open: true,
-    fields: in_('topOff', 'additive', 'gramsPerL'),
+    fields: in_('topOff', 'additive', 'gramsPerL', 'reservoirL', 'pumpLPerH', 'refillEveryDays'),
   },
   {
     title: 'What the tank does',
@@ -101,14 +101,11 @@ export const detailGroups: readonly SettingsGroup[] = [
     editor: 'gas',
   },
   {
-    title: 'Top-off hardware',
+    title: 'More of the top-off',
     open: false,
     fields: in_(
       'topOff',
-      'reservoirL',
-      'refillEveryDays',
       'refillHour',
-      'pumpLPerH',
       'deadBandL',
       'settledG',
       'saturationPercent',

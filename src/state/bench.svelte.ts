@@ -101,6 +101,10 @@ export class Bench {
     const { id } = this.selected;
     this.step(replacing(this.state, id, { name: name.trim() || 'Unnamed trial' }));
   }
+  /** The real tank runs by the selected plan from now on. */
+  makeToday(): void {
+    this.step(replacing(this.state, this.today.id, { scenario: this.selected.scenario }));
+  }
   /** A scenario from a file or the shelf: as today's plan with one trial beside it. */
   open(scenario: Scenario): void {
     this.step(openingPlans(scenario));

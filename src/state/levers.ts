@@ -4,29 +4,50 @@ import type { Lever } from '../client/outcome';
 
 /** What may be asked backwards, in the keeper's words. */
 export const levers: Readonly<
-  Record<Lever, { readonly question: string; readonly unit: string; readonly path: FieldPath }>
+  Record<
+    Lever,
+    {
+      readonly question: string;
+      readonly name: string;
+      readonly unit: string;
+      readonly path: FieldPath;
+    }
+  >
 > = {
   reservoirL: {
     question: 'How big may the reservoir be?',
+    name: 'Reservoir',
     unit: 'L',
     path: ['topOff', 'reservoirL'],
   },
   gramsPerL: {
     question: 'How strong may the mix be?',
+    name: 'Mix',
     unit: 'g/L',
     path: ['topOff', 'gramsPerL'],
   },
   pumpLPerH: {
     question: 'How fast may the pump be?',
+    name: 'Pump',
     unit: 'L/h',
     path: ['topOff', 'pumpLPerH'],
   },
   runLimitMinPerH: {
     question: 'How long may it run in an hour?',
+    name: 'Run-time limit',
     unit: 'min',
     path: ['topOff', 'runLimitMinPerH'],
   },
 };
+
+/** A smaller reservoir is refilled before it is empty: as often as evaporation asks. */
+export function refilledInTime(scenario: Scenario): Scenario {
+  const { topOff, evaporation } = scenario;
+  if (evaporation.mode !== 'fixed' || evaporation.litresPerDay === 0) return scenario;
+  const lasts = Math.floor((topOff.reservoirL * 0.95) / evaporation.litresPerDay);
+  const refillEveryDays = Math.max(1, Math.min(topOff.refillEveryDays || Infinity, lasts));
+  return { ...scenario, topOff: { ...topOff, refillEveryDays } };
+}
 
 /** Three figures, never more than what was found to keep the limits. */
 export function roundedDown(value: number): number {

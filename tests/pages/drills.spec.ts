@@ -52,7 +52,6 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     });
     await page.getByRole('button', { name: 'Take it as a trial' }).click();
     await page.getByRole('link', { name: 'To the bench' }).click();
-    await page.getByText('Top-off hardware').click();
     await expect(page.getByLabel('Reservoir', { exact: true })).toHaveValue(String(litres));
     await page.goBack();
   });

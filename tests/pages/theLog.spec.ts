@@ -120,7 +120,7 @@ test('a file of readings is previewed, then taken, and not a second time', async
       'Date;KH;Note\n3/4/2026;8,4;\n13/4/2026;8,1;"two\nlines"\n14/4/2026;n/a;\n',
     ),
   };
-  const input = page.locator('input[type=file]');
+  const input = page.getByLabel('Read a CSV file');
   await input.setInputFiles(file);
   await expect(page.getByText('2 lines would be taken')).toBeVisible();
   await expect(page.getByText(/^Line 5: Alkalinity: got “n\/a”/)).toBeVisible();

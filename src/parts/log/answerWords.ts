@@ -1,3 +1,4 @@
+import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { LogAnswer } from '../../client/outcome';
@@ -10,6 +11,21 @@ export function useSentence(answer: LogAnswer): string {
   const { useNow, fit } = answer;
   const by = 2 * useNow.standardErrorDkhPerDay;
   return `The corals take ${useNow.dkhPerDay.toFixed(2)} ± ${by.toFixed(2)} dKH a day on ${dayAfter(answer, fit.endH)}.`;
+}
+
+/** The straight line through the readings, doses and all: what the keeper sees. */
+export function slopeSentence({ fit }: LogAnswer): string {
+  const points = fit.points.filter(({ kind }) => kind === 'alkalinity');
+  if (points.length < 2) return '';
+  const sigma = points.reduce((sum, point) => sum + point.sigma, 0) / points.length;
+  const { slopeDkhPerDay, standardErrorDkhPerDay } = straightLine(
+    points.map(({ timeH }) => timeH / 24),
+    points.map(({ value }) => value),
+    sigma,
+  );
+  const by = (2 * standardErrorDkhPerDay).toFixed(2);
+  const word = slopeDkhPerDay < 0 ? 'fall' : 'rise';
+  return `The readings ${word} by ${Math.abs(slopeDkhPerDay).toFixed(2)} ± ${by} dKH a day.`;
 }
 
 /** How alkalinity itself moves, doses and all. */
@@ -37,6 +53,8 @@ export function leavingSentence(answer: LogAnswer, { limits }: Scenario): string
       ? []
       : [`an even chance by ${dayAfter(answer, leaving.halfH)}`]),
   ];
+  const soon = leaving.halfH !== undefined && leaving.halfH < answer.fit.endH + 24;
+  if (soon) return `It is about to leave your ${band}, ${side} it.`;
   return `It leaves your ${band} ${side} with ${percent} % chance within four weeks${dates.length > 0 ? `: ${dates.join(', ')}` : ''}.`;
 }
 
