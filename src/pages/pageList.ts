@@ -30,6 +30,7 @@ export const pageList: readonly PageEntry[] = [
     title: 'Lessons',
     load: () => import('./LessonsPage.svelte').then((m) => m.default),
   },
+  { id: 'words', title: 'Words', load: () => import('./WordsPage.svelte').then((m) => m.default) },
   {
     id: 'display',
     title: 'Display',

@@ -14,6 +14,8 @@ export class TankShelf {
   readonly log: TestLog;
   private readonly autosave: Autosave;
   private showing = false;
+  /** Whether nothing had been saved in this browser before; undefined until that is known. */
+  firstVisit: boolean | undefined = $state();
 
   constructor(private readonly bench: Bench) {
     this.autosave = new Autosave({
@@ -36,6 +38,7 @@ export class TankShelf {
   /** Brings back what was saved; the example stays when nothing was. */
   async restore(): Promise<void> {
     const saved = await this.autosave.restore();
+    this.firstVisit = saved.length === 0;
     if (saved.length === 0) return;
     this.all = saved;
     this.open(lastOpen() ?? saved[0]!.id);

@@ -29,6 +29,11 @@ test('nothing is wider than the screen at 390', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 800 });
   await page.goto('/');
   await expect(page.locator('.headline')).toContainText('dKH');
+  await page.getByLabel('Strength of the mix, slider').fill('1.4');
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
+  await expect(page.getByText(/less Today's plan, in/)).toBeVisible();
   const width = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(width).toBeLessThanOrEqual(390);
 });

@@ -1,0 +1,18 @@
+const KEY = 'paper-reef has met you';
+
+/** Whether this reader has skipped or answered the first questions. */
+export function hasMet(): boolean {
+  try {
+    return localStorage.getItem(KEY) !== null;
+  } catch {
+    return false;
+  }
+}
+
+export function rememberMeeting(): void {
+  try {
+    localStorage.setItem(KEY, 'yes');
+  } catch {
+    // Storage refused: the questions come again, and can be skipped again.
+  }
+}

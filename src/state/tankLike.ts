@@ -1,0 +1,90 @@
+import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
+import { alkalinityMeqPerG } from '../../shared/species/additives';
+import type { Scenario } from '../../shared/scenario/schema';
+import { scenarioOf } from '../../shared/scenario/write';
+
+/** What lives in a tank, and what such tanks use in a day, dKH (common practice, no source). */
+export const dwellers = [
+  { id: 'soft', label: 'new or soft corals', useDkhPerDay: 0.15 },
+  { id: 'mixed', label: 'a mix of corals', useDkhPerDay: 1 },
+  { id: 'stony', label: 'dense stony corals', useDkhPerDay: 2.5 },
+] as const;
+
+/** What brings alkalinity now, and where to look next. */
+export const carriers = [
+  {
+    id: 'none',
+    label: 'nothing yet',
+    next: 'Choose limewater under “The top-off” and watch Trial A against Today’s plan.',
+  },
+  {
+    id: 'limewater',
+    label: 'limewater in the top-off',
+    next: 'Drag “Strength of the mix” in Trial A; then rehearse a stuck pump in the drills.',
+  },
+  {
+    id: 'pump',
+    label: 'a dosing pump with carbonate',
+    next: 'Set your own bottle and dose under “Dosing pumps”; then enter your tests in the log.',
+  },
+  {
+    id: 'water',
+    label: 'water changes',
+    next: 'Try another salt mix or a larger change in Trial A.',
+  },
+] as const;
+
+export interface FirstAnswers {
+  readonly volumeL: number;
+  readonly dweller: (typeof dwellers)[number]['id'];
+  readonly carrier: (typeof carriers)[number]['id'];
+}
+
+/** Shares of the volume that are assumed of a tank nobody has measured yet (common practice). */
+const EVAPORATION_SHARE = 0.013;
+const RESERVOIR_SHARE = 0.06;
+const SODA_G_PER_L = 60;
+
+const round = (value: number, digits: number) => Number(value.toPrecision(digits));
+
+function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
+  const grams = (useDkhPerDay * meqPerLPerDkh * volumeL) / alkalinityMeqPerG('sodiumCarbonate');
+  return round((grams / SODA_G_PER_L) * 1000, 2);
+}
+
+/** A tank like the keeper's, out of three answers; everything else is assumed and says so. */
+export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {
+  const { label, useDkhPerDay } = dwellers.find(({ id }) => id === dweller)!;
+  const { next } = carriers.find(({ id }) => id === carrier)!;
+  const litresPerDay = round(volumeL * EVAPORATION_SHARE, 2);
+  return scenarioOf({
+    type: 'paper-reef/scenario',
+    version: 2,
+    title: 'A tank like yours',
+    place: `${volumeL} L with ${label}; evaporation, use, food and gas exchange are assumed (common practice)`,
+    question: `${litresPerDay} L a day evaporate and ${useDkhPerDay} dKH a day are used: both are assumed until you measure them. ${next}`,
+    days: 30,
+    tank: { volumeL, alkalinityDkh: 8.5, calciumMgPerL: 425, magnesiumMgPerL: 1310 },
+    corals: { useDkhPerDay, growthPercentPerDay: 0 },
+    evaporation: { litresPerDay },
+    food: { gramsPerDay: round(volumeL * 0.01, 1) },
+    gas: { kLaPerH: 2 },
+    topOff: {
+      reservoirL: Math.max(1, round(volumeL * RESERVOIR_SHARE, 2)),
+      refillEveryDays: 4,
+      pumpLPerH: Math.max(0.5, round(volumeL * 0.01, 1)),
+      deadBandL: round(Math.max(0.03, volumeL * 0.002), 1),
+      ...(carrier === 'limewater' && { additive: 'calciumHydroxide', gramsPerL: 1.1 }),
+    },
+    ...(carrier === 'pump' && {
+      dosers: [
+        {
+          name: 'carbonate',
+          recipe: [{ additive: 'sodiumCarbonate', gramsPerL: SODA_G_PER_L }],
+          mlPerDay: sodaMlPerDay(useDkhPerDay, volumeL),
+        },
+      ],
+    }),
+    ...(carrier === 'water' && { waterChanges: { percent: 15, everyDays: 7 } }),
+  });
+}

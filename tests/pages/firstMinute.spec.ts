@@ -1,0 +1,38 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+
+test('three answers put a tank like theirs on the bench, and are never asked again', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.getByLabel('How much water, without rock?').fill('16 gal');
+  await page.getByLabel('How much water, without rock?').press('Tab');
+  await page.getByLabel('What lives in it?').selectOption('dense stony corals');
+  await page.getByLabel('What brings alkalinity now?').selectOption('limewater in the top-off');
+  await page.getByRole('button', { name: 'Put it on the bench' }).click();
+  await expect(page.locator('.question')).toContainText('assumed until you measure them');
+  await expect(page.getByLabel('Net water volume', { exact: true })).toHaveValue('61');
+  await expect(page.getByLabel('Alkalinity use', { exact: true })).toHaveValue('2.50');
+  await expect(page.locator('.headline')).toContainText('falls below 8');
+  await page.reload();
+  await expect(page.locator('.headline')).toContainText('falls below 8');
+  await expect(page.getByText('A tank like yours, in three answers')).toHaveCount(0);
+});
+
+test('they can be skipped, once and for all, or lead to the lesson', async ({ page }) => {
+  await page.goto('/');
+  await page.getByRole('link', { name: 'Show me why alkalinity falls' }).click();
+  await expect(
+    page.getByRole('heading', { name: 'Why alkalinity falls as corals grow' }),
+  ).toBeVisible();
+  await page.goto('/#bench');
+  await expect(page.locator('.headline')).toContainText('dKH');
+  await expect(page.getByRole('button', { name: 'Skip, I know my way' })).toHaveCount(0);
+});
+
+test('every word has its sentence on one page', async ({ page }) => {
+  await page.goto('/#words');
+  await expect(page.getByText('kLa', { exact: true })).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+});
