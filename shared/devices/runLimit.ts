@@ -51,6 +51,8 @@ export class RunLimit {
   nextClockH(timeH: number, running: boolean): number {
     if (!this.limited) return Infinity;
     const nextHour = Math.floor(timeH + this.clockHour + AN_INSTANT_H) + 1 - this.clockHour;
-    return running ? Math.min(nextHour, timeH + this.leftH()) : nextHour;
+    const left = this.leftH();
+    // A pump that no limit holds runs on past its share: only the next hour is news then.
+    return running && left > AN_INSTANT_H ? Math.min(nextHour, timeH + left) : nextHour;
   }
 }

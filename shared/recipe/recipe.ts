@@ -55,7 +55,7 @@ export function recipeOf(scenario: Scenario, litresOfTopOff: number, kit: Kit): 
   if (topOff.additive !== 'none' && topOff.gramsPerL > 0) {
     const grams = topOff.reservoirL * topOff.gramsPerL;
     mix.push(
-      `Top-off: ${text(grams)} ${label(topOff.additive)}${scoops(grams, kit)} in ${topOff.reservoirL} L of pure water, ${topOff.gramsPerL} g/L. Let it settle, take the clear liquid, keep a lid on it.`,
+      `Top-off: ${text(grams)} ${label(topOff.additive)}${scoops(grams, kit)} in ${topOff.reservoirL} L of pure water; afterwards ${topOff.gramsPerL} g for each litre that you fill up, no more. Let it settle, take the clear liquid, keep a lid on it.`,
     );
     dose.push(
       `Top-off replaces what evaporates, about ${litresOfTopOff.toFixed(1)} L a day; refill every ${topOff.refillEveryDays} days.`,

@@ -18,6 +18,8 @@ export interface Verdict {
   readonly insideLimits: boolean;
   readonly details: readonly string[];
   readonly limewater: LimewaterCap | undefined;
+  /** Whether the reservoir stands empty at times: nothing else can be blamed before it is refilled. */
+  readonly runsDry: boolean;
 }
 
 const columnOf: Record<LimitId, { id: ColumnId; name: string; digits: number; unit: string }> = {
@@ -109,6 +111,9 @@ export function verdictOf(
       ? `Alkalinity moves by ${daily.value < 0 ? '−' : '+'}${quantityText(Math.abs(daily.value), 2, 'dKH', display)} within a day (day ${dayOf(daily.timeH)}); your limit is ${inputText(limits.alkalinityChangeDkhPerDay, 1, 'dKH', display)}.`
       : '',
     insideLimits ? 'Everything stays inside your limits.' : '',
+    scenario.topOff.additive !== 'none' && scenario.topOff.gramsPerL === 0
+      ? 'Nothing is dissolved in the top-off yet: set “Strength of the mix”.'
+      : '',
     // With an empty reservoir nothing else can be blamed before it is refilled.
     limewater && dry === '' ? limewaterSentence(scenario, limewater, display) : '',
     slowingSentence(trace, display),
@@ -118,5 +123,5 @@ export function verdictOf(
     suppliesSentence(suppliesOf(scenario, trace)),
     ...flagSentences(trace),
   ].filter((text) => text !== '');
-  return { headline: `${headline}.`, insideLimits, details, limewater };
+  return { headline: `${headline}.`, insideLimits, details, limewater, runsDry: dry !== '' };
 }

@@ -19,6 +19,13 @@ describe('a stuck top-off', () => {
     patience,
   );
 
+  it('empties the reservoir past a run-time limit that fails, and past a second switch', () => {
+    const plan = beyondRange()[0]!;
+    const topOff = { ...plan.topOff, runLimitMinPerH: 1, runLimitMinPerDay: 3, secondSwitchL: 1 };
+    const { trace } = run({ ...plan, topOff });
+    expect(readColumn(trace, 'reservoir_l').at(-1)).toBe(0);
+  });
+
   it(
     'is flagged beyond pH 9.5, and the screen says no more than that',
     () => {
