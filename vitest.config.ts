@@ -5,6 +5,8 @@ export default defineConfig({
   plugins: [svelte()],
   test: {
     environment: 'node',
+    // A slow machine is no failure.
+    testTimeout: 60_000,
     setupFiles: ['tests/seed.ts'],
     include: ['tests/{reference,laws,runs,border,units,log,state}/**/*.test.ts'],
   },

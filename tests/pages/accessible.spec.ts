@@ -42,7 +42,7 @@ test('every control takes the focus by keyboard, in the order of the page', asyn
   await page.goto('/');
   await expect(page.locator('.headline')).toContainText('dKH');
   const wanted = await page.evaluate(() => {
-    const seen = [...document.querySelectorAll('button, input, select, summary')].filter(
+    const seen = [...document.querySelectorAll('a[href], button, input, select, summary')].filter(
       (control) => control.checkVisibility() && !(control as HTMLButtonElement).disabled,
     );
     seen.forEach((control, i) => control.setAttribute('data-order', String(i)));

@@ -67,7 +67,7 @@ test.describe('beside the tank', () => {
     writeFileSync(worker, text.replace(/'paper-reef \w+'/, "'paper-reef later'"));
     await page.reload();
     const offer = page.getByText('A newer Paper Reef is here');
-    await expect(offer).toBeVisible();
+    await expect(offer).toBeVisible({ timeout: 30_000 });
     // While the page reloads there is nothing to ask yet.
     const caches = () => page.evaluate(() => globalThis.caches.keys()).catch(() => []);
     expect(await caches()).toHaveLength(2);
