@@ -22,6 +22,17 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // All that the first page needs in one file; without it a top-level await shatters it into twenty.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'first', test: /src\/App\.svelte$/ },
+            { name: 'german', test: /shared\/words\/.*\/de\.ts$/ },
+          ],
+        },
+      },
+    },
   },
   worker: { format: 'es' },
   preview: { headers },

@@ -21,3 +21,5 @@ export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 
 Comlink.expose(new TrialDesk());
+// Trap: what arrives while a dictionary is being fetched is lost, so the page waits for this.
+postMessage('listening');

@@ -8,8 +8,8 @@ import type {
   DrillDesk,
   MemberResult,
   Members,
-  TrialDoor,
 } from '../../workers/trial.worker';
+import { openDoor } from './openDoor';
 
 type Desk = Comlink.Remote<DrillDesk>;
 
@@ -17,10 +17,7 @@ type Desk = Comlink.Remote<DrillDesk>;
 const CHUNK = 8;
 const MOST_WORKERS = 4;
 
-const openDesk = async (): Promise<Desk> =>
-  (await Comlink.wrap<TrialDoor>(
-    new Worker(new URL('../../workers/trial.worker.ts', import.meta.url), { type: 'module' }),
-  ).drills()) as unknown as Desk;
+const openDesk = async (): Promise<Desk> => (await (await openDoor()).drills()) as unknown as Desk;
 
 export interface EnsembleQuestion {
   readonly scenario: Scenario;

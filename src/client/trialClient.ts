@@ -2,8 +2,9 @@ import * as Comlink from 'comlink';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Answer, Progress, TrialDoor, TrialOutcome } from '../../workers/trial.worker';
 import type { Effect, GasSolution } from '../../workers/trial.worker';
+import { openDoor } from './openDoor';
 
-type Door = Comlink.Remote<TrialDoor>;
+type Door = Promise<Comlink.Remote<TrialDoor>>;
 
 export interface TrialListener {
   done(outcome: TrialOutcome): void;
@@ -33,11 +34,7 @@ export class TrialClient {
 
   constructor() {
     const count = Math.max(1, Math.min(MOST_WORKERS, (navigator.hardwareConcurrency || 2) - 1));
-    this.doors = Array.from({ length: count }, () =>
-      Comlink.wrap<TrialDoor>(
-        new Worker(new URL('../../workers/trial.worker.ts', import.meta.url), { type: 'module' }),
-      ),
-    );
+    this.doors = Array.from({ length: count }, openDoor);
   }
 
   /** Asks for a trial; an older question under the same key is dropped or superseded. */
@@ -45,7 +42,7 @@ export class TrialClient {
     const line = this.lineOf(key);
     line.waiting = () => void this.start(key, line, scenario, listener);
     if (!line.running) this.next(line);
-    else if (performance.now() - line.startedMs > LET_FINISH_MS) void line.door.cancel(key);
+    else if (performance.now() - line.startedMs > LET_FINISH_MS) void this.cancel(key, line);
   }
 
   /** Drops a trial that is no longer on the bench. */
@@ -54,16 +51,20 @@ export class TrialClient {
     if (!line) return;
     line.waiting = undefined;
     this.lines.delete(key);
-    void line.door.cancel(key);
+    void this.cancel(key, line);
   }
 
   async solveGas(scenario: Scenario): Promise<Answer<GasSolution>> {
-    return this.doors[0]!.solveGas(scenario);
+    return (await this.doors[0]!).solveGas(scenario);
   }
 
   /** Which single change between two plans moved the outcome most; a newer question wins. */
   async whatDidIt(from: Scenario, to: Scenario): Promise<Answer<readonly Effect[]>> {
-    return this.doors.at(-1)!.whatDidIt('what did it', ++this.jobs, from, to);
+    return (await this.doors.at(-1)!).whatDidIt('what did it', ++this.jobs, from, to);
+  }
+
+  private async cancel(key: string, { door }: Line): Promise<void> {
+    await (await door).cancel(key);
   }
 
   private lineOf(key: string): Line {
@@ -95,7 +96,8 @@ export class TrialClient {
       const report = Comlink.proxy((progress: Progress) => {
         if (!answered) listener.progress(progress);
       });
-      const answer = await line.door.run(key, ++this.jobs, scenario, report);
+      const door = await line.door;
+      const answer = await door.run(key, ++this.jobs, scenario, report);
       answered = true;
       if (answer.kind === 'done') {
         const { tookMs } = answer;

@@ -2,6 +2,7 @@ import type { Component } from 'svelte';
 import type { Bench } from '../state/bench.svelte';
 import type { Route } from '../state/route.svelte';
 import type { TankShelf } from '../state/tankShelf.svelte';
+import { say } from '../../shared/words/site';
 import BenchPage from './BenchPage.svelte';
 
 export type Page = Component<{ bench: Bench; route: Route; tanks: TankShelf }>;
@@ -18,27 +19,35 @@ interface PageEntry {
 
 /** Every page, in the order of the headline; the first is the one that opens. */
 export const pageList: readonly PageEntry[] = [
-  { id: 'bench', title: 'Bench', load: () => BenchPage },
-  { id: 'log', title: 'Log', load: () => import('./LogPage.svelte').then((m) => m.default) },
+  { id: 'bench', title: say.pages.bench, load: () => BenchPage },
+  {
+    id: 'log',
+    title: say.pages.log,
+    load: () => import('./LogPage.svelte').then((m) => m.default),
+  },
   {
     id: 'drills',
-    title: 'Drills',
+    title: say.pages.drills,
     load: () => import('./DrillsPage.svelte').then((m) => m.default),
   },
   {
     id: 'lessons',
-    title: 'Lessons',
+    title: say.pages.lessons,
     load: () => import('./LessonsPage.svelte').then((m) => m.default),
   },
-  { id: 'words', title: 'Words', load: () => import('./WordsPage.svelte').then((m) => m.default) },
+  {
+    id: 'words',
+    title: say.pages.words,
+    load: () => import('./WordsPage.svelte').then((m) => m.default),
+  },
   {
     id: 'display',
-    title: 'Display',
+    title: say.pages.display,
     load: () => import('./DisplayPage.svelte').then((m) => m.default),
   },
   {
     id: 'plan',
-    title: 'A plan sent to you',
+    title: say.pages.plan,
     byLinkOnly: true,
     load: () => import('./SharedPage.svelte').then((m) => m.default),
   },

@@ -1,50 +1,54 @@
 import * as v from 'valibot';
-
-const KEY = 'paper-reef preferences';
+import { language, PREFERENCES_KEY } from '../../shared/words/language';
 
 const oneOf = <const Options extends readonly [string, ...string[]]>(...options: Options) =>
   v.fallback(v.picklist(options), options[0] as Options[number]);
 
 /** How this reader wants things shown; the first of each is the usual one. */
 const preferencesSchema = v.object({
+  language: oneOf('browser', 'en', 'de'),
   theme: oneOf('auto', 'light', 'dark'),
   alkalinity: oneOf('dKH', 'meq/L', 'mg/L CaCO₃'),
   volume: oneOf('L', 'US gal'),
   temperature: oneOf('°C', '°F'),
   salinity: oneOf('ppt', 'SG'),
-  decimal: oneOf('point', 'comma'),
+  decimal: language === 'de' ? oneOf('comma', 'point') : oneOf('point', 'comma'),
 });
 
 export type Preferences = v.InferOutput<typeof preferencesSchema>;
 
-/** What was chosen before; anything unreadable falls back to the usual, field by field. */
-function remembered(): Preferences {
-  let saved: unknown = {};
+/** What was chosen before, as it was saved. */
+function remembered(): object {
   try {
-    saved = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    return objectIn(JSON.parse(localStorage.getItem(PREFERENCES_KEY) ?? '{}'));
   } catch {
     // Storage refused, or not ours: the usual choices hold.
+    return {};
   }
-  return v.parse(preferencesSchema, typeof saved === 'object' && saved ? saved : {});
 }
 
+const objectIn = (value: unknown): object =>
+  typeof value === 'object' && value !== null ? value : {};
+
 class PreferencesHeld {
-  private held: Preferences = $state.raw(remembered());
+  /** Only what the reader chose: all else follows the usual, which may be another's tomorrow. */
+  private chosen: object = $state.raw(remembered());
+  /** Anything unreadable falls back to the usual, field by field. */
+  private readonly held = $derived(v.parse(preferencesSchema, this.chosen));
 
   get now(): Preferences {
     return this.held;
   }
 
-  /** Choices from a file; what cannot be read falls back to the usual, field by field. */
+  /** Choices from a file. */
   chooseAny(choices: unknown): void {
-    const readable = typeof choices === 'object' && choices !== null ? choices : {};
-    this.choose(v.parse(preferencesSchema, { ...this.held, ...readable }));
+    this.choose(objectIn(choices));
   }
 
   choose(change: Partial<Preferences>): void {
-    this.held = { ...this.held, ...change };
+    this.chosen = { ...this.chosen, ...change };
     try {
-      localStorage.setItem(KEY, JSON.stringify(this.held));
+      localStorage.setItem(PREFERENCES_KEY, JSON.stringify(this.chosen));
     } catch {
       // Storage refused or full: the choice holds until the page is closed.
     }

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** Headline, pages, and how things are shown. */
+export const say = language === 'de' ? (await import('./de')).de : en;
