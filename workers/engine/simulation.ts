@@ -123,18 +123,15 @@ export class Simulation {
 
   private stopWhenOutOfRange(): void {
     const { salinityPractical, volumeL } = this.view;
+    const dry = volumeL < this.plan.start.volumeL * LEAST_VOLUME_SHARE;
+    if (!dry && salinityPractical <= HIGHEST_SALINITY) return;
     const left = `salinity ${salinityPractical.toFixed(0)} ppt with ${volumeL.toFixed(1)} L left`;
     const where = `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank`;
-    if (volumeL < this.plan.start.volumeL * LEAST_VOLUME_SHARE) {
-      throw new LeftRange(
-        this.timeH,
-        `${where} next to no water is left (${left}). Refill sooner, or look for the leak.`,
-      );
-    }
-    if (salinityPractical <= HIGHEST_SALINITY) return;
     throw new LeftRange(
       this.timeH,
-      `${where} too much water has evaporated (${left}), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
+      dry
+        ? `${where} next to no water is left (${left}). Refill sooner, or look for the leak.`
+        : `${where} too much water has evaporated (${left}), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
     );
   }
 
