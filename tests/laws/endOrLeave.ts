@@ -1,4 +1,5 @@
-import { LeftRange, type Simulation } from '../../workers/engine/simulation';
+import { LeftRange } from '../../workers/engine/leftRange';
+import type { Simulation } from '../../workers/engine/simulation';
 
 /** Goes to a moment, or to where a tank that leaks or dries up leaves the chemistry; says which. */
 export function endOrLeave(simulation: Simulation, endH: number): 'end' | 'left' {

@@ -7,7 +7,8 @@ import { compile } from './compile';
 import { CrossingWatch } from './crossings';
 import { Recorder } from './recorder';
 import { settle } from './settle';
-import { LeftRange, Simulation, usualOptions, type SimulationOptions } from './simulation';
+import { LeftRange } from './leftRange';
+import { Simulation, usualOptions, type SimulationOptions } from './simulation';
 
 /** What a trial gives. */
 export interface Run extends Outcome {

@@ -4,7 +4,8 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { compile } from './compile';
 import { DayMean } from './dayMean';
-import { LeftRange, Simulation, type SettledStart, type SimulationOptions } from './simulation';
+import { LeftRange } from './leftRange';
+import { Simulation, type SettledStart, type SimulationOptions } from './simulation';
 
 /** What a trial starts from. */
 export interface Settled extends SettledStart {

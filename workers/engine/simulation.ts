@@ -4,10 +4,12 @@ import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
 import type { Plan } from './compile';
 import { Flows } from './flows';
+import { assertInRange, leftRangeBy } from './leftRange';
 import { scaleOverdraw } from './overdraw';
 import { plantDoor } from './plantDoor';
-import { AIM_BEYOND_H, Sensors } from './sensors';
+import { Sensors } from './sensors';
 import { Step } from './step';
+import { Stride } from './stride';
 import { TankView } from './tankView';
 
 /** What the run-in finds: CO2 at the start, and the saturation that the growth laws refer to. */
@@ -29,26 +31,9 @@ export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };
 
 /** Closer than this to a moment is that moment, h (4 µs). */
 const INSTANT_H = 1e-9;
-const SMALLEST_STEP_H = 1e-6;
-/** A step that ends this little too late is trimmed along its last slope; the error is its square. */
-const TRIM_H = 1 / 3600;
 
-/** Beyond this salinity (ppt) the chemistry means nothing any more. */
-const HIGHEST_SALINITY = 60;
-/** A tank with less than this share of its water is empty for all that is said of it here. */
-const LEAST_VOLUME_SHARE = 0.1;
 /** No step may take more of the water than this share. */
 const WATER_SHARE = 0.05;
-
-/** The tank has left the chemistry's range: where, when and why, for the keeper. */
-export class LeftRange extends RangeError {
-  constructor(
-    readonly timeH: number,
-    reason: string,
-  ) {
-    super(reason);
-  }
-}
 
 /** A tank that moves through time: steps under error control that land exactly on every switch. */
 export class Simulation {
@@ -62,21 +47,22 @@ export class Simulation {
   onStep: (() => void) | undefined;
   private readonly flows: Flows;
   private readonly sensors: Sensors;
+  private readonly stride: Stride;
   private readonly plant: Plant;
   private readonly reservoir: Block | undefined;
   private readonly topOffPipe: { readonly kgPerH: number };
   private nextEvent = 0;
   private switchAtH = 0;
-  private tryH = 0.25;
 
   constructor(
     readonly plan: Plan,
-    private readonly options: SimulationOptions = usualOptions,
+    options: SimulationOptions = usualOptions,
   ) {
     this.books = plan.books;
     this.flows = new Flows(plan, this.books);
     this.step = new Step(plan.channels, this.flows, plan.weather, this.view, this.books);
     this.sensors = new Sensors(plan.devices, this.view, this.step);
+    this.stride = new Stride(this.step, this.sensors, options.toleranceUmolPerKg);
     this.plant = plantDoor(plan, this.view);
     this.reservoir = plan.devices.some(({ id }) => id === 'topOff')
       ? this.books.vessel('reservoir')
@@ -96,22 +82,14 @@ export class Simulation {
     try {
       while (this.timeH < endH - INSTANT_H) this.advanceOnce(endH);
     } catch (error) {
-      if (!(error instanceof RangeError) || error instanceof LeftRange) throw error;
-      const reason = `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank ${error.message}.`;
-      throw new LeftRange(this.timeH, reason);
+      throw leftRangeBy(error, this.timeH);
     }
   }
 
   private advanceOnce(endH: number): void {
     const stopH = Math.min(endH, this.nextSwitchH());
     const span = stopH - this.timeH;
-    const aimed = this.sensors.hoursUntilReached();
-    const target = Math.min(span, aimed, this.hoursForWater());
-    let hours = Math.min(target, this.tryH);
-    // Two even steps instead of one long and one sliver.
-    if (hours < target && hours > target * 0.6) hours = target / 2;
-    hours = this.attemptWithin(hours);
-    hours = this.shortenToSensor(hours);
+    const hours = this.stride.take(span, this.hoursForWater());
     this.accept(hours, hours === span ? stopH : this.timeH + hours);
   }
 
@@ -119,53 +97,6 @@ export class Simulation {
   private hoursForWater(): number {
     const leavingKgPerH = this.flows.outKgPerH - this.flows.intoTank[WATER]!;
     return leavingKgPerH > 0 ? (this.books.tank[WATER]! * WATER_SHARE) / leavingKgPerH : Infinity;
-  }
-
-  private stopWhenOutOfRange(): void {
-    const { salinityPractical, volumeL } = this.view;
-    const dry = volumeL < this.plan.start.volumeL * LEAST_VOLUME_SHARE;
-    if (!dry && salinityPractical <= HIGHEST_SALINITY) return;
-    const left = `salinity ${salinityPractical.toFixed(0)} ppt with ${volumeL.toFixed(1)} L left`;
-    const where = `The trial stops at hour ${this.timeH.toFixed(1)}: in the tank`;
-    throw new LeftRange(
-      this.timeH,
-      dry
-        ? `${where} next to no water is left (${left}). Refill sooner, or look for the leak.`
-        : `${where} too much water has evaporated (${left}), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
-    );
-  }
-
-  /** Tries shorter steps until the error is inside the tolerance. */
-  private attemptWithin(first: number): number {
-    let hours = first;
-    for (;;) {
-      const error = this.step.attempt(hours) / this.options.toleranceUmolPerKg;
-      if (!(error < Infinity)) this.refuse();
-      const factor = error === 0 ? 5 : Math.min(5, Math.max(0.2, 0.9 * Math.cbrt(1 / error)));
-      if (error <= 1) {
-        // A step cut short by a switch says little about the next: only let it grow the trial.
-        this.tryH = Math.min(1, Math.max(hours * factor, factor >= 1 ? this.tryH : 0));
-        return hours;
-      }
-      if (hours <= SMALLEST_STEP_H) return hours;
-      hours = Math.max(SMALLEST_STEP_H, hours * factor);
-      this.tryH = hours;
-    }
-  }
-
-  /** If a sensor was passed on the way, stops at it: by trimming a moment, else by a new try. */
-  private shortenToSensor(first: number): number {
-    let hours = first;
-    for (let tries = 0; tries < 20; tries++) {
-      const lateH = (1 - this.sensors.partPassed()) * hours;
-      if (lateH < TRIM_H) {
-        this.step.trim(lateH);
-        return hours - lateH;
-      }
-      hours = Math.max(INSTANT_H, hours - lateH + AIM_BEYOND_H);
-      this.step.attempt(hours);
-    }
-    return hours;
   }
 
   private accept(hours: number, endH: number): void {
@@ -183,7 +114,7 @@ export class Simulation {
     if (scaled) step.begin(books.tank, endH);
     else step.carryOn(books.tank, endH);
     this.switchWhatIsDue();
-    this.stopWhenOutOfRange();
+    assertInRange(this.view, this.plan.start.volumeL);
   }
 
   private scale(hours: number): boolean {
@@ -222,7 +153,7 @@ export class Simulation {
       this.nextEvent++;
       event.apply(this.view, this.plant);
       // What an event sets off may be sudden: feel the way on from it.
-      this.tryH = Math.min(this.tryH, 0.25);
+      this.stride.feelTheWay();
       this.look();
       this.actAll();
     }
@@ -240,15 +171,5 @@ export class Simulation {
     const tempC = this.plan.weather.tempC(this.timeH);
     const air = this.plan.weather.pco2AirUatm(this.timeH, tempC);
     this.view.read(this.books.tank, this.timeH, tempC, air);
-  }
-
-  private refuse(): never {
-    const { view, plan } = this;
-    const culprit = plan.channels.find(
-      ({ process, settings }) => !Number.isFinite(process.rate(view, settings)),
-    );
-    throw new RangeError(
-      `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite`,
-    );
   }
 }

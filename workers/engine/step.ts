@@ -151,6 +151,16 @@ export class Step {
     return false;
   }
 
+  /** Names the process whose rate is no number. */
+  refuse(): never {
+    const culprit = this.channels.find(
+      ({ process, settings }) => !Number.isFinite(process.rate(this.view, settings)),
+    );
+    throw new RangeError(
+      `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite`,
+    );
+  }
+
   /** Shows the chalk at a look: what there was, and what the looks before it let fall. */
   private showPrecipitate(hours: number, a: number, b: number, c: number): void {
     const { rates, precipitation: p } = this;

@@ -2,12 +2,8 @@ import type { TankEvent } from '../../../shared/events/event';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { compile } from '../../engine/compile';
 import { settle, type Settled } from '../../engine/settle';
-import {
-  LeftRange,
-  Simulation,
-  usualOptions,
-  type SimulationOptions,
-} from '../../engine/simulation';
+import { LeftRange } from '../../engine/leftRange';
+import { Simulation, usualOptions, type SimulationOptions } from '../../engine/simulation';
 import type { Happened, Observation } from './asItHappened';
 import type { Parameter } from './parameters';
 

@@ -1,0 +1,67 @@
+import { AIM_BEYOND_H, type Sensors } from './sensors';
+import type { Step } from './step';
+
+const LONGEST_H = 1;
+const CAREFUL_H = 0.25;
+const SMALLEST_H = 1e-6;
+const INSTANT_H = 1e-9;
+/** A step that ends this little too late is trimmed along its last slope; the error is its square. */
+const TRIM_H = 1 / 3600;
+
+/** How long the next step may be: as long as its error allows, and no farther than a sensor's mark. */
+export class Stride {
+  private tryH = CAREFUL_H;
+
+  constructor(
+    private readonly step: Step,
+    private readonly sensors: Sensors,
+    private readonly toleranceUmolPerKg: number,
+  ) {}
+
+  /** After something sudden. */
+  feelTheWay(): void {
+    this.tryH = Math.min(this.tryH, CAREFUL_H);
+  }
+
+  /** Tries a step of at most so many hours, and returns those it came to. */
+  take(span: number, most: number): number {
+    const target = Math.min(span, this.sensors.hoursUntilReached(), most);
+    let hours = Math.min(target, this.tryH);
+    // Two even steps instead of one long and one sliver.
+    if (hours < target && hours > target * 0.6) hours = target / 2;
+    return this.shortenToSensor(this.attemptWithin(hours));
+  }
+
+  /** Tries shorter steps until the error is inside the tolerance. */
+  private attemptWithin(first: number): number {
+    let hours = first;
+    for (;;) {
+      const error = this.step.attempt(hours) / this.toleranceUmolPerKg;
+      if (!(error < Infinity)) this.step.refuse();
+      const factor = error === 0 ? 5 : Math.min(5, Math.max(0.2, 0.9 * Math.cbrt(1 / error)));
+      if (error <= 1) {
+        // A step cut short by a switch says little about the next: only let it grow the trial.
+        this.tryH = Math.min(LONGEST_H, Math.max(hours * factor, factor >= 1 ? this.tryH : 0));
+        return hours;
+      }
+      if (hours <= SMALLEST_H) return hours;
+      hours = Math.max(SMALLEST_H, hours * factor);
+      this.tryH = hours;
+    }
+  }
+
+  /** If a sensor was passed on the way, stops at it: by trimming a moment, else by a new try. */
+  private shortenToSensor(first: number): number {
+    let hours = first;
+    for (let tries = 0; tries < 20; tries++) {
+      const lateH = (1 - this.sensors.partPassed()) * hours;
+      if (lateH < TRIM_H) {
+        this.step.trim(lateH);
+        return hours - lateH;
+      }
+      hours = Math.max(INSTANT_H, hours - lateH + AIM_BEYOND_H);
+      this.step.attempt(hours);
+    }
+    return hours;
+  }
+}
