@@ -84,27 +84,27 @@ export async function benchDrag(print: (name: string, value: number, unit: strin
     const of = (value: (step: DragStep) => number, part: number) =>
       quantile(steps.map(value), part);
     print(
-      'drag to painted frame, p50',
+      'drag_to_painted_frame_p50',
       of(({ frame }) => frame, 0.5),
       'ms',
     );
     print(
-      'drag to painted frame, p95',
+      'drag_to_painted_frame_p95',
       of(({ frame }) => frame, 0.95),
       'ms',
     );
     print(
-      'drag: engine, p50',
+      'drag_engine_p50',
       of(({ engine }) => engine, 0.5),
       'ms',
     );
     print(
-      'drag: transfer, p50',
+      'drag_transfer_p50',
       of((s) => s.roundTrip - s.engine, 0.5),
       'ms',
     );
     print(
-      'drag: verdict and paint, p50',
+      'drag_verdict_and_paint_p50',
       of((s) => s.frame - s.roundTrip, 0.5),
       'ms',
     );
