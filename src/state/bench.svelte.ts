@@ -168,10 +168,9 @@ export class Bench {
   }
 
   private show(next: BenchPlans): void {
-    const before = this.state.plans;
     this.state = next;
     this.changes++;
-    this.trials.follow(before, next.plans);
+    this.trials.follow(next.plans);
     this.onChange?.(next);
   }
 }

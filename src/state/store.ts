@@ -98,7 +98,14 @@ function withLeft(left: unknown, stored: unknown): unknown {
 }
 
 /** Which tank was open last. */
-export const lastOpen = (): string | null => localStorage.getItem(CURRENT);
+export function lastOpen(): string | null {
+  try {
+    return localStorage.getItem(CURRENT);
+  } catch {
+    // Storage refused: nothing is remembered.
+    return null;
+  }
+}
 
 export function keepOpen(id: string): void {
   try {

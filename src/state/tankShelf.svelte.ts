@@ -14,8 +14,8 @@ export class TankShelf {
   readonly log: TestLog;
   private readonly autosave: Autosave;
   private showing = false;
-  /** Whether nothing had been saved in this browser before; undefined until that is known. */
-  firstVisit: boolean | undefined = $state();
+  /** Whether nothing had been saved in this browser before; a guess until the store has answered. */
+  firstVisit = $state(lastOpen() === null);
 
   constructor(private readonly bench: Bench) {
     this.autosave = new Autosave({

@@ -19,6 +19,8 @@ export interface Trial {
   readonly trouble: string | undefined;
   /** Share done of a trial that takes long. */
   readonly progress: number | undefined;
+  /** The scenario that all this is the last word on. */
+  readonly answers?: Scenario;
 }
 
 /** A result whose verdict speaks in the reader’s units, worked out again only when those change. */
@@ -43,6 +45,9 @@ const untried: Trial = { result: undefined, trouble: undefined, progress: undefi
 export class Trials {
   private readonly client: TrialClient;
   private byPlan: Readonly<Record<string, Trial>> = $state.raw({});
+  private plans: readonly PlanOnBench[] = [];
+  /** The scenario that was last sent to the workers under each plan's name. */
+  private readonly asked = new Map<string, Scenario>();
 
   constructor(client: TrialClient) {
     this.client = client;
@@ -52,31 +57,55 @@ export class Trials {
     return this.byPlan[id] ?? untried;
   }
 
-  /** Runs what changed between two lists of plans, and forgets what is gone. */
-  follow(before: readonly PlanOnBench[], now: readonly PlanOnBench[]): void {
-    for (const { id } of before) {
+  /** Runs what is new in a list of plans, once for those that are the same, and forgets what is gone. */
+  follow(now: readonly PlanOnBench[]): void {
+    for (const { id } of this.plans) {
       if (now.some((plan) => plan.id === id)) continue;
       this.client.drop(id);
+      this.asked.delete(id);
       this.byPlan = Object.fromEntries(Object.entries(this.byPlan).filter(([key]) => key !== id));
     }
-    for (const plan of now) {
-      const old = before.find(({ id }) => id === plan.id);
-      if (old?.scenario !== plan.scenario) this.run(plan);
-    }
+    this.plans = now;
+    for (const { id, scenario } of now) if (this.asked.get(id) !== scenario) this.asked.delete(id);
+    for (const plan of now) if (!this.isAnswered(plan)) this.seek(plan);
   }
 
-  private run({ id, scenario }: PlanOnBench): void {
+  private isAnswered({ id, scenario }: PlanOnBench): boolean {
+    return this.of(id).answers === scenario;
+  }
+
+  /** From a plan that is the same, as it is there or as it comes in; else from the workers. */
+  private seek({ id, scenario }: PlanOnBench): void {
+    const same = this.plans.filter((plan) => plan.scenario === scenario);
+    const twin = same.find((plan) => this.isAnswered(plan));
+    if (!twin && !same.some((plan) => this.asked.get(plan.id) === scenario)) {
+      this.run(id, scenario);
+      return;
+    }
+    if (this.asked.get(id) !== scenario) this.client.drop(id);
+    if (twin) this.put(id, this.of(twin.id));
+  }
+
+  private run(id: string, scenario: Scenario): void {
     const resultOf = (outcome: TrialOutcome) => judged(scenario, outcome);
+    // An answer that its own plan has outrun is shown there until the next: a drag lives on it.
+    const tell = (trial: (last: Result | undefined) => Trial) => {
+      for (const plan of this.plans)
+        if (plan.id === id || plan.scenario === scenario)
+          this.put(plan.id, trial(this.of(plan.id).result));
+    };
+    this.asked.set(id, scenario);
     this.client.request(id, scenario, {
-      done: (outcome) => this.put(id, { ...untried, result: resultOf(outcome) }),
-      progress: ({ hours, of, partial }) =>
-        this.put(id, {
-          result: partial ? resultOf(partial) : this.of(id).result,
-          trouble: undefined,
-          progress: hours / of,
-        }),
+      done: (outcome) => {
+        const result = resultOf(outcome);
+        tell(() => ({ ...untried, result, answers: scenario }));
+      },
+      progress: ({ hours, of, partial }) => {
+        const some = partial && resultOf(partial);
+        tell((last) => ({ result: some ?? last, trouble: undefined, progress: hours / of }));
+      },
       failed: (trouble) =>
-        this.put(id, { result: this.of(id).result, trouble, progress: undefined }),
+        tell((result) => ({ result, trouble, progress: undefined, answers: scenario })),
     });
   }
 
