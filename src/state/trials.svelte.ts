@@ -47,7 +47,7 @@ export class Trials {
   private byPlan: Readonly<Record<string, Trial>> = $state.raw({});
   private plans: readonly PlanOnBench[] = [];
   /** The scenario that was last sent to the workers under each plan's name. */
-  private readonly asked = new Map<string, Scenario>();
+  private readonly asked: Record<string, Scenario | undefined> = {};
 
   constructor(client: TrialClient) {
     this.client = client;
@@ -62,11 +62,11 @@ export class Trials {
     for (const { id } of this.plans) {
       if (now.some((plan) => plan.id === id)) continue;
       this.client.drop(id);
-      this.asked.delete(id);
+      delete this.asked[id];
       this.byPlan = Object.fromEntries(Object.entries(this.byPlan).filter(([key]) => key !== id));
     }
     this.plans = now;
-    for (const { id, scenario } of now) if (this.asked.get(id) !== scenario) this.asked.delete(id);
+    for (const { id, scenario } of now) if (this.asked[id] !== scenario) delete this.asked[id];
     for (const plan of now) if (!this.isAnswered(plan)) this.seek(plan);
   }
 
@@ -78,11 +78,11 @@ export class Trials {
   private seek({ id, scenario }: PlanOnBench): void {
     const same = this.plans.filter((plan) => plan.scenario === scenario);
     const twin = same.find((plan) => this.isAnswered(plan));
-    if (!twin && !same.some((plan) => this.asked.get(plan.id) === scenario)) {
+    if (!twin && !same.some((plan) => this.asked[plan.id] === scenario)) {
       this.run(id, scenario);
       return;
     }
-    if (this.asked.get(id) !== scenario) this.client.drop(id);
+    if (this.asked[id] !== scenario) this.client.drop(id);
     if (twin) this.put(id, this.of(twin.id));
   }
 
@@ -94,7 +94,7 @@ export class Trials {
         if (plan.id === id || plan.scenario === scenario)
           this.put(plan.id, trial(this.of(plan.id).result));
     };
-    this.asked.set(id, scenario);
+    this.asked[id] = scenario;
     this.client.request(id, scenario, {
       done: (outcome) => {
         const result = resultOf(outcome);
