@@ -4,7 +4,6 @@ import { passive, type DeviceKind } from './device';
 /** Pumps, skimmer and air stones: they stop with the mains, and the keeper may turn them up. */
 export const aeration: DeviceKind = {
   id: 'aeration',
-  label: 'aeration',
   build({ gas, faults, responses, start: { clockHour } }) {
     const cuts = new Windows(faults, 'powerCut', clockHour);
     const turnedUp = new Windows(responses, 'aerate', clockHour);

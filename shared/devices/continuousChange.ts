@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { newWater } from '../events/waterChange';
 import { densityKgPerM3 } from '../seawater/density';
 import { solutionKg } from '../species/block';
@@ -7,7 +8,6 @@ import { passive, type Device, type DeviceKind } from './device';
 /** As much new water in as old water out, all day long. */
 export const continuousChange: DeviceKind = {
   id: 'continuousChange',
-  label: 'continuous change',
   build(scenario) {
     const { continuousLPerDay } = scenario.waterChanges;
     if (continuousLPerDay === 0) return [];
@@ -21,7 +21,7 @@ export const continuousChange: DeviceKind = {
       pipes: [
         {
           id: 'newWater',
-          label: 'new water',
+          label: say.newWater,
           from: 'outside',
           to: 'tank',
           perKg: litre.map((amount) => amount / litreKg),
@@ -29,7 +29,7 @@ export const continuousChange: DeviceKind = {
         },
         {
           id: 'oldWater',
-          label: 'old water',
+          label: say.oldWater,
           from: 'tank',
           to: 'outside',
           kgPerH: (continuousLPerDay * outKgPerL) / 24,

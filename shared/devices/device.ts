@@ -60,7 +60,6 @@ export interface Device {
 /** One kind of device: none, one or several in a tank. */
 export interface DeviceKind {
   readonly id: string;
-  readonly label: string;
   build(scenario: Scenario, factors: Factors): Device[];
 }
 

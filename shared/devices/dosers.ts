@@ -48,7 +48,6 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
 /** Each pump gives its daily dose by its schedule; an empty bottle is replaced by a full one. */
 export const dosers: DeviceKind = {
   id: 'dosers',
-  label: 'dosing pumps',
   build: (scenario) =>
     scenario.dosers.flatMap((doser, i) =>
       doser.mlPerDay > 0 || new DoserFaults(scenario, i).canStick

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { factorAt } from '../scenario/factors';
 import type { Scenario } from '../scenario/schema';
 import { densityKgPerM3 } from '../seawater/density';
@@ -21,13 +22,12 @@ const byAirKgPerH = ({ evaporation }: Scenario, { tempC, salinityPractical }: Vi
 /** Water that leaves as vapour: at a measured rate, or as the room's air takes it. */
 export const evaporation: DeviceKind = {
   id: 'evaporation',
-  label: 'evaporation',
   build(scenario, factors) {
     const { mode, litresPerDay } = scenario.evaporation;
     if (mode === 'fixed' && litresPerDay === 0) return [];
     const pipe: Pipe = {
       id: 'evaporation',
-      label: 'evaporation',
+      label: say.evaporation,
       from: 'tank',
       to: 'outside',
       vapour: true,

@@ -31,7 +31,6 @@ export function stretchesOf({ hours, rampHours }: Scenario['lights']): Stretch[]
 /** Lights by the clock, with a dawn and a dusk if wanted. */
 export const lights: DeviceKind = {
   id: 'lights',
-  label: 'lights',
   build({ lights: settings, faults, start: { clockHour } }) {
     const cuts = new Windows(faults, 'powerCut', clockHour);
     const stretches = stretchesOf(settings);

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import type { Scenario } from '../scenario/schema';
 import { densityKgPerM3 } from '../seawater/density';
 import { stopsInPowerCuts } from './powerCut';
@@ -17,15 +18,13 @@ function steady(id: string, label: string, litresPerDay: number, scenario: Scena
 /** Wet skimming: foam carries water and all that is in it. */
 export const skimming: DeviceKind = {
   id: 'skimming',
-  label: 'wet skimming',
   build: (scenario) =>
-    steady('skimming', 'wet skimming', scenario.outflows.skimmingLPerDay, scenario).map((device) =>
+    steady('skimming', say.wetSkimming, scenario.outflows.skimmingLPerDay, scenario).map((device) =>
       stopsInPowerCuts(device, scenario),
     ),
 };
 
 export const leak: DeviceKind = {
   id: 'leak',
-  label: 'leak',
-  build: (scenario) => steady('leak', 'leak', scenario.outflows.leakLPerDay, scenario),
+  build: (scenario) => steady('leak', say.leak, scenario.outflows.leakLPerDay, scenario),
 };

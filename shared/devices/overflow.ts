@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { densityKgPerM3 } from '../seawater/density';
 import { passive, type DeviceKind, type Pipe } from './device';
 
@@ -9,14 +10,13 @@ const RIM_L_PER_H = 2000;
 /** A sump that is full to the rim lets the rest onto the floor, with its salt. */
 export const overflow: DeviceKind = {
   id: 'overflow',
-  label: 'overflow',
   build({ tank, outflows }) {
     const rim = tank.volumeL + outflows.spareL;
     const spillL = Math.max(LEAST_SPILL_L, tank.volumeL * SPILL_SHARE);
     const kgPerL = densityKgPerM3(tank.tempC, tank.salinityPractical) / 1000;
     const pipe: Pipe = {
       id: 'overflow',
-      label: 'onto the floor',
+      label: say.ontoTheFloor,
       from: 'tank',
       to: 'outside',
       kgPerH: 0,

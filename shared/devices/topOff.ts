@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { nextDailyTimeH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { densityKgPerM3 } from '../seawater/density';
@@ -11,7 +12,7 @@ import { TopOffFaults } from './topOffFaults';
 
 function build(scenario: Scenario): Device {
   const { topOff, tank, start } = scenario;
-  const pipe: Pipe = { id: 'topOff', label: 'top-off', from: 'reservoir', to: 'tank', kgPerH: 0 };
+  const pipe: Pipe = { id: 'topOff', label: say.topOff, from: 'reservoir', to: 'tank', kgPerH: 0 };
   const kgPerL = densityKgPerM3(tank.tempC, 0) / 1000;
   const level = new LevelSwitch(scenario);
   const limit = new RunLimit(
@@ -72,6 +73,5 @@ function build(scenario: Scenario): Device {
  */
 export const topOff: DeviceKind = {
   id: 'topOff',
-  label: 'top-off',
   build: (scenario) => (scenario.topOff.reservoirL === 0 ? [] : [build(scenario)]),
 };

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { momentH } from '../scenario/clock';
 import { dissolve, type AdditiveId } from '../species/additives';
 import { inOrder, type EventKind, type TankEvent } from './event';
@@ -10,7 +11,7 @@ export const pouredIn = (timeH: number, additive: AdditiveId, grams: number): Ta
 
 export const addition: EventKind = {
   id: 'addition',
-  label: 'one-off additions',
+  label: say.additions,
   occurrences: (scenario) =>
     inOrder(
       scenario.additions

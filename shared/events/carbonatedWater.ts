@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { molarMassGPerMol } from '../seawater/atomicMasses';
@@ -24,7 +25,7 @@ function portionsOf(
 /** Carbon dioxide at once, in portions an hour apart: there is time to measure between them. */
 export const carbonatedWater: EventKind = {
   id: 'carbonatedWater',
-  label: 'carbonated water',
+  label: say.carbonatedWater,
   occurrences: (scenario) =>
     inOrder(
       scenario.responses

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { momentH } from '../scenario/clock';
 import { inOrder, type EventKind } from './event';
 import { exchange, newWater } from './waterChange';
@@ -5,7 +6,7 @@ import { exchange, newWater } from './waterChange';
 /** A water change that was not in the plan, with the plan's own new water. */
 export const extraChange: EventKind = {
   id: 'extraChange',
-  label: 'extra water change',
+  label: say.extraChange,
   occurrences: (scenario) =>
     inOrder(
       scenario.responses

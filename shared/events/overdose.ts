@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { momentH } from '../scenario/clock';
 import { dissolve } from '../species/additives';
 import { inOrder, type EventKind } from './event';
@@ -5,7 +6,7 @@ import { inOrder, type EventKind } from './event';
 /** Too much of something, poured in by hand. */
 export const overdose: EventKind = {
   id: 'overdose',
-  label: 'overdose by hand',
+  label: say.overdose,
   occurrences: (scenario) =>
     inOrder(
       scenario.faults

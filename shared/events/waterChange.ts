@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { nextDailyTimeH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { pco2WetUatm } from '../seawater/gas';
@@ -73,7 +74,7 @@ export function changeOfWater(scenario: Scenario, percent: number): (timeH: numb
 
 export const waterChange: EventKind = {
   id: 'waterChange',
-  label: 'water changes',
+  label: say.waterChanges,
   occurrences(scenario) {
     const { percent, everyDays, hour } = scenario.waterChanges;
     if (percent < 0.01) return [];

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -5,7 +6,7 @@ import { defineProcess } from './process';
 /** CH3COO− + 2 O2 → 2 CO2 + OH− + H2O: alkalinity is there once the anion is gone. */
 export const acetateOxidation = defineProcess<{ perH: number }>({
   id: 'acetateOxidation',
-  label: 'acetate oxidised',
+  label: say.acetateOxidation,
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { oxidationPerH } = scenario.filter;

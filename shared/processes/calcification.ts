@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { Reaction } from '../species/reaction';
 import { defineProcess, type Start } from './process';
@@ -50,7 +51,7 @@ export function dayWeights(lightDarkRatio: number, lightHours: number) {
 /** Stony corals lay down aragonite: two equivalents of alkalinity and one calcium for each CaCO3. */
 export const calcification = defineProcess<CalcificationSettings>({
   id: 'calcification',
-  label: 'coral growth',
+  label: say.calcification,
   cites: ['langdonAtkinson2005', 'chanConnolly2013', 'gattuso1999', 'commonPractice'],
   settings(start) {
     const { corals, lights, tank } = start.scenario;

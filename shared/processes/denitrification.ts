@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -5,7 +6,7 @@ import { defineProcess } from './process';
 /** NO3− + 1¼ CH2O → ½ N2 + 1¼ CO2 + …; the equivalent that comes back follows from the ions. */
 export const denitrification = defineProcess<{ perH: number }>({
   id: 'denitrification',
-  label: 'denitrification',
+  label: say.denitrification,
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { denitrificationPerDay } = scenario.filter;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { atomicMassGPerMol } from '../seawater/atomicMasses';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -13,7 +14,7 @@ interface Settings {
 /** Food is eaten as it is given: carbon to CO2, nitrogen to ammonia, phosphorus to phosphate. */
 export const feeding = defineProcess<Settings>({
   id: 'feeding',
-  label: 'food',
+  label: say.feeding,
   cites: ['commonPractice'],
   settings({ scenario: { food } }) {
     if (food.gramsPerDay === 0 || food.carbonPercent === 0) return null;

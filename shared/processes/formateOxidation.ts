@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -5,7 +6,7 @@ import { defineProcess } from './process';
 /** HCOO− + ½ O2 → CO2 + OH−: alkalinity is there once the anion is gone. */
 export const formateOxidation = defineProcess<{ perH: number }>({
   id: 'formateOxidation',
-  label: 'formate oxidised',
+  label: say.formateOxidation,
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { oxidationPerH } = scenario.filter;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { co2Enhancement } from '../seawater/enhancement';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -17,7 +18,7 @@ function enhancement(view: View, surfaceM2: number): number {
 /** CO2 moves between the room's moist air and the water: kLa·K0·Δp for each kg of water. */
 export const gasExchange = defineProcess<Settings>({
   id: 'gasExchange',
-  label: 'gas exchange',
+  label: say.gasExchange,
   cites: ['weiss1974', 'hooverBerkshire1969', 'johnson1982', 'jahne1987'],
   settings: ({ scenario }) => {
     const { kLaPerH, enhancement } = scenario.gas;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { setNoncarbonate } from '../seawater/noncarbonate';
 import { phTotalFromPhNbs } from '../seawater/phNbs';
@@ -50,7 +51,7 @@ function effluentDicMolPerKg(view: View, s: Settings): number {
 /** Coral gravel dissolves in water made acid with carbon dioxide. */
 export const reactorMedia = defineProcess<Settings>({
   id: 'reactorMedia',
-  label: 'media reactor',
+  label: say.mediaReactor,
   cites: ['wolfGladrow2007'],
   settings,
   reaction: () => new Reaction({ reactorMedia: -1, Ca: 1, DIC: 1 }),
@@ -60,7 +61,7 @@ export const reactorMedia = defineProcess<Settings>({
 /** The carbon dioxide that the effluent carries beyond that of the tank and of the gravel. */
 export const reactorCo2 = defineProcess<Settings>({
   id: 'reactorCo2',
-  label: 'CO₂ of the media reactor',
+  label: say.mediaReactorCo2,
   cites: ['lueker2000'],
   settings,
   reaction: () => new Reaction({ reactorCO2: -1, DIC: 1 }),

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -9,7 +10,7 @@ const STOPPED_BELOW_PH = 6;
 /** NH4+ + 2 O2 → NO3− + 2 H+ + H2O. The two equivalents follow from the ions. */
 export const nitrification = defineProcess<{ perH: number }>({
   id: 'nitrification',
-  label: 'nitrification',
+  label: say.nitrification,
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { nitrificationPerH } = scenario.filter;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 import { PLENTIFUL_DIC, scarcity } from './scarcity';
@@ -5,7 +6,7 @@ import { PLENTIFUL_DIC, scarcity } from './scarcity';
 /** Algae in corals and on rock take up carbon while the lights are on. */
 export const photosynthesis = defineProcess<{ molPerH: number }>({
   id: 'photosynthesis',
-  label: 'photosynthesis',
+  label: say.photosynthesis,
   cites: ['gattuso1999'],
   settings({ scenario, volumeL }) {
     const { grossMmolPerLPerDay } = scenario.photosynthesis;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { precipitationUmolPerM2PerH, type PrecipitationLaw } from '../seawater/precipitation';
 import { Reaction } from '../species/reaction';
@@ -28,7 +29,7 @@ function onset(omega: number, above: number): number {
  */
 export const precipitation = defineProcess<Settings>({
   id: 'precipitation',
-  label: 'precipitation',
+  label: say.precipitation,
   cites: ['burtonWalter1987', 'zhongMucci1989', 'moras2022', 'commonPractice'],
   settings({ scenario, volumeL }) {
     const { mode, law, aboveOmega, wettedM2Per100L, crystalM2PerG, seedG } = scenario.precipitation;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { hoursOpenAround } from './hoursOpenAround';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -13,7 +14,7 @@ interface Settings {
 /** Algae with a light of their own, harvested: the carbon they take does not come back. */
 export const refugium = defineProcess<Settings>({
   id: 'refugium',
-  label: 'refugium',
+  label: say.refugium,
   cites: ['commonPractice'],
   settings({ scenario, volumeL }) {
     const { refugiumMmolPerLPerDay, refugiumFromHour, refugiumHours } = scenario.photosynthesis;

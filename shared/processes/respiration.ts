@@ -1,10 +1,11 @@
+import { say } from '../words/ledger';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 /** Everything alive gives carbon dioxide back, day and night alike. */
 export const respiration = defineProcess<{ molPerH: number }>({
   id: 'respiration',
-  label: 'respiration',
+  label: say.respiration,
   cites: ['gattuso1999'],
   settings({ scenario, volumeL }) {
     const { grossMmolPerLPerDay, respiredShare } = scenario.photosynthesis;

@@ -1,3 +1,4 @@
+import { say } from '../words/ledger';
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { densityKgPerM3 } from '../seawater/density';
 import { indexOf } from '../species/block';
@@ -49,12 +50,12 @@ const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction): Process<
 
 export const skeletonMagnesium = inPlaceOfCalcium(
   'Mg',
-  'magnesium in the skeleton',
+  say.magnesiumInSkeleton,
   new Reaction({ Mg: -1, Ca: 1, skeletonCaCO3: -1, skeletonMgCO3: 1 }),
 );
 
 export const skeletonStrontium = inPlaceOfCalcium(
   'Sr',
-  'strontium in the skeleton',
+  say.strontiumInSkeleton,
   new Reaction({ Sr: -1, Ca: 1, skeletonCaCO3: -1, skeletonSrCO3: 1 }),
 );

@@ -1,7 +1,13 @@
+import { say as dosing } from '../words/dosing';
+import { say as faultFields } from '../words/faultFields';
+import { say as problems } from '../words/problems';
+import { say as quantities } from '../words/quantities';
 import { limitBands } from './limitBands';
 import { momentH } from './clock';
 import type { Problem } from './problem';
 import type { Scenario } from './schema';
+
+const say = problems.together;
 
 type Check = (scenario: Scenario) => Problem[];
 
@@ -10,10 +16,10 @@ const bandsAreOrdered: Check = ({ limits }) =>
     .filter(({ low, high }) => low >= high)
     .map(({ id, low, high }) => ({
       path: `limits.${id}Low…`,
-      what: `Your limits for ${id}`,
-      got: `${low} to ${high}`,
-      expected: 'the low one below the high one',
-      wayOut: 'Swap them.',
+      what: say.yourLimits(quantities.limits[id]),
+      got: say.lowToHigh(String(low), String(high)),
+      expected: say.lowBelowHigh,
+      wayOut: say.swap,
     }));
 
 const additionsComeAfterTheStart: Check = ({ additions, start, days }) =>
@@ -23,10 +29,10 @@ const additionsComeAfterTheStart: Check = ({ additions, start, days }) =>
     return [
       {
         path: `additions[${i}]`,
-        what: 'One-off addition',
-        got: `day ${day} at ${hour} h`,
-        expected: `a moment within the trial, which runs ${days} days from ${start.clockHour} h`,
-        wayOut: 'Move the addition, or make the trial longer.',
+        what: dosing.addition.title,
+        got: say.moment(String(day), String(hour)),
+        expected: say.withinTrial(String(days), String(start.clockHour)),
+        wayOut: say.moveAddition,
       },
     ];
   });
@@ -40,10 +46,10 @@ const faultsHappenInTheTrial: Check = (scenario) => {
       return [
         {
           path: `${part}[${i}]`,
-          what: part === 'faults' ? 'Fault' : 'Response',
-          got: `day ${day} at ${hour} h`,
-          expected: `a moment within the trial, which runs ${days} days from ${start.clockHour} h`,
-          wayOut: 'Move it, or make the trial longer.',
+          what: part === 'faults' ? faultFields.fault.title : faultFields.response.title,
+          got: say.moment(String(day), String(hour)),
+          expected: say.withinTrial(String(days), String(start.clockHour)),
+          wayOut: say.move,
         },
       ];
     }),
@@ -57,10 +63,10 @@ const faultyPumpsExist: Check = ({ faults, dosers }) =>
       : [
           {
             path: `faults[${i}].pump`,
-            what: 'Dosing pump number',
+            what: faultFields.fault.pump.title,
             got: String(pump),
-            expected: `one of the plan’s ${dosers.length} dosing pumps`,
-            wayOut: 'Add the pump to the plan, or choose another fault.',
+            expected: say.ofThePumps(String(dosers.length)),
+            wayOut: say.addPump,
           },
         ],
   );
@@ -71,10 +77,10 @@ const sensorFitsTheTank: Check = ({ topOff, tank }) =>
     : [
         {
           path: 'topOff.deadBandL',
-          what: 'Drop that starts the pump',
+          what: dosing.topOff.deadBandL.title,
           got: `${topOff.deadBandL} L`,
-          expected: `at most a fifth of the tank, ${tank.volumeL * 0.2} L`,
-          wayOut: 'Give the volume between the two switching levels.',
+          expected: say.fifth(String(tank.volumeL * 0.2)),
+          wayOut: say.betweenLevels,
         },
       ];
 
@@ -84,10 +90,10 @@ const waterLasts: Check = ({ evaporation, days, tank, topOff }) => {
   return [
     {
       path: 'evaporation.litresPerDay',
-      what: 'Evaporation without any top-off',
-      got: `${lost.toFixed(0)} L in ${days} days`,
-      expected: `at most half the tank, ${tank.volumeL * 0.5} L`,
-      wayOut: 'Give the tank a top-off reservoir, or shorten the trial.',
+      what: say.withoutTopOff,
+      got: say.lostIn(lost.toFixed(0), String(days)),
+      expected: say.half(String(tank.volumeL * 0.5)),
+      wayOut: say.giveTopOff,
     },
   ];
 };

@@ -1,3 +1,4 @@
+import { say } from '../words/problems';
 import * as v from 'valibot';
 import type { QuantityMeta } from './quantity';
 import { scenarioSchema } from './schema';
@@ -70,4 +71,4 @@ export const pathText = (path: FieldPath): string =>
     (text, step) =>
       typeof step === 'number' ? `${text}[${step}]` : text === '' ? step : `${text}.${step}`,
     '',
-  ) || '(the whole file)';
+  ) || say.wholeFile;

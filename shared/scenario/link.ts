@@ -1,3 +1,4 @@
+import { say as problems } from '../words/problems';
 import * as v from 'valibot';
 import { fold, MOST_UNFOLDED, seal, unfold, unseal } from './linkBytes';
 import { parseScenario } from './parse';
@@ -17,6 +18,8 @@ export type LinkWritten =
 export type LinkRead =
   | { readonly ok: true; readonly plans: readonly LinkedPlan[] }
   | { readonly ok: false; readonly problems: readonly string[] };
+
+const say = problems.link;
 
 const LINK_VERSION = 1;
 /** Longer addresses are cut by mail programs and chats before browsers mind. */
@@ -45,30 +48,25 @@ export async function writeLink(plans: readonly LinkedPlan[]): Promise<LinkWritt
   if (fragment.length <= LONGEST_LINK) return { ok: true, fragment };
   return {
     ok: false,
-    message: `These plans make a link of ${fragment.length} characters, and beyond ${LONGEST_LINK} many programs cut it. Save them as files instead, or remove a trial.`,
+    message: say.tooLong(String(fragment.length), String(LONGEST_LINK)),
   };
 }
 
 const refuse = (...problems: string[]): LinkRead => ({ ok: false, problems });
 
-const DAMAGED =
-  'This link is damaged: a part is missing or was changed on the way. Ask for it again, whole, or for the plan as a file.';
-
 function parsed(text: string): LinkRead {
   const shape = v.safeParse(linkSchema, JSON.parse(text));
   if (!shape.success) {
-    return refuse(
-      `This link holds something other than plans: expected 1 to ${MOST_LINKED} plans, each with a name and a scenario. Ask for it again, from Paper Reef.`,
-    );
+    return refuse(say.noPlans(String(MOST_LINKED)));
   }
   const read = shape.output.plans.map(({ name, scenario }) => ({
     name,
     result: parseScenario(scenario),
   }));
-  const problems = read.flatMap(({ name, result }) =>
-    result.ok ? [] : result.problems.map((problem) => `${name}: ${sentence(problem)}`),
+  const found = read.flatMap(({ name, result }) =>
+    result.ok ? [] : result.problems.map((problem) => problems.named(name, sentence(problem))),
   );
-  if (problems.length > 0) return refuse(...problems);
+  if (found.length > 0) return refuse(...found);
   return {
     ok: true,
     plans: read.flatMap(({ name, result }) =>
@@ -80,29 +78,23 @@ function parsed(text: string): LinkRead {
 /** Reads what follows "plan/" in an address; every problem at once, and it never throws. */
 export async function readLink(detail: string): Promise<LinkRead> {
   if (detail.length > LONGEST_LINK) {
-    return refuse(
-      `This link is ${detail.length} characters long; expected at most ${LONGEST_LINK}. Ask for the plan as a file.`,
-    );
+    return refuse(say.longer(String(detail.length), String(LONGEST_LINK)));
   }
   const [, version, payload] = /^(\d+)\.(.*)$/su.exec(detail) ?? [];
-  if (version === undefined || payload === undefined) return refuse(DAMAGED);
+  if (version === undefined || payload === undefined) return refuse(say.damaged);
   if (Number(version) > LINK_VERSION) {
-    return refuse(
-      `This link is of version ${version.slice(0, 12)}; this Paper Reef reads version ${LINK_VERSION}. Update Paper Reef to open it.`,
-    );
+    return refuse(say.newer(version.slice(0, 12), String(LINK_VERSION)));
   }
   const bytes = Number(version) === LINK_VERSION ? unseal(payload) : undefined;
-  if (!bytes) return refuse(DAMAGED);
+  if (!bytes) return refuse(say.damaged);
   const unfolded = await unfold(bytes);
   if (unfolded.kind === 'tooLong') {
-    return refuse(
-      `This link unfolds to more than ${MOST_UNFOLDED} bytes, which no plan needs; it was not opened.`,
-    );
+    return refuse(say.unfoldsTooLong(String(MOST_UNFOLDED)));
   }
-  if (unfolded.kind === 'broken') return refuse(DAMAGED);
+  if (unfolded.kind === 'broken') return refuse(say.damaged);
   try {
     return parsed(unfolded.text);
   } catch {
-    return refuse(DAMAGED);
+    return refuse(say.damaged);
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/problems';
 import * as v from 'valibot';
 import { crossProblems } from './crossChecks';
 import { migrate } from './migrations';
@@ -16,8 +17,8 @@ const MOST_PROBLEMS = 50;
 const refuse = (...problems: Problem[]): Parsed => ({ ok: false, problems });
 
 const wholeFile = (got: string, expected: string, wayOut: string): Problem => ({
-  path: '(the whole file)',
-  what: 'scenario file',
+  path: say.wholeFile,
+  what: say.file.scenario,
   got,
   expected,
   wayOut,
@@ -25,13 +26,13 @@ const wholeFile = (got: string, expected: string, wayOut: string): Problem => ({
 
 const versionProblem = (version: unknown): Problem => ({
   path: 'version',
-  what: 'version of the format',
+  what: say.file.version,
   got: show(version),
-  expected: `a whole number from 1 to ${SCENARIO_VERSION}`,
+  expected: say.file.versions(String(SCENARIO_VERSION)),
   wayOut:
     typeof version === 'number' && version > SCENARIO_VERSION
-      ? 'The file comes from a newer Paper Reef: update this one to open it.'
-      : 'This version was never written; save the file again from Paper Reef.',
+      ? say.file.newer
+      : say.file.neverWritten,
 });
 
 /** Reads the two lines that say what a file is, and brings an older one up to date. */
@@ -41,10 +42,10 @@ function upToDate(value: unknown): { readonly file: unknown } | { readonly probl
     return {
       problem: {
         path: 'type',
-        what: 'kind of file',
+        what: say.file.kind,
         got: show(header.success ? header.output.type : value),
         expected: show(SCENARIO_TYPE),
-        wayOut: 'Choose a scenario file that Paper Reef wrote.',
+        wayOut: say.file.chooseOurs,
       },
     };
   }
@@ -74,9 +75,9 @@ export function parseScenarioText(text: string): Parsed {
   if (text.length > LONGEST) {
     return refuse(
       wholeFile(
-        `${text.length} characters`,
-        `at most ${LONGEST}`,
-        'This is too long for a scenario; check that it is the right file.',
+        say.file.characters(String(text.length)),
+        say.file.atMost(String(LONGEST)),
+        say.file.tooLong,
       ),
     );
   }
@@ -85,9 +86,9 @@ export function parseScenarioText(text: string): Parsed {
   } catch (error) {
     return refuse(
       wholeFile(
-        error instanceof Error ? error.message : 'something unreadable',
-        'a JSON text',
-        'JSON knows no NaN, no comments and no decimal comma; mend it where the message points.',
+        error instanceof Error ? error.message : say.file.unreadable,
+        say.file.json,
+        say.file.mendJson,
       ),
     );
   }

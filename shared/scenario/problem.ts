@@ -1,3 +1,4 @@
+import { say } from '../words/problems';
 import type * as v from 'valibot';
 import { fieldAt, pathText, type Field, type FieldPath } from './fields';
 
@@ -11,10 +12,10 @@ export interface Problem {
 }
 
 export const sentence = ({ path, what, got, expected, wayOut }: Problem): string =>
-  `${path} (${what}): got ${got}; expected ${expected}. ${wayOut}`;
+  say.sentence(path, what, got, expected, wayOut);
 
 export function show(value: unknown): string {
-  if (value === undefined) return 'nothing';
+  if (value === undefined) return say.nothing;
   if (typeof value === 'number') return String(value);
   const text = JSON.stringify(value) ?? String(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
@@ -22,13 +23,13 @@ export function show(value: unknown): string {
 
 const rangeText = ({ quantity }: Field): string =>
   quantity
-    ? `a number from ${quantity.min} to ${quantity.max}${quantity.unit ? ` ${quantity.unit}` : ''}`
-    : 'another value';
+    ? say.range(String(quantity.min), `${quantity.max} ${quantity.unit}`.trim())
+    : say.anotherValue;
 
 const usualText = ({ quantity }: Field): string =>
   quantity?.default === undefined
-    ? 'Give the number for your tank.'
-    : `Leave it out for the usual ${quantity.default} ${quantity.unit}.`;
+    ? say.field.give
+    : say.field.leaveOut(`${quantity.default} ${quantity.unit}`.trim());
 
 /** The known name that starts most like the unknown one. */
 function nearest(name: string, known: readonly string[]): string | undefined {
@@ -49,12 +50,15 @@ function unknownField(path: FieldPath, at: string): Problem {
     near === undefined ? undefined : fieldAt([...path.slice(0, -1), near])?.quantity?.unit;
   return {
     path: at,
-    what: 'unknown field',
+    what: say.field.unknown,
     got: show(name),
-    expected: `one of ${known.join(', ')}`,
-    wayOut: near
-      ? `Did you mean '${near}'${unit ? `, a number in ${unit}` : ''}?`
-      : 'Remove it, or correct its name.',
+    expected: say.oneOf(known.join(', ')),
+    wayOut:
+      near === undefined
+        ? say.field.removeOrCorrect
+        : unit
+          ? say.field.didYouMeanIn(near, unit)
+          : say.field.didYouMean(near),
   };
 }
 
@@ -70,10 +74,14 @@ function wrongNumber(issue: v.BaseIssue<unknown>, field: Field, at: string): Pro
     wayOut: mistake
       ? `${mistake}.`
       : isText
-        ? `A file holds plain numbers with a decimal point: convert to ${field.quantity?.unit || 'a number'} and drop the quotes.`
+        ? say.field.plainNumber(field.quantity?.unit || say.field.aNumber)
         : usualText(field),
   };
 }
+
+/** The validator's word for a kind of value, in the reader's. */
+const kindText = (expected: string): string =>
+  expected in say.kinds ? say.kinds[expected as keyof typeof say.kinds] : expected;
 
 /** Turns what the validator found into a sentence's parts. */
 export function problemOf(issue: v.BaseIssue<unknown>): Problem {
@@ -85,13 +93,13 @@ export function problemOf(issue: v.BaseIssue<unknown>): Problem {
   const expected = field.quantity
     ? rangeText(field)
     : field.options.length > 0
-      ? `one of ${field.options.join(', ')}`
-      : (issue.expected ?? issue.message);
+      ? say.oneOf(field.options.join(', '))
+      : kindText(issue.expected ?? issue.message);
   return {
     path: at,
     what: field.title,
-    got: issue.input === undefined ? 'nothing: the field is missing' : show(issue.input),
+    got: issue.input === undefined ? say.missing : show(issue.input),
     expected,
-    wayOut: issue.input === undefined ? 'Add it.' : 'Change it to what is expected.',
+    wayOut: issue.input === undefined ? say.field.add : say.field.change,
   };
 }

@@ -15,15 +15,20 @@ export interface QuantityMeta {
   readonly mistake?: (value: number) => string | undefined;
 }
 
-interface QuantityOptions {
+/** What a reader is told of a field. */
+export interface FieldText {
   readonly title: string;
   readonly help?: string;
+  /** How a keeper finds this number. */
+  readonly measure?: string;
+}
+
+interface QuantityOptions extends FieldText {
   readonly unit: string;
   readonly min: number;
   readonly max: number;
   readonly slider?: readonly [number, number];
   readonly step: number;
-  readonly measure?: string;
   readonly mistake?: (value: number) => string | undefined;
 }
 
@@ -54,10 +59,9 @@ export const quantity = (options: QuantityOptions, usual: number) =>
 
 /** A choice among named ways. */
 export const choice = <const Options extends readonly [string, ...string[]]>(
-  title: string,
+  { title, help = '' }: FieldText,
   options: Options,
   usual: Options[number],
-  help = '',
 ) => v.optional(v.pipe(v.picklist(options), v.title(title), v.description(help)), usual);
 
 /** A few words, of bounded length. */
@@ -66,13 +70,12 @@ export const words = (title: string, max: number) =>
 
 /** A part of the scenario: no field that is not named here, and a title for the form. */
 export const part = <const Entries extends v.ObjectEntries>(
-  title: string,
-  help: string,
+  { title, help = '' }: FieldText,
   entries: Entries,
 ) => v.pipe(v.strictObject(entries), v.title(title), v.description(help));
 
 /** A number that varies in time, written as an expression of day and hour; "1" is the usual one. */
-export const expression = (title: string, help: string) =>
+export const expression = ({ title, help = '' }: FieldText) =>
   v.optional(
     v.pipe(
       v.string(),

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { say } from '../words/tank';
 import { addition, doser, MOST_DOSERS, topOff, waterChanges } from './dosing';
 import { fault, MOST_FAULTS, response } from './faults';
 import { corals, filter, food, photosynthesis, precipitation } from './life';
@@ -18,12 +19,12 @@ export const SCENARIO_VERSION = 2;
 export const scenarioSchema = v.strictObject({
   type: v.literal(SCENARIO_TYPE),
   version: v.literal(SCENARIO_VERSION),
-  title: words('Title', 120),
-  place: v.optional(words('Place', 200), ''),
-  question: v.optional(words('Question', 400), ''),
-  answer: v.optional(words('Answer it should give', 600), ''),
+  title: words(say.scenario.title, 120),
+  place: v.optional(words(say.scenario.place, 200), ''),
+  question: v.optional(words(say.scenario.question, 400), ''),
+  answer: v.optional(words(say.scenario.answer, 600), ''),
   days: required({
-    title: 'Length of the trial',
+    ...say.scenario.days,
     unit: 'days',
     min: 0.05,
     max: 1830,
@@ -43,14 +44,23 @@ export const scenarioSchema = v.strictObject({
   lights: v.optional(lights, {}),
   evaporation: v.optional(evaporation, {}),
   topOff: v.optional(topOff, {}),
-  dosers: v.optional(v.pipe(v.array(doser), v.maxLength(MOST_DOSERS), v.title('Dosing pumps')), []),
+  dosers: v.optional(
+    v.pipe(v.array(doser), v.maxLength(MOST_DOSERS), v.title(say.scenario.dosers)),
+    [],
+  ),
   waterChanges: v.optional(waterChanges, {}),
   mediaReactor: v.optional(mediaReactor, {}),
   outflows: v.optional(outflows, {}),
-  additions: v.optional(v.pipe(v.array(addition), v.maxLength(200), v.title('Additions')), []),
-  faults: v.optional(v.pipe(v.array(fault), v.maxLength(MOST_FAULTS), v.title('Faults')), []),
+  additions: v.optional(
+    v.pipe(v.array(addition), v.maxLength(200), v.title(say.scenario.additions)),
+    [],
+  ),
+  faults: v.optional(
+    v.pipe(v.array(fault), v.maxLength(MOST_FAULTS), v.title(say.scenario.faults)),
+    [],
+  ),
   responses: v.optional(
-    v.pipe(v.array(response), v.maxLength(MOST_FAULTS), v.title('Responses')),
+    v.pipe(v.array(response), v.maxLength(MOST_FAULTS), v.title(say.scenario.responses)),
     [],
   ),
   limits: v.optional(limits, {}),

@@ -1,6 +1,9 @@
+import { say as quantities } from '../words/quantities';
 import { saltKgWeights, indexOf, emptyBlock, WATER, alkalinityWeights, type Block } from './block';
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import type { DissolvedId, Formula } from './species';
+
+const say = quantities.additives;
 
 interface Additive {
   readonly label: string;
@@ -23,56 +26,54 @@ const additive = (
   ...(note === undefined ? {} : { note }),
 });
 
-const afterOxidation = 'counts as alkalinity only once bacteria have oxidised it';
-
 /** Hydrates are weighed with their water. */
 export const additives = {
-  calciumHydroxide: additive('calcium hydroxide', 'Ca(OH)₂', { Ca: 1, O: 2, H: 2 }, { Ca: 1 }),
+  calciumHydroxide: additive(say.calciumHydroxide, 'Ca(OH)₂', { Ca: 1, O: 2, H: 2 }, { Ca: 1 }),
   sodiumCarbonate: additive(
-    'sodium carbonate (soda ash)',
+    say.sodiumCarbonate,
     'Na₂CO₃',
     { Na: 2, C: 1, O: 3 },
     { Na: 2, DIC: 1 },
   ),
   sodiumBicarbonate: additive(
-    'sodium bicarbonate',
+    say.sodiumBicarbonate,
     'NaHCO₃',
     { Na: 1, H: 1, C: 1, O: 3 },
     { Na: 1, DIC: 1 },
   ),
-  sodiumHydroxide: additive('sodium hydroxide', 'NaOH', { Na: 1, O: 1, H: 1 }, { Na: 1 }),
+  sodiumHydroxide: additive(say.sodiumHydroxide, 'NaOH', { Na: 1, O: 1, H: 1 }, { Na: 1 }),
   calciumChlorideDihydrate: additive(
-    'calcium chloride dihydrate',
+    say.calciumChlorideDihydrate,
     'CaCl₂·2H₂O',
     { Ca: 1, Cl: 2, H: 4, O: 2 },
     { Ca: 1, Cl: 2 },
   ),
-  calciumChloride: additive('calcium chloride, dry', 'CaCl₂', { Ca: 1, Cl: 2 }, { Ca: 1, Cl: 2 }),
+  calciumChloride: additive(say.calciumChloride, 'CaCl₂', { Ca: 1, Cl: 2 }, { Ca: 1, Cl: 2 }),
   magnesiumChlorideHexahydrate: additive(
-    'magnesium chloride hexahydrate',
+    say.magnesiumChlorideHexahydrate,
     'MgCl₂·6H₂O',
     { Mg: 1, Cl: 2, H: 12, O: 6 },
     { Mg: 1, Cl: 2 },
   ),
   magnesiumSulfateHeptahydrate: additive(
-    'magnesium sulfate heptahydrate',
+    say.magnesiumSulfateHeptahydrate,
     'MgSO₄·7H₂O',
     { Mg: 1, S: 1, O: 11, H: 14 },
     { Mg: 1, SO4: 1 },
   ),
   calciumAcetate: additive(
-    'calcium acetate',
+    say.calciumAcetate,
     'Ca(CH₃COO)₂',
     { Ca: 1, C: 4, H: 6, O: 4 },
     { Ca: 1, acetate: 2 },
-    afterOxidation,
+    say.afterOxidation,
   ),
   calciumFormate: additive(
-    'calcium formate',
+    say.calciumFormate,
     'Ca(HCOO)₂',
     { Ca: 1, C: 2, H: 2, O: 4 },
     { Ca: 1, formate: 2 },
-    afterOxidation,
+    say.afterOxidation,
   ),
 } as const satisfies Record<string, Additive>;
 

@@ -16,7 +16,6 @@ export type Formula = Partial<Record<Element, number>>;
 export type Composition = Partial<Record<TrackedElement, number>>;
 
 interface Dissolved {
-  readonly label: string;
   readonly alkalinityWeight: number;
   readonly molarMassG: number;
   readonly elements: Composition;
@@ -25,51 +24,50 @@ interface Dissolved {
 const tracked = (formula: Formula): Composition =>
   Object.fromEntries(Object.entries(formula).filter(([element]) => !'HO'.includes(element)));
 
-const species = (label: string, alkalinityWeight: number, formula: Formula): Dissolved => ({
-  label,
+const species = (alkalinityWeight: number, formula: Formula): Dissolved => ({
   alkalinityWeight,
   molarMassG: molarMassGPerMol(formula),
   elements: tracked(formula),
 });
 
 export const dissolved = {
-  Ca: species('calcium', 2, { Ca: 1 }),
-  Mg: species('magnesium', 2, { Mg: 1 }),
-  Sr: species('strontium', 2, { Sr: 1 }),
-  Na: species('sodium', 1, { Na: 1 }),
-  K: species('potassium', 1, { K: 1 }),
-  TAN: species('total ammonia', 1, { N: 1, H: 4 }),
-  Cl: species('chloride', -1, { Cl: 1 }),
-  NO3: species('nitrate', -1, { N: 1, O: 3 }),
-  PO4: species('total phosphate', -1, { P: 1, O: 4, H: 2 }),
-  SO4: species('sulfate', -2, { S: 1, O: 4 }),
-  acetate: species('acetate', -1, { C: 2, H: 3, O: 2 }),
-  formate: species('formate', -1, { C: 1, H: 1, O: 2 }),
-  DIC: species('dissolved inorganic carbon', 0, { C: 1, O: 2 }),
-  B: species('total borate', 0, { B: 1, O: 3, H: 3 }),
-  untrackedCharge: { label: 'untracked charge', alkalinityWeight: 1, molarMassG: 0, elements: {} },
-  untrackedSalt: { label: 'untracked salt, g', alkalinityWeight: 0, molarMassG: 1, elements: {} },
+  Ca: species(2, { Ca: 1 }),
+  Mg: species(2, { Mg: 1 }),
+  Sr: species(2, { Sr: 1 }),
+  Na: species(1, { Na: 1 }),
+  K: species(1, { K: 1 }),
+  TAN: species(1, { N: 1, H: 4 }),
+  Cl: species(-1, { Cl: 1 }),
+  NO3: species(-1, { N: 1, O: 3 }),
+  PO4: species(-1, { P: 1, O: 4, H: 2 }),
+  SO4: species(-2, { S: 1, O: 4 }),
+  acetate: species(-1, { C: 2, H: 3, O: 2 }),
+  formate: species(-1, { C: 1, H: 1, O: 2 }),
+  DIC: species(0, { C: 1, O: 2 }),
+  B: species(0, { B: 1, O: 3, H: 3 }),
+  untrackedCharge: { alkalinityWeight: 1, molarMassG: 0, elements: {} },
+  untrackedSalt: { alkalinityWeight: 0, molarMassG: 1, elements: {} },
 } as const satisfies Record<string, Dissolved>;
 
 /** Where reactions put matter that is not dissolved, with what one mole of it holds. */
 export const pools = {
-  skeletonCaCO3: { label: 'coral skeleton, CaCO3', elements: { Ca: 1, C: 1 } },
-  skeletonMgCO3: { label: 'coral skeleton, MgCO3', elements: { Mg: 1, C: 1 } },
-  skeletonSrCO3: { label: 'coral skeleton, SrCO3', elements: { Sr: 1, C: 1 } },
-  precipitateCaCO3: { label: 'chalk that fell out by itself', elements: { Ca: 1, C: 1 } },
-  airCO2: { label: 'carbon dioxide of the room', elements: { C: 1 } },
-  organicC: { label: 'carbon in living and dead matter', elements: { C: 1 } },
-  organicN: { label: 'nitrogen in living and dead matter', elements: { N: 1 } },
-  organicP: { label: 'phosphorus in living and dead matter', elements: { P: 1 } },
-  foodC: { label: 'carbon of the food', elements: { C: 1 } },
-  foodN: { label: 'nitrogen of the food', elements: { N: 1 } },
-  foodP: { label: 'phosphorus of the food', elements: { P: 1 } },
-  reservoirChalk: { label: 'chalk in the reservoir', elements: { Ca: 1, C: 1 } },
-  n2: { label: 'nitrogen gas', elements: { N: 2 } },
-  reactorMedia: { label: 'gravel of the media reactor', elements: { Ca: 1, C: 1 } },
-  reactorCO2: { label: 'carbon dioxide of the media reactor', elements: { C: 1 } },
-  reservoirLime: { label: 'solid calcium hydroxide in the reservoir', elements: { Ca: 1 } },
-} as const satisfies Record<string, { label: string; elements: Composition }>;
+  skeletonCaCO3: { elements: { Ca: 1, C: 1 } },
+  skeletonMgCO3: { elements: { Mg: 1, C: 1 } },
+  skeletonSrCO3: { elements: { Sr: 1, C: 1 } },
+  precipitateCaCO3: { elements: { Ca: 1, C: 1 } },
+  airCO2: { elements: { C: 1 } },
+  organicC: { elements: { C: 1 } },
+  organicN: { elements: { N: 1 } },
+  organicP: { elements: { P: 1 } },
+  foodC: { elements: { C: 1 } },
+  foodN: { elements: { N: 1 } },
+  foodP: { elements: { P: 1 } },
+  reservoirChalk: { elements: { Ca: 1, C: 1 } },
+  n2: { elements: { N: 2 } },
+  reactorMedia: { elements: { Ca: 1, C: 1 } },
+  reactorCO2: { elements: { C: 1 } },
+  reservoirLime: { elements: { Ca: 1 } },
+} as const satisfies Record<string, { elements: Composition }>;
 
 export type DissolvedId = keyof typeof dissolved;
 export type PoolId = keyof typeof pools;

@@ -1,3 +1,5 @@
+import { say } from '../words/quantities';
+
 /** One column of a trace. The CSV header is its id: it ends in its unit. */
 export interface Column {
   readonly id: string;
@@ -13,29 +15,29 @@ const column = <const Id extends string>(id: Id, label: string, unit: string) =>
 
 /** What is written down at every hour, in this order. Ledger columns follow, one for each row. */
 export const columns = [
-  column('time_h', 'time', 'h'),
-  column('alkalinity_dkh', 'alkalinity', 'dKH'),
-  column('ph_nbs', 'pH', 'NBS'),
-  column('ph_total', 'pH, total scale', 'total'),
-  column('calcium_mg_l', 'calcium', 'mg/L'),
-  column('magnesium_mg_l', 'magnesium', 'mg/L'),
-  column('salinity_ppt', 'salinity', 'ppt'),
-  column('temperature_c', 'temperature', '°C'),
-  column('omega_aragonite', 'saturation (Ω)', ''),
-  column('dic_umol_kg', 'inorganic carbon (DIC)', 'µmol/kg'),
-  column('alkalinity_umol_kg', 'alkalinity', 'µmol/kg'),
-  column('pco2_uatm', 'CO₂ in the water', 'µatm'),
-  column('room_pco2_uatm', 'CO₂ of the room, moist', 'µatm'),
-  column('volume_l', 'volume', 'L'),
-  column('reservoir_l', 'reservoir', 'L'),
-  column('topoff_l', 'top-off so far', 'L'),
-  column('nitrate_mg_l', 'nitrate', 'mg/L'),
-  column('phosphate_mg_l', 'phosphate', 'mg/L'),
-  column('ammonia_mg_l', 'total ammonia', 'mg/L'),
-  column('unionised_ammonia_mg_l', 'un-ionised ammonia', 'mg/L'),
-  column('skeleton_g', 'skeleton laid down', 'g'),
-  column('light', 'light', '0–1'),
-  column('flags', 'outside a formula’s range', 'bits'),
+  column('time_h', say.columns.time, 'h'),
+  column('alkalinity_dkh', say.limits.alkalinity, 'dKH'),
+  column('ph_nbs', say.limits.ph, 'NBS'),
+  column('ph_total', say.columns.phTotal, 'total'),
+  column('calcium_mg_l', say.limits.calcium, 'mg/L'),
+  column('magnesium_mg_l', say.limits.magnesium, 'mg/L'),
+  column('salinity_ppt', say.limits.salinity, 'ppt'),
+  column('temperature_c', say.columns.temperature, '°C'),
+  column('omega_aragonite', say.lines.omega, ''),
+  column('dic_umol_kg', say.columns.dic, 'µmol/kg'),
+  column('alkalinity_umol_kg', say.limits.alkalinity, 'µmol/kg'),
+  column('pco2_uatm', say.columns.pco2, 'µatm'),
+  column('room_pco2_uatm', say.columns.roomPco2, 'µatm'),
+  column('volume_l', say.columns.volume, 'L'),
+  column('reservoir_l', say.columns.reservoir, 'L'),
+  column('topoff_l', say.columns.topOff, 'L'),
+  column('nitrate_mg_l', say.columns.nitrate, 'mg/L'),
+  column('phosphate_mg_l', say.columns.phosphate, 'mg/L'),
+  column('ammonia_mg_l', say.columns.totalAmmonia, 'mg/L'),
+  column('unionised_ammonia_mg_l', say.lines.ammonia, 'mg/L'),
+  column('skeleton_g', say.columns.skeleton, 'g'),
+  column('light', say.columns.light, '0–1'),
+  column('flags', say.columns.flags, 'bits'),
 ] as const satisfies readonly Column[];
 
 export type ColumnId = (typeof columns)[number]['id'];
@@ -48,8 +50,8 @@ export const HIGHEST_PH_NBS = 9.5;
 
 /** What a set bit in the flags column says. */
 export const flags = {
-  highPh: { bit: 1, text: 'pH above 9.5: beyond the constants’ range; brucite is not modelled' },
-  temperature: { bit: 2, text: 'temperature outside the constants’ range' },
-  salinity: { bit: 4, text: 'salinity outside the constants’ range' },
-  omega: { bit: 8, text: 'Ω outside 2–4, where the growth laws were measured' },
+  highPh: { bit: 1, text: say.flags.highPh },
+  temperature: { bit: 2, text: say.flags.temperature },
+  salinity: { bit: 4, text: say.flags.salinity },
+  omega: { bit: 8, text: say.flags.omega },
 } as const;

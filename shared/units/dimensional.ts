@@ -1,6 +1,8 @@
+import { say } from '../words/problems';
 import { create, createUnitDependencies, unitDependencies, type FactoryFunctionMap } from 'mathjs';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { salinityFromSpecificGravity2525 } from '../seawater/specificGravity';
+import { spokenUnit } from './spokenUnit';
 import type { ParsedQuantity } from './parsedQuantity';
 
 /** Loaded only when somebody types a unit other than the field's own. */
@@ -22,8 +24,12 @@ const names: Readonly<Record<string, string>> = {
   gallon: 'gal',
   gallons: 'gal',
   d: 'day',
+  tag: 'day',
+  tage: 'day',
+  tagen: 'day',
   days: 'day',
   hours: 'h',
+  stunden: 'h',
   dkh: 'dKH',
 };
 
@@ -49,7 +55,9 @@ export function convert(number: number, typedUnit: string, unit: string): Parsed
   } catch {
     return {
       ok: false,
-      message: `“${typedUnit}” cannot be turned into ${unit || 'a plain number'}. Type the number in ${unit || 'no unit'}, or another unit of that kind.`,
+      message: unit
+        ? say.typed.otherUnit(typedUnit, spokenUnit(unit))
+        : say.typed.unitWhereNone(typedUnit),
     };
   }
 }

@@ -1,6 +1,7 @@
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { salinityFromSpecificGravity2525, specificGravity2525 } from '../seawater/specificGravity';
+import { spokenUnit } from './spokenUnit';
 
 /** The units and the decimal sign that a reader wants to see; everything inside keeps its own. */
 export interface DisplayUnits {
@@ -72,5 +73,7 @@ const chosen = (base: string, display: DisplayUnits): string =>
 export function conversionOf(unit: string, display: DisplayUnits): Conversion {
   const [, base = unit, per = ''] = /^(dKH|L)(\/(?:day|h))$/.exec(unit) ?? [];
   const conversion = conversions[chosen(base, display)];
-  return conversion ? { ...conversion, unit: conversion.unit + per } : asIt(unit);
+  return conversion
+    ? { ...conversion, unit: spokenUnit(conversion.unit + per) }
+    : asIt(spokenUnit(unit));
 }

@@ -1,4 +1,8 @@
+import { say as problems } from '../words/problems';
+import { spokenUnit } from './spokenUnit';
 import type { ParsedQuantity } from './parsedQuantity';
+
+const say = problems.typed;
 
 const NUMBER = /^\s*([-+−]?\d+(?:[.,]\d+)?|[-+−]?[.,]\d+)\s*(.*?)\s*$/u;
 /** "1,000": a thousand in one country, one in another. */
@@ -22,25 +26,22 @@ const CLOCK = /^\s*(\d{1,2}):([0-5]\d)\s*$/u;
  * unit, or any other unit of the same kind ("12 gal"). A decimal comma is read as such.
  */
 export async function parseQuantity(text: string, unit: string): Promise<ParsedQuantity> {
-  if (text.trim() === '')
-    return refuse(`Nothing is typed here. Type a number${unit ? ` in ${unit}` : ''}.`);
+  const spoken = spokenUnit(unit);
+  if (text.trim() === '') return refuse(unit ? say.nothingIn(spoken) : say.nothing);
   const clock = unit === 'h' ? CLOCK.exec(text) : null;
   if (clock) return { ok: true, value: Number(clock[1]) + Number(clock[2]) / 60 };
   const match = NUMBER.exec(text);
   if (!match) {
-    return refuse(
-      `“${text.trim()}” is not a number${unit ? ` in ${unit}` : ''}. Type one like 8.5 or 8,5, with a unit if you like.`,
-    );
+    return refuse(unit ? say.noNumberIn(text.trim(), spoken) : say.noNumber(text.trim()));
   }
   const [, digits = '', typedUnit = ''] = match;
   if (AMBIGUOUS.test(digits)) {
     const [whole] = digits.split(',');
-    return refuse(
-      `“${digits}” can be ${whole} or ${digits.replace(',', '')}. Type ${whole} or ${digits.replace(',', '')}.`,
-    );
+    return refuse(say.ambiguous(digits, whole!, digits.replace(',', '')));
   }
   const number = Number(digits.replace(',', '.').replace('−', '-'));
-  if (typedUnit === '' || plain(typedUnit) === plain(unit)) return { ok: true, value: number };
+  if (['', plain(unit), plain(spoken)].includes(plain(typedUnit)))
+    return { ok: true, value: number };
   const { convert } = await import('./dimensional');
   return convert(number, typedUnit, unit);
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/problems';
 import type { Factors } from '../scenario/factors';
 import type { Problem } from '../scenario/problem';
 import type { Scenario } from '../scenario/schema';
@@ -24,9 +25,9 @@ export async function sampleFactors(scenario: Scenario): Promise<SampledFactors>
       const { message, at } = sampled.problem;
       problems.push({
         path,
-        what: 'expression of time',
-        got: `“${text}”, wrong at character ${at + 1}`,
-        expected: 'a factor between 0 and 100 at every hour',
+        what: say.expression.what,
+        got: say.expression.wrongAt(text, String(at + 1)),
+        expected: say.expression.expected,
         wayOut: message,
       });
     } else if (sampled.table) factors[key] = sampled.table;

@@ -1,5 +1,8 @@
+import { say as problems } from '../words/problems';
 import { create, parseDependencies, type FactoryFunctionMap, type MathNode } from 'mathjs';
 import type { ExpressionProblem } from './expressionProblem';
+
+const say = problems.expression;
 
 /** A parser without a scope of functions: what may be called is looked up below, by us. */
 const math = create({ parseDependencies } as unknown as FactoryFunctionMap);
@@ -50,7 +53,7 @@ class Refusal extends Error {
   }
 }
 
-const ALLOWED = `Numbers, + − * / ^, comparisons, day, hour, t, pi, e and ${Object.keys(functions).join(', ')} may be used.`;
+const ALLOWED = say.allowed(Object.keys(functions).join(', '));
 const MOST_NODES = 300;
 
 /** The shapes of a parsed expression that we read; the library's own evaluation is never used. */
@@ -74,7 +77,7 @@ function build(node: MathNode): Evaluate {
     case 'ConstantNode': {
       const { value } = shape;
       if (typeof value !== 'number')
-        throw new Refusal(`Only numbers may stand here. ${ALLOWED}`, String(value));
+        throw new Refusal(`${say.onlyNumbers} ${ALLOWED}`, String(value));
       return () => value;
     }
     case 'ParenthesisNode':
@@ -90,14 +93,14 @@ function build(node: MathNode): Evaluate {
       return (now) => (test!(now) !== 0 ? yes!(now) : no!(now));
     }
     default:
-      throw new Refusal(`This kind of expression is not allowed here. ${ALLOWED}`, node.toString());
+      throw new Refusal(`${say.notThisKind} ${ALLOWED}`, node.toString());
   }
 }
 
 function buildSymbol(name: string): Evaluate {
   if (name === 'day' || name === 'hour' || name === 't') return (now) => now[name];
   const constant = own(constants, name);
-  if (constant === undefined) throw new Refusal(`“${name}” is not known here. ${ALLOWED}`, name);
+  if (constant === undefined) throw new Refusal(`${say.unknown(name)} ${ALLOWED}`, name);
   return () => constant;
 }
 
@@ -106,14 +109,13 @@ function buildOperator(op: string, args: readonly Evaluate[]): Evaluate {
   if (args.length === 1 && op === '-') return (now) => -a!(now);
   if (args.length === 1 && op === '+') return a!;
   const operator = own(operators, op);
-  if (!operator || args.length !== 2)
-    throw new Refusal(`“${op}” may not be used here. ${ALLOWED}`, op);
+  if (!operator || args.length !== 2) throw new Refusal(`${say.notUsed(op)} ${ALLOWED}`, op);
   return (now) => operator(a!(now), b!(now));
 }
 
 function buildCall(name: string, nodes: readonly MathNode[]): Evaluate {
   const call = own(functions, name);
-  if (!call) throw new Refusal(`“${name}” may not be called here. ${ALLOWED}`, name);
+  if (!call) throw new Refusal(`${say.notCalled(name)} ${ALLOWED}`, name);
   const args = nodes.map(build);
   return (now) => call(...args.map((arg) => arg(now)));
 }
@@ -123,7 +125,7 @@ function read(text: string): Evaluate | ExpressionProblem {
     const tree = math.parse!(text);
     let nodes = 0;
     tree.traverse(() => void nodes++);
-    if (nodes > MOST_NODES) return { message: 'This is too long; make it shorter.', at: 0 };
+    if (nodes > MOST_NODES) return { message: say.tooLong, at: 0 };
     return build(tree);
   } catch (error) {
     if (error instanceof Refusal) {
@@ -132,7 +134,7 @@ function read(text: string): Evaluate | ExpressionProblem {
     const { char } = error as { char?: unknown };
     const at =
       typeof char === 'number' ? Math.min(Math.max(0, char - 1), text.length) : text.length;
-    return { message: `This cannot be read from here on. ${ALLOWED}`, at };
+    return { message: `${say.unreadable} ${ALLOWED}`, at };
   }
 }
 
@@ -145,16 +147,18 @@ export type Sampled =
 
 /** The expression at every hour from the start on; refused with the hour where it goes wrong. */
 export function sample(text: string, hours: number, clockHour: number): Sampled {
-  const evaluate =
-    text.trim() === ''
-      ? { message: 'Nothing is typed here. Type 1 for no change.', at: 0 }
-      : read(text);
+  const evaluate = text.trim() === '' ? { message: say.nothing, at: 0 } : read(text);
   if (typeof evaluate !== 'function') return { ok: false, problem: evaluate };
   const table = new Float64Array(hours);
   for (let t = 0; t < hours; t++) {
     const value = evaluate({ t, day: t / 24, hour: (t + clockHour) % 24 });
     if (!(value >= 0 && value <= LARGEST)) {
-      const message = `On day ${Math.floor(t / 24) + 1}, hour ${(t + clockHour) % 24}, this comes to ${String(value)}; expected 0 to ${LARGEST}.`;
+      const message = say.outOfRange(
+        String(Math.floor(t / 24) + 1),
+        String((t + clockHour) % 24),
+        String(value),
+        String(LARGEST),
+      );
       return { ok: false, problem: { message, at: 0 } };
     }
     table[t] = value;

@@ -1,3 +1,4 @@
+import { say } from '../words/quantities';
 import type { LineQuantity } from './lines';
 import { phText } from './texts';
 
@@ -12,16 +13,16 @@ const digits = (count: number) => (value: number) => value.toFixed(count);
 
 /** How the quantities of a drill's lines are written. */
 export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
-  alkalinity: { name: 'alkalinity', unit: 'dKH', format: digits(1) },
-  ph: { name: 'pH', unit: '', format: phText },
-  calcium: { name: 'calcium', unit: 'mg/L', format: digits(0) },
-  magnesium: { name: 'magnesium', unit: 'mg/L', format: digits(0) },
-  salinity: { name: 'salinity', unit: 'ppt', format: digits(1) },
-  phChange: { name: 'pH change in an hour', unit: '', format: digits(2) },
-  alkalinityChange: { name: 'alkalinity change in a day', unit: 'dKH', format: digits(1) },
-  ammonia: { name: 'un-ionised ammonia', unit: 'mg/L', format: digits(3) },
-  omega: { name: 'saturation (Ω)', unit: '', format: digits(1) },
-  volume: { name: 'water in the system', unit: 'L', format: digits(0) },
+  alkalinity: { name: say.limits.alkalinity, unit: 'dKH', format: digits(1) },
+  ph: { name: say.limits.ph, unit: '', format: phText },
+  calcium: { name: say.limits.calcium, unit: 'mg/L', format: digits(0) },
+  magnesium: { name: say.limits.magnesium, unit: 'mg/L', format: digits(0) },
+  salinity: { name: say.limits.salinity, unit: 'ppt', format: digits(1) },
+  phChange: { name: say.lines.phChange, unit: '', format: digits(2) },
+  alkalinityChange: { name: say.lines.alkalinityChange, unit: 'dKH', format: digits(1) },
+  ammonia: { name: say.lines.ammonia, unit: 'mg/L', format: digits(3) },
+  omega: { name: say.lines.omega, unit: '', format: digits(1) },
+  volume: { name: say.lines.volume, unit: 'L', format: digits(0) },
 };
 
 /** A limit as the keeper typed it: "8.6", "34 ppt". */

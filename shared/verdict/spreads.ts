@@ -1,3 +1,5 @@
+import { say } from '../words/quantities';
+
 /** What a keeper does not know exactly, and how far it may be off. */
 export interface SpreadKind {
   readonly id: SpreadId;
@@ -16,14 +18,14 @@ const kind = (id: SpreadId, title: string, unit: string, usual: number, max: num
 });
 
 export const spreadKinds: readonly SpreadKind[] = [
-  kind('volume', 'Net water volume', '%', 5, 30),
-  kind('kLa', 'Gas exchange (kLa)', '%', 35, 100),
-  kind('pump', 'Top-off pump', '%', 10, 50),
-  kind('strength', 'Strength of the mix', '%', 5, 50),
-  kind('roomCo2', 'Room CO₂', '%', 15, 60),
-  kind('alkalinity', 'Alkalinity at the start', 'dKH', 0.3, 2),
-  kind('startPh', 'pH at the start, if measured', 'pH', 0.1, 0.3),
-  kind('hour', 'Hour at which it happens, either way', 'h', 12, 12),
+  kind('volume', say.spreads.volume, '%', 5, 30),
+  kind('kLa', say.spreads.kLa, '%', 35, 100),
+  kind('pump', say.spreads.pump, '%', 10, 50),
+  kind('strength', say.spreads.strength, '%', 5, 50),
+  kind('roomCo2', say.spreads.roomCo2, '%', 15, 60),
+  kind('alkalinity', say.spreads.alkalinity, 'dKH', 0.3, 2),
+  kind('startPh', say.spreads.startPh, 'pH', 0.1, 0.3),
+  kind('hour', say.spreads.hour, 'h', 12, 12),
 ];
 
 export type Spreads = Readonly<Record<SpreadId, number>>;

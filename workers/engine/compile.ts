@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/ledger';
 import type { Device, DeviceKind, VesselId } from '../../shared/devices/device';
 import { firstFill } from '../../shared/devices/reservoirMix';
 import { deviceKinds } from '../../shared/devices/registry';
@@ -113,7 +114,7 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     ...running.map(({ process: { id, label } }) => ({ id, label })),
     ...pipes.map(({ id, label }) => ({ id, label })),
     ...eventKinds.map(({ id, label }) => ({ id, label })),
-    { id: 'refill', label: 'refills' },
+    { id: 'refill', label: say.refills },
   ];
   const vessels: { id: VesselId; contents: Float64Array }[] = [
     { id: 'tank', contents: water },

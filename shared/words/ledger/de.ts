@@ -1,0 +1,33 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  acetateOxidation: 'oxidiertes Acetat',
+  calcification: 'Korallenwachstum',
+  denitrification: 'Denitrifikation',
+  feeding: 'Futter',
+  formateOxidation: 'oxidiertes Formiat',
+  gasExchange: 'Gasaustausch',
+  mediaReactor: 'Kalkreaktor',
+  mediaReactorCo2: 'CO₂ des Kalkreaktors',
+  nitrification: 'Nitrifikation',
+  photosynthesis: 'Photosynthese',
+  precipitation: 'Ausfällung',
+  refugium: 'Algenrefugium',
+  respiration: 'Atmung',
+  magnesiumInSkeleton: 'Magnesium im Skelett',
+  strontiumInSkeleton: 'Strontium im Skelett',
+  newWater: 'neues Wasser',
+  oldWater: 'altes Wasser',
+  evaporation: 'Verdunstung',
+  wetSkimming: 'nasses Abschäumen',
+  leak: 'Leck',
+  ontoTheFloor: 'auf den Boden',
+  topOff: 'Nachfüllung',
+  additions: 'einmalige Zugaben',
+  carbonatedWater: 'kohlensaures Wasser',
+  extraChange: 'zusätzl. Wasserwechsel',
+  overdose: 'Überdosis von Hand',
+  waterChanges: 'Wasserwechsel',
+  refills: 'Auffüllungen',
+};

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** What is asked of corals, photosynthesis, food, filter and precipitation. */
+export const say = language === 'de' ? (await import('./de')).de : en;

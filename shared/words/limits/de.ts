@@ -1,0 +1,33 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  limits: {
+    title: 'Ihre Grenzen',
+    help: 'Das Band, in dem Sie bleiben wollen (gängige Praxis).',
+    alkalinityLowDkh: { title: 'Alkalinität, unten' },
+    alkalinityHighDkh: { title: 'Alkalinität, oben' },
+    alkalinityChangeDkhPerDay: { title: 'Änderung der Alkalinität an einem Tag' },
+    phLowNbs: { title: 'pH-Wert, unten' },
+    phHighNbs: { title: 'pH-Wert, oben' },
+    phHarmNbs: {
+      title: 'pH-Wert, ab dem Schaden zu erwarten ist',
+      help: 'Störfälle sagen, wann er überschritten wird.',
+    },
+    phChangePerH: { title: 'Änderung des pH-Werts in einer Stunde' },
+    unionisedAmmoniaMgPerL: {
+      title: 'Freies Ammoniak, oben',
+      help: 'Der giftige Anteil am Gesamtammonium wächst mit dem pH-Wert: Geben Sie den Messwert des Beckens ein.',
+    },
+    omegaHigh: {
+      title: 'Sättigung (Ω), oben',
+      help: 'Ab etwa 10 kann Kalk auf Oberflächen ausfallen (Veranschaulichung, keine Vorhersage).',
+    },
+    calciumLowMgPerL: { title: 'Calcium, unten' },
+    calciumHighMgPerL: { title: 'Calcium, oben' },
+    magnesiumLowMgPerL: { title: 'Magnesium, unten' },
+    magnesiumHighMgPerL: { title: 'Magnesium, oben' },
+    salinityLowPractical: { title: 'Salzgehalt, unten' },
+    salinityHighPractical: { title: 'Salzgehalt, oben' },
+  },
+};

@@ -1,0 +1,30 @@
+export const en = {
+  limits: {
+    title: 'Your limits',
+    help: 'The band you want to stay inside (common practice).',
+    alkalinityLowDkh: { title: 'Alkalinity, low' },
+    alkalinityHighDkh: { title: 'Alkalinity, high' },
+    alkalinityChangeDkhPerDay: { title: 'Alkalinity change in a day' },
+    phLowNbs: { title: 'pH, low' },
+    phHighNbs: { title: 'pH, high' },
+    phHarmNbs: {
+      title: 'pH where harm is expected',
+      help: 'Drills say when it is passed.',
+    },
+    phChangePerH: { title: 'pH change in an hour' },
+    unionisedAmmoniaMgPerL: {
+      title: 'Un-ionised ammonia, high',
+      help: 'The toxic share of total ammonia grows with pH: enter the tank’s ammonia reading.',
+    },
+    omegaHigh: {
+      title: 'Saturation (Ω), high',
+      help: 'From about 10 on chalk may fall out on surfaces (illustration, not prediction).',
+    },
+    calciumLowMgPerL: { title: 'Calcium, low' },
+    calciumHighMgPerL: { title: 'Calcium, high' },
+    magnesiumLowMgPerL: { title: 'Magnesium, low' },
+    magnesiumHighMgPerL: { title: 'Magnesium, high' },
+    salinityLowPractical: { title: 'Salinity, low' },
+    salinityHighPractical: { title: 'Salinity, high' },
+  },
+};

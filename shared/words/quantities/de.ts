@@ -1,0 +1,67 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  units: { day: 'Tag', days: 'Tage' },
+  limits: {
+    alkalinity: 'Alkalinität',
+    ph: 'pH-Wert',
+    calcium: 'Calcium',
+    magnesium: 'Magnesium',
+    salinity: 'Salzgehalt',
+  },
+  lines: {
+    phChange: 'pH-Änderung in einer Stunde',
+    alkalinityChange: 'Alkalinitätsänderung an einem Tag',
+    ammonia: 'freies Ammoniak',
+    omega: 'Sättigung (Ω)',
+    volume: 'Wasser im System',
+  },
+  columns: {
+    time: 'Zeit',
+    phTotal: 'pH-Wert, Gesamtskala',
+    temperature: 'Temperatur',
+    dic: 'anorganischer Kohlenstoff (DIC)',
+    pco2: 'CO₂ im Wasser',
+    roomPco2: 'CO₂ im Raum, feucht',
+    volume: 'Volumen',
+    reservoir: 'Nachfüllbehälter',
+    topOff: 'bisher nachgefüllt',
+    nitrate: 'Nitrat',
+    phosphate: 'Phosphat',
+    totalAmmonia: 'Gesamtammonium',
+    skeleton: 'gebildetes Skelett',
+    light: 'Licht',
+    flags: 'außerhalb des Bereichs einer Formel',
+  },
+  flags: {
+    highPh:
+      'pH-Wert über 9,5: außerhalb des Bereichs der Konstanten; Brucit wird nicht nachgebildet',
+    temperature: 'Temperatur außerhalb des Bereichs der Konstanten',
+    salinity: 'Salzgehalt außerhalb des Bereichs der Konstanten',
+    omega: 'Ω außerhalb von 2–4, wo die Wachstumsgesetze gemessen wurden',
+  },
+  additives: {
+    calciumHydroxide: 'Calciumhydroxid',
+    sodiumCarbonate: 'Natriumcarbonat (Soda)',
+    sodiumBicarbonate: 'Natriumhydrogencarbonat (Natron)',
+    sodiumHydroxide: 'Natriumhydroxid',
+    calciumChlorideDihydrate: 'Calciumchlorid-Dihydrat',
+    calciumChloride: 'Calciumchlorid, wasserfrei',
+    magnesiumChlorideHexahydrate: 'Magnesiumchlorid-Hexahydrat',
+    magnesiumSulfateHeptahydrate: 'Magnesiumsulfat-Heptahydrat',
+    calciumAcetate: 'Calciumacetat',
+    calciumFormate: 'Calciumformiat',
+    afterOxidation: 'zählt erst als Alkalinität, wenn Bakterien es oxidiert haben',
+  },
+  spreads: {
+    volume: 'Netto-Wasservolumen',
+    kLa: 'Gasaustausch (kLa)',
+    pump: 'Nachfüllpumpe',
+    strength: 'Stärke der Mischung',
+    roomCo2: 'CO₂ im Raum',
+    alkalinity: 'Alkalinität zu Beginn',
+    startPh: 'pH-Wert zu Beginn, falls gemessen',
+    hour: 'Stunde, in der es geschieht, früher oder später',
+  },
+};

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** Names of quantities, limits, substances and units. */
+export const say = language === 'de' ? (await import('./de')).de : en;
