@@ -2,12 +2,15 @@ import { conversionOf, type DisplayUnits } from '../units/display';
 import { inputText, numberText, quantityText } from '../units/format';
 import type { Band } from '../scenario/limitBands';
 import { readColumn } from '../trace/trace';
+import { say } from '../words/verdict';
 import { dayOf, highest, lastOf, lowest } from './measures';
 import type { Outcome } from './outcome';
 import { lengthText } from './texts';
 
 /** A drift this large within the band is not called holding, dKH. */
 const DRIFT = 0.6;
+
+const said = say.alkalinity;
 
 /** What alkalinity does, in the words of a headline. */
 export function alkalinityPart(
@@ -23,24 +26,21 @@ export function alkalinityPart(
   const length = lengthText(trace.rows - 1);
   const first = values[0]!;
   const end = lastOf(trace, 'alkalinity_dkh');
-  const at = `is at ${whole(end)} after ${length}`;
   if (first < band.low || first > band.high) {
-    return `starts outside your ${limit(band.low)}–${limit(band.high)} ${unit} and ${at}`;
+    return said.startsOutside(limit(band.low), `${limit(band.high)} ${unit}`, whole(end), length);
   }
   const left = crossings.find(
     ({ limit, into }) => limit.startsWith('alkalinity') && into === 'outside',
   );
   if (left) {
-    const way =
-      left.limit === 'alkalinityLow'
-        ? `falls below ${limit(band.low)}`
-        : `rises above ${limit(band.high)}`;
-    return `${way} ${unit} on day ${dayOf(left.timeH)} and ${at}`;
+    const [way, passed] =
+      left.limit === 'alkalinityLow' ? [said.fallsBelow, band.low] : [said.risesAbove, band.high];
+    return way(`${limit(passed)} ${unit}`, String(dayOf(left.timeH)), whole(end), length);
   }
   if (Math.abs(end - first) > DRIFT) {
-    return `${end > first ? 'rises' : 'falls'} from ${number(first)} to ${whole(end)} in ${length}, inside your band so far`;
+    return (end > first ? said.rises : said.falls)(number(first), whole(end), length);
   }
   const low = number(lowest(trace, 'alkalinity_dkh').value);
   const high = whole(highest(trace, 'alkalinity_dkh').value);
-  return `holds ${low}–${high} for ${length}`;
+  return said.holds(low, high, length);
 }

@@ -1,4 +1,7 @@
 import type { Scenario } from '../scenario/schema';
+import { say } from '../words/verdict';
+import { usualDisplay, type DisplayUnits } from '../units/display';
+import { withDecimal } from '../units/format';
 import { dayOf, lastOf } from './measures';
 import { SALT_G_PER_KG_PER_PSU } from '../water/referenceSeawater';
 import { seawaterDensityKgPerM3 } from '../seawater/density';
@@ -39,20 +42,21 @@ export function emptyReservoirSentence({ topOff }: Scenario, trace: Trace): stri
   const hours = litres.filter((value) => value <= 1e-9).length;
   const litresPerDay = lastOf(trace, 'topoff_l') / (Math.max(1, trace.rows - 1 - hours) / 24);
   const lasts = Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay));
-  const often =
-    lasts >= 1
-      ? `Set “Refilled every” to ${lasts} ${lasts === 1 ? 'day' : 'days'} or less, or take a larger one.`
-      : 'It does not last a day: take a larger one.';
-  return `The reservoir runs dry on day ${dayOf(first)} and stands empty for ${hours} hours of the trial: salinity climbs and nothing is dosed from it meanwhile. ${often}`;
+  const often = lasts >= 1 ? say.reservoir.refillEvery(String(lasts)) : say.reservoir.notADay;
+  return say.reservoir.runsDry(String(dayOf(first)), String(hours), often);
 }
 
 /** What runs out, in a sentence; empty when nothing does. */
-export function suppliesSentence(supplies: Supplies): string {
+export function suppliesSentence(
+  { reservoirDays, calciumHydroxideGPerMonth, saltKgPerMonth }: Supplies,
+  display: DisplayUnits = usualDisplay,
+): string {
+  const number = (value: number, digits: number) => withDecimal(value.toFixed(digits), display);
   const parts = [
-    supplies.reservoirDays && `a full reservoir lasts ${supplies.reservoirDays.toFixed(1)} days`,
-    supplies.calciumHydroxideGPerMonth > 0 &&
-      `${supplies.calciumHydroxideGPerMonth.toFixed(0)} g of calcium hydroxide a month`,
-    supplies.saltKgPerMonth > 0 && `${supplies.saltKgPerMonth.toFixed(1)} kg of salt a month`,
+    reservoirDays && say.supplies.reservoir(number(reservoirDays, 1)),
+    calciumHydroxideGPerMonth > 0 &&
+      say.supplies.calciumHydroxide(number(calciumHydroxideGPerMonth, 0)),
+    saltKgPerMonth > 0 && say.supplies.salt(number(saltKgPerMonth, 1)),
   ].filter((part) => typeof part === 'string');
-  return parts.length === 0 ? '' : `It uses up: ${parts.join('; ')}.`;
+  return parts.length === 0 ? '' : say.supplies.all(parts.join('; '));
 }

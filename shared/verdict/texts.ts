@@ -1,3 +1,4 @@
+import { say } from '../words/verdict';
 import { HIGHEST_PH_NBS } from '../trace/columns';
 
 /** pH as the screen shows it: no false precision beyond the constants' range. */
@@ -6,7 +7,9 @@ export const phText = (ph: number): string =>
 
 /** A stretch of time in the largest unit that fits: hours for two days, days beyond. */
 export const lengthText = (hours: number): string =>
-  hours < 48 ? `${Math.round(hours)} hours` : `${Math.round(hours / 24)} days`;
+  hours < 48
+    ? say.length.hours(String(Math.round(hours)))
+    : say.length.days(String(Math.round(hours / 24)));
 
 /** Three figures are as many as a keeper measures. */
 export const litresText = (litres: number): string => `${Number(litres.toPrecision(3))} L`;

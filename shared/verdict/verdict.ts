@@ -4,6 +4,7 @@ import { flags, type ColumnId } from '../trace/columns';
 import { readColumn, type Trace } from '../trace/trace';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../units/display';
 import { inputText, numberText, quantityText, withDecimal } from '../units/format';
+import { say } from '../words/verdict';
 import { alkalinityPart } from './alkalinityPart';
 import { limewaterCap, type LimewaterCap } from './limewaterCap';
 import { limewaterSentence } from './limewaterSentence';
@@ -46,12 +47,11 @@ function outsideSentence(
       : `${numberText(value, digits, unit, display)} ${shown}`;
   const limit = (value: number) => inputText(value, 1, unit, display);
   const parts = [
-    top.value > high &&
-      `reaches ${text(top.value)} on day ${dayOf(top.timeH)} (your limit ${limit(high)})`,
+    top.value > high && say.outside.reaches(text(top.value), String(dayOf(top.timeH)), limit(high)),
     bottom.value < low &&
-      `sinks to ${text(bottom.value)} on day ${dayOf(bottom.timeH)} (your limit ${limit(low)})`,
+      say.outside.sinks(text(bottom.value), String(dayOf(bottom.timeH)), limit(low)),
   ].filter((part) => typeof part === 'string');
-  return parts.length > 0 ? `${name} ${parts.join(' and ')}` : undefined;
+  return parts.length > 0 ? `${name} ${parts.join(say.outside.and)}` : undefined;
 }
 
 /** Growth outside the laws' range is shown on its own chart: it is so common that it would dull. */
@@ -61,7 +61,7 @@ function flagSentences(trace: Trace): string[] {
   const bits = readColumn(trace, 'flags');
   return [highPh, temperature, salinity].flatMap(({ bit, text }) => {
     const first = bits.findIndex((value) => (value & bit) !== 0);
-    return first < 0 ? [] : [`From day ${dayOf(first)}: ${text}.`];
+    return first < 0 ? [] : [say.fromDay(String(dayOf(first)), text)];
   });
 }
 
@@ -75,8 +75,8 @@ function slowingSentence(trace: Trace, display: DisplayUnits): string {
   const number = (dkh: number) => numberText(dkh, 2, 'dKH', display);
   const { unit } = conversionOf('dKH', display);
   return last < first
-    ? `Corals slow down as saturation falls: the tank uses ${number(last)} ${unit} a day at the end, ${number(first)} at the start.`
-    : `Use climbs from ${number(first)} to ${number(last)} ${unit} a day.`;
+    ? say.slowing(number(last), unit, number(first))
+    : say.climbing(number(first), number(last), unit);
 }
 
 /** What a trial says against the keeper's limits: the answer first, its reasons after. */
@@ -97,30 +97,32 @@ export function verdictOf(
   const tooFast = Math.abs(daily.value) > limits.alkalinityChangeDkhPerDay;
   const dry = emptyReservoirSentence(scenario, trace);
   const headline = [
-    ...(stopped ? [`stops on day ${dayOf(stopped.timeH)}`] : []),
+    ...(stopped ? [say.stopsOnDay(String(dayOf(stopped.timeH)))] : []),
     alkalinityPart(bands[0]!, outcome, display),
-    `pH peaks at ${withDecimal(phText(peak.value), display)} on day ${dayOf(peak.timeH)}`,
-    ...(limewater ? [`limewater covers ${Math.round(limewater.covered * 100)} % of use`] : []),
+    say.phPeaks(withDecimal(phText(peak.value), display), String(dayOf(peak.timeH))),
+    ...(limewater ? [say.limewaterCovers(String(Math.round(limewater.covered * 100)))] : []),
   ].join('; ');
   const insideLimits = outside.length === 0 && !tooFast && !stopped;
   const details = [
     stopped?.reason ?? '',
     dry,
-    outside.length > 0 ? `Outside your limits: ${outside.join('; ')}.` : '',
+    outside.length > 0 ? say.outside.all(outside.join('; ')) : '',
     tooFast
-      ? `Alkalinity moves by ${daily.value < 0 ? '−' : '+'}${quantityText(Math.abs(daily.value), 2, 'dKH', display)} within a day (day ${dayOf(daily.timeH)}); your limit is ${inputText(limits.alkalinityChangeDkhPerDay, 1, 'dKH', display)}.`
+      ? say.tooFast(
+          `${daily.value < 0 ? '−' : '+'}${quantityText(Math.abs(daily.value), 2, 'dKH', display)}`,
+          String(dayOf(daily.timeH)),
+          inputText(limits.alkalinityChangeDkhPerDay, 1, 'dKH', display),
+        )
       : '',
-    insideLimits ? 'Everything stays inside your limits.' : '',
+    insideLimits ? say.everythingInside : '',
     scenario.topOff.additive !== 'none' && scenario.topOff.gramsPerL === 0
-      ? 'Nothing is dissolved in the top-off yet: set “Strength of the mix”.'
+      ? say.nothingDissolved
       : '',
     // With an empty reservoir nothing else can be blamed before it is refilled.
     limewater && dry === '' ? limewaterSentence(scenario, limewater, display) : '',
     slowingSentence(trace, display),
-    outcome.settled
-      ? ''
-      : 'This plan has no steady daily cycle: CO₂ leaves faster than the room brings it. The trial starts in balance with the room instead.',
-    suppliesSentence(suppliesOf(scenario, trace)),
+    outcome.settled ? '' : say.noCycle,
+    suppliesSentence(suppliesOf(scenario, trace), display),
     ...flagSentences(trace),
   ].filter((text) => text !== '');
   return { headline: `${headline}.`, insideLimits, details, limewater, runsDry: dry !== '' };

@@ -1,4 +1,7 @@
+import { say as verdict } from '../../shared/words/verdict';
 import type { TankView } from './tankView';
+
+const say = verdict.stops;
 
 /** Beyond this salinity (ppt) the chemistry means nothing any more. */
 const HIGHEST_SALINITY = 60;
@@ -20,21 +23,16 @@ export function assertInRange(view: TankView, startVolumeL: number): void {
   const { salinityPractical, volumeL, timeH } = view;
   const dry = volumeL < startVolumeL * LEAST_VOLUME_SHARE;
   if (!dry && salinityPractical <= HIGHEST_SALINITY) return;
-  const left = `salinity ${salinityPractical.toFixed(0)} ppt with ${volumeL.toFixed(1)} L left`;
-  const where = `The trial stops at hour ${timeH.toFixed(1)}: in the tank`;
-  throw new LeftRange(
-    timeH,
-    dry
-      ? `${where} next to no water is left (${left}). Refill sooner, or look for the leak.`
-      : `${where} too much water has evaporated (${left}), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
-  );
+  const told = [
+    timeH.toFixed(1),
+    `${salinityPractical.toFixed(0)} ppt`,
+    `${volumeL.toFixed(1)} L`,
+  ] as const;
+  throw new LeftRange(timeH, dry ? say.noWater(...told) : say.tooSalty(...told));
 }
 
 /** A solver's complaint as the end of a trial, said to the keeper. */
 export function leftRangeBy(error: unknown, timeH: number): unknown {
   if (!(error instanceof RangeError) || error instanceof LeftRange) return error;
-  return new LeftRange(
-    timeH,
-    `The trial stops at hour ${timeH.toFixed(1)}: in the tank ${error.message}.`,
-  );
+  return new LeftRange(timeH, say.noChemistry(timeH.toFixed(1), error.message));
 }

@@ -1,0 +1,88 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+const days = (count: string | number) => (Number(count) === 1 ? 'Tag' : 'Tage');
+
+export const de: Words<typeof en> = {
+  length: { hours: (count) => `${count} Stunden`, days: (count) => `${count} Tagen` },
+  alkalinity: {
+    startsOutside: (low, high, end, length) =>
+      `beginnt außerhalb Ihrer ${low}–${high} und steht nach ${length} bei ${end}`,
+    fallsBelow: (limit, day, end, length) =>
+      `fällt an Tag ${day} unter ${limit} und steht nach ${length} bei ${end}`,
+    risesAbove: (limit, day, end, length) =>
+      `steigt an Tag ${day} über ${limit} und steht nach ${length} bei ${end}`,
+    rises: (from, to, length) =>
+      `steigt in ${length} von ${from} auf ${to}, bisher innerhalb Ihres Bandes`,
+    falls: (from, to, length) =>
+      `fällt in ${length} von ${from} auf ${to}, bisher innerhalb Ihres Bandes`,
+    holds: (low, high, length) => `liegt in ${length} immer bei ${low}–${high}`,
+  },
+  stopsOnDay: (day) => `endet an Tag ${day}`,
+  phPeaks: (ph, day) => `der pH-Wert erreicht höchstens ${ph}, an Tag ${day}`,
+  limewaterCovers: (percent) => `Kalkwasser deckt ${percent} % des Verbrauchs`,
+  outside: {
+    reaches: (value, day, limit) => `erreicht ${value} an Tag ${day} (Ihre Grenze: ${limit})`,
+    sinks: (value, day, limit) => `sinkt auf ${value} an Tag ${day} (Ihre Grenze: ${limit})`,
+    and: ' und ',
+    all: (what) => `Außerhalb Ihrer Grenzen: ${what}.`,
+  },
+  everythingInside: 'Alles bleibt innerhalb Ihrer Grenzen.',
+  tooFast: (change, day, limit) =>
+    `Die Alkalinität ändert sich um ${change} innerhalb eines Tages (Tag ${day}); Ihre Grenze ist ${limit}.`,
+  nothingDissolved:
+    'In der Nachfüllung ist noch nichts gelöst: Stellen Sie „Stärke der Mischung“ ein.',
+  noCycle:
+    'Dieser Plan hat keinen gleichbleibenden Tagesgang: CO₂ entweicht schneller, als der Raum es bringt. Der Versuch beginnt stattdessen im Gleichgewicht mit dem Raum.',
+  fromDay: (day, what) => `Ab Tag ${day}: ${what}.`,
+  slowing: (last, unit, first) =>
+    `Korallen wachsen langsamer, wenn die Sättigung sinkt: Das Becken verbraucht am Ende ${last} ${unit} am Tag, zu Beginn ${first}.`,
+  climbing: (first, last, unit) => `Der Verbrauch steigt von ${first} auf ${last} ${unit} am Tag.`,
+  limewater: {
+    restIsBrought: (rest) => `Ihre Pumpen und Wasserwechsel bringen die übrigen ${rest}.`,
+    restIsMissing: (missing, sodaAshG) =>
+      `weitere ${missing} müssen anderswoher kommen, zum Beispiel aus ${sodaAshG} g Soda am Tag mit dem Calcium dazu.`,
+    restIsPartlyMissing: (missing, dosed, sodaAshG) =>
+      `weitere ${missing} neben den dosierten ${dosed} müssen anderswoher kommen, zum Beispiel aus ${sodaAshG} g Soda am Tag mit dem Calcium dazu.`,
+    carries: (litres, carried, used, rest) =>
+      `${litres} gesättigtes Kalkwasser am Tag tragen ${carried} der ${used}, die am ersten Tag verbraucht werden; ${rest}`,
+    couldCarry: (litres, most, used, wanted) =>
+      `${litres} gesättigtes Kalkwasser am Tag könnten ${most} am Tag tragen, und ${used} werden verbraucht: Etwa ${wanted} g/L würden genügen.`,
+    co2Supply: (ph) =>
+      `Der CO₂-Nachschub begrenzt das Kalkwasser: Die Raumluft kann so viel Hydroxid nicht versorgen, und der pH-Wert übersteigt Ihre ${ph}. Mehr Belüftung oder ein Teil der Dosis als Hydrogencarbonat senkt ihn.`,
+    saturation: (most, rest) =>
+      `Die Sättigung begrenzt das Kalkwasser: Mehr als ${most} g/L löst Wasser nicht. ${rest}`,
+    evaporation: (rest) => `Die Verdunstung begrenzt das Kalkwasser. ${rest}`,
+    strength: (brought, strength, rest) =>
+      `Die Stärke der Mischung begrenzt das Kalkwasser: Bei ${strength} g/L bringt es ${brought} am Tag. ${rest}`,
+    tooMuch: (brought, used, wanted) =>
+      `Es wird mehr dosiert als verbraucht: Kalkwasser bringt ${brought} am Tag, das Becken verbraucht ${used}. Etwa ${wanted} g/L würden genügen.`,
+    tooMuchTogether: (brought, others, used, wanted) =>
+      `Es wird mehr dosiert als verbraucht: Kalkwasser bringt ${brought} am Tag und anderes ${others}, das Becken verbraucht ${used}. Etwa ${wanted} g/L würden genügen.`,
+    nothingBinds: (brought, litres) =>
+      `Kalkwasser trägt den Verbrauch: ${brought} am Tag in ${litres} Nachfüllwasser; noch begrenzt es nichts.`,
+    settles: (weighed, undissolved) =>
+      `Von den ${weighed} g/L, die Sie einwiegen, bleiben ${undissolved} ungelöst am Boden.`,
+  },
+  reservoir: {
+    refillEvery: (count) =>
+      `Stellen Sie „Aufgefüllt alle“ auf höchstens ${count} ${days(count)}, oder nehmen Sie einen größeren.`,
+    notADay: 'Er reicht keinen Tag: Nehmen Sie einen größeren.',
+    runsDry: (day, hours, often) =>
+      `Der Nachfüllbehälter ist an Tag ${day} leer und bleibt es ${hours} Stunden des Versuchs: Der Salzgehalt steigt, und inzwischen wird daraus nichts dosiert. ${often}`,
+  },
+  supplies: {
+    reservoir: (count) => `ein voller Nachfüllbehälter reicht ${count} Tage`,
+    calciumHydroxide: (grams) => `${grams} g Calciumhydroxid im Monat`,
+    salt: (kilograms) => `${kilograms} kg Salz im Monat`,
+    all: (what) => `Gebraucht wird: ${what}.`,
+  },
+  stops: {
+    noWater: (hour, salinity, litres) =>
+      `Der Versuch endet in Stunde ${hour}: Im Becken ist fast kein Wasser mehr (Salzgehalt ${salinity} bei noch ${litres}). Füllen Sie früher auf, oder suchen Sie das Leck.`,
+    tooSalty: (hour, salinity, litres) =>
+      `Der Versuch endet in Stunde ${hour}: Aus dem Becken ist zu viel Wasser verdunstet (Salzgehalt ${salinity} bei noch ${litres}), jenseits der Chemie hier. Füllen Sie den Nachfüllbehälter früher auf, nehmen Sie einen größeren, oder prüfen Sie die Verdunstung.`,
+    noChemistry: (hour, why) =>
+      `Der Versuch endet in Stunde ${hour}: Die Chemie im Becken hat keine Lösung (${why}).`,
+  },
+};

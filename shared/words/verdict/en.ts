@@ -1,0 +1,87 @@
+const days = (count: string | number) => (Number(count) === 1 ? 'day' : 'days');
+
+export const en = {
+  length: { hours: (count: string) => `${count} hours`, days: (count: string) => `${count} days` },
+  alkalinity: {
+    startsOutside: (low: string, high: string, end: string, length: string) =>
+      `starts outside your ${low}–${high} and is at ${end} after ${length}`,
+    fallsBelow: (limit: string, day: string, end: string, length: string) =>
+      `falls below ${limit} on day ${day} and is at ${end} after ${length}`,
+    risesAbove: (limit: string, day: string, end: string, length: string) =>
+      `rises above ${limit} on day ${day} and is at ${end} after ${length}`,
+    rises: (from: string, to: string, length: string) =>
+      `rises from ${from} to ${to} in ${length}, inside your band so far`,
+    falls: (from: string, to: string, length: string) =>
+      `falls from ${from} to ${to} in ${length}, inside your band so far`,
+    holds: (low: string, high: string, length: string) => `holds ${low}–${high} for ${length}`,
+  },
+  stopsOnDay: (day: string) => `stops on day ${day}`,
+  phPeaks: (ph: string, day: string) => `pH peaks at ${ph} on day ${day}`,
+  limewaterCovers: (percent: string) => `limewater covers ${percent} % of use`,
+  outside: {
+    reaches: (value: string, day: string, limit: string) =>
+      `reaches ${value} on day ${day} (your limit ${limit})`,
+    sinks: (value: string, day: string, limit: string) =>
+      `sinks to ${value} on day ${day} (your limit ${limit})`,
+    and: ' and ',
+    all: (what: string) => `Outside your limits: ${what}.`,
+  },
+  everythingInside: 'Everything stays inside your limits.',
+  tooFast: (change: string, day: string, limit: string) =>
+    `Alkalinity moves by ${change} within a day (day ${day}); your limit is ${limit}.`,
+  nothingDissolved: 'Nothing is dissolved in the top-off yet: set “Strength of the mix”.',
+  noCycle:
+    'This plan has no steady daily cycle: CO₂ leaves faster than the room brings it. The trial starts in balance with the room instead.',
+  fromDay: (day: string, what: string) => `From day ${day}: ${what}.`,
+  slowing: (last: string, unit: string, first: string) =>
+    `Corals slow down as saturation falls: the tank uses ${last} ${unit} a day at the end, ${first} at the start.`,
+  climbing: (first: string, last: string, unit: string) =>
+    `Use climbs from ${first} to ${last} ${unit} a day.`,
+  limewater: {
+    restIsBrought: (rest: string) => `your pumps and water changes bring the other ${rest}.`,
+    restIsMissing: (missing: string, sodaAshG: string) =>
+      `another ${missing} must come from elsewhere, for instance ${sodaAshG} g of soda ash a day with its calcium.`,
+    restIsPartlyMissing: (missing: string, dosed: string, sodaAshG: string) =>
+      `another ${missing} beside the ${dosed} dosed must come from elsewhere, for instance ${sodaAshG} g of soda ash a day with its calcium.`,
+    carries: (litres: string, carried: string, used: string, rest: string) =>
+      `${litres} a day of saturated limewater carry ${carried} of the ${used} used on the first day; ${rest}`,
+    couldCarry: (litres: string, most: string, used: string, wanted: string) =>
+      `${litres} a day of saturated limewater could carry ${most} a day, and ${used} are used: about ${wanted} g/L would do it.`,
+    co2Supply: (ph: string) =>
+      `CO₂ supply binds limewater: the room’s air cannot feed this much hydroxide, and pH passes your ${ph}. More aeration, or part of the dose as bicarbonate, lowers it.`,
+    saturation: (most: string, rest: string) =>
+      `Saturation binds limewater: water holds no more than ${most} g/L. ${rest}`,
+    evaporation: (rest: string) => `Evaporation binds limewater. ${rest}`,
+    strength: (brought: string, strength: string, rest: string) =>
+      `The strength of the mix binds limewater: it brings ${brought} a day at ${strength} g/L. ${rest}`,
+    tooMuch: (brought: string, used: string, wanted: string) =>
+      `More is dosed than is used: limewater brings ${brought} a day, the tank uses ${used}. About ${wanted} g/L would do.`,
+    tooMuchTogether: (brought: string, others: string, used: string, wanted: string) =>
+      `More is dosed than is used: limewater brings ${brought} a day and other sources ${others}, the tank uses ${used}. About ${wanted} g/L would do.`,
+    nothingBinds: (brought: string, litres: string) =>
+      `Limewater carries the use: ${brought} a day in ${litres} of top-off; nothing binds it yet.`,
+    settles: (weighed: string, undissolved: string) =>
+      `Of the ${weighed} g/L you weigh in, ${undissolved} stay undissolved on the bottom.`,
+  },
+  reservoir: {
+    refillEvery: (count: string) =>
+      `Set “Refilled every” to ${count} ${days(count)} or less, or take a larger one.`,
+    notADay: 'It does not last a day: take a larger one.',
+    runsDry: (day: string, hours: string, often: string) =>
+      `The reservoir runs dry on day ${day} and stands empty for ${hours} hours of the trial: salinity climbs and nothing is dosed from it meanwhile. ${often}`,
+  },
+  supplies: {
+    reservoir: (count: string) => `a full reservoir lasts ${count} days`,
+    calciumHydroxide: (grams: string) => `${grams} g of calcium hydroxide a month`,
+    salt: (kilograms: string) => `${kilograms} kg of salt a month`,
+    all: (what: string) => `It uses up: ${what}.`,
+  },
+  stops: {
+    noWater: (hour: string, salinity: string, litres: string) =>
+      `The trial stops at hour ${hour}: in the tank next to no water is left (salinity ${salinity} with ${litres} left). Refill sooner, or look for the leak.`,
+    tooSalty: (hour: string, salinity: string, litres: string) =>
+      `The trial stops at hour ${hour}: in the tank too much water has evaporated (salinity ${salinity} with ${litres} left), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
+    noChemistry: (hour: string, why: string) =>
+      `The trial stops at hour ${hour}: in the tank ${why}.`,
+  },
+};
