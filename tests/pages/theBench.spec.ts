@@ -94,6 +94,21 @@ test('undo and redo walk through the edits, a drag being one', async ({ page }) 
   await expect(strength(page)).toHaveValue('1.20');
 });
 
+test('plans that are the same are run once between them', async ({ page }) => {
+  await open(page);
+  const runs = () => page.evaluate(() => performance.getEntriesByName('trial').length);
+  const trials = page.getByRole('region', { name: 'Verdict' });
+  await expect(trials).not.toContainText('is being worked out');
+  expect(await runs()).toBe(1);
+  await page.getByRole('button', { name: 'Keep, and try another' }).click();
+  await expect(trials).toContainText('Trial B');
+  await expect(trials).not.toContainText('is being worked out');
+  expect(await runs()).toBe(1);
+  await page.getByLabel('Strength of the mix, slider').fill('1.2');
+  await expect.poll(runs).toBe(2);
+  await expect(trials.locator('.headline')).toContainText('holds');
+});
+
 test('a typed quantity is read in any unit, and a bad one is kept and explained', async ({
   page,
 }) => {
