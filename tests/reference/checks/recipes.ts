@@ -1,20 +1,7 @@
 import { gramsForDkh, gramsForMgPerL, mgPerGram, saltGrams } from '../../../shared/recipe/gramsFor';
-import type { AdditiveId } from '../../../shared/species/additives';
 import type { Check } from '../check';
 import { readTable } from '../table';
-
-const ours: Partial<Record<string, AdditiveId>> = {
-  CaOH2: 'calciumHydroxide',
-  Na2CO3: 'sodiumCarbonate',
-  NaHCO3: 'sodiumBicarbonate',
-  NaOH: 'sodiumHydroxide',
-  CaCl2_2H2O: 'calciumChlorideDihydrate',
-  CaCl2: 'calciumChloride',
-  MgCl2_6H2O: 'magnesiumChlorideHexahydrate',
-  MgSO4_7H2O: 'magnesiumSulfateHeptahydrate',
-  CaAc2: 'calciumAcetate',
-  CaFo2: 'calciumFormate',
-};
+import { additiveOf } from './additiveOf';
 
 /** Half of the last digit printed, and the part in 100 000 that tables of atomic weights differ by. */
 const within = (half: number, expected: number) => half + expected * 1e-5;
@@ -22,7 +9,7 @@ const within = (half: number, expected: number) => half + expected * 1e-5;
 /** The grams that recipes and corrections weigh in, held against the table of additives. */
 export function recipeChecks(): Check[] {
   const rows = readTable('additives.csv').flatMap((row): Check[] => {
-    const additive = ours[row.text('substance')];
+    const additive = additiveOf[row.text('substance')];
     if (!additive) return [];
     const metal = additive.startsWith('magnesium') ? 'Mg' : 'Ca';
     const columns: [column: string, got: () => number, half: number, unit: string][] = [

@@ -4,23 +4,10 @@ import {
   molarMassGPerMol,
   type Element,
 } from '../../../shared/seawater';
-import { additives, oxidisedMeqPerG, type AdditiveId } from '../../../shared/species/additives';
+import { additives, oxidisedMeqPerG } from '../../../shared/species/additives';
 import type { Check } from '../check';
 import { readTable } from '../table';
-
-/** What our own table of additives says of them, where it has them. */
-const ours: Partial<Record<string, AdditiveId>> = {
-  CaOH2: 'calciumHydroxide',
-  Na2CO3: 'sodiumCarbonate',
-  NaHCO3: 'sodiumBicarbonate',
-  NaOH: 'sodiumHydroxide',
-  CaCl2_2H2O: 'calciumChlorideDihydrate',
-  CaCl2: 'calciumChloride',
-  MgCl2_6H2O: 'magnesiumChlorideHexahydrate',
-  MgSO4_7H2O: 'magnesiumSulfateHeptahydrate',
-  CaAc2: 'calciumAcetate',
-  CaFo2: 'calciumFormate',
-};
+import { additiveOf } from './additiveOf';
 
 /** Composition, and the alkalinity it brings (acetate and formate: once oxidised). */
 const compounds: Record<string, { of: Partial<Record<Element, number>>; eqPerMol?: number }> = {
@@ -45,7 +32,7 @@ export function stoichiometryChecks(): Check[] {
   return readTable('additives.csv').flatMap((row) => {
     const compound = compounds[row.text('substance')];
     if (!compound) throw new Error(`unknown substance ${row.text('substance')}`);
-    const additive = ours[row.text('substance')];
+    const additive = additiveOf[row.text('substance')];
     const gPerMol = additive ? additives[additive].molarMassG : molarMassGPerMol(compound.of);
     const meqPerG = additive
       ? oxidisedMeqPerG(additive)
