@@ -16,3 +16,5 @@ export const terms: readonly Term[] = Object.entries(say)
   .sort((a, b) => a.term.localeCompare(b.term, language));
 
 export const sentenceOf = (id: TermId): string => say[id].sentence;
+
+export const nameOf = (id: TermId): string => say[id].term;

@@ -16,7 +16,6 @@ export const de: Words<typeof en> = {
     full: 'Die Werkbank ist voll: Entfernen Sie dort einen Versuch, um einen weiteren zu nehmen.',
     tankAt95: 'Becken bei 95 %',
     taken: (name, value, unit) => `${name} ${value} ${unit}`,
-    words: 'Begriffe, die hier vorkommen:',
   },
   answer: {
     working: 'Der Störfall wird durchgerechnet …',

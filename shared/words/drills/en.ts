@@ -13,7 +13,6 @@ export const en = {
     full: 'The bench is full: remove a trial there to take another.',
     tankAt95: 'Tank at 95 %',
     taken: (name: string, value: string, unit: string) => `${name} ${value} ${unit}`,
-    words: 'Words used here:',
   },
   answer: {
     working: 'The drill is being worked out…',

@@ -92,7 +92,6 @@ export const de: Words<typeof en> = {
     standardError: 'Standardfehler',
     unit: 'Einheit',
     how: 'Das simulierte Becken wird mit gewichteten kleinsten Quadraten an die Messungen angepasst; Pumpen und Nachfüllung laufen wie im heutigen Plan, einmalige Dosen und Wasserwechsel, wie Sie sie eingetragen haben. Die Standardfehler stammen aus σ²(JᵀWJ)⁻¹; J sagt, wie sich jede Messung mit jeder Zahl bewegt. Die Vorhersage geht mit dem heutigen Plan weiter.',
-    words: 'Begriffe, die hier vorkommen:',
   },
   settings: {
     countsFrom: 'Die Anpassung zählt ab',

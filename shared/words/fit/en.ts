@@ -91,7 +91,6 @@ export const en = {
     standardError: 'Standard error',
     unit: 'Unit',
     how: 'The simulated tank is matched to the readings by weighted least squares; pumps and top-off run as in today’s plan, one-off doses and water changes as you logged them. Standard errors come from σ²(JᵀWJ)⁻¹, where J says how each reading moves with each number. The forecast goes on with today’s plan.',
-    words: 'Words used here:',
   },
   settings: {
     countsFrom: 'The fit counts from',
