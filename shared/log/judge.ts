@@ -1,3 +1,6 @@
+import { figure } from '../words/figure';
+import { say } from '../words/log';
+
 /** What a forecast expects, as arrays over hours. */
 interface Expected {
   readonly timesH: readonly number[];
@@ -15,6 +18,7 @@ export interface Judgement {
   readonly sentence: string;
 }
 
+const { judged } = say;
 const UNLIKELY = 2;
 const NOT_CHANCE = 3;
 
@@ -29,10 +33,10 @@ function between(timesH: readonly number[], values: readonly number[], timeH: nu
 
 const words = (z: number): string =>
   Math.abs(z) <= UNLIKELY
-    ? 'within noise'
+    ? judged.withinNoise
     : Math.abs(z) <= NOT_CHANCE
-      ? `${z < 0 ? 'lower' : 'higher'} than noise usually makes it: test again`
-      : `far ${z < 0 ? 'below' : 'above'} what noise explains: test again before you act`;
+      ? judged[z < 0 ? 'lower' : 'higher']
+      : judged[z < 0 ? 'farBelow' : 'farAbove'];
 
 /** Undefined when the forecast does not reach that moment. */
 export function judge(
@@ -47,7 +51,8 @@ export function judge(
   const standardError = Math.hypot(spread, sigmaDkh);
   const standardised = (dkh - expectedDkh) / standardError;
   const giveOrTakeDkh = 2 * standardError;
-  const sentence = `${dkh.toFixed(1)} where ${expectedDkh.toFixed(1)} ± ${giveOrTakeDkh.toFixed(1)} was expected: ${words(standardised)}.`;
+  const [read, expected, by] = [dkh, expectedDkh, giveOrTakeDkh].map((value) => figure(value, 1));
+  const sentence = judged.sentence(read!, expected!, by!, words(standardised));
   return { expectedDkh, giveOrTakeDkh, standardised, sentence };
 }
 

@@ -1,3 +1,6 @@
+import { language } from '../words/language';
+import { say } from '../words/time';
+
 /** The clock beside a tank as text, "2026-03-04T10:30": no zone, since nobody notes one. */
 const LOCAL_TIME = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})$/;
 
@@ -71,14 +74,12 @@ export function localTimeOf(hours: number): string {
 
 /** "4 March, 10:30". */
 export function spokenTime(local: string): string {
-  return `${spokenDay(local)}, ${local.slice(11)}`;
+  return say.dateAndClock(spokenDay(local), local.slice(11));
 }
 
-const months = [
-  ...['January', 'February', 'March', 'April', 'May', 'June'],
-  ...['July', 'August', 'September', 'October', 'November', 'December'],
-];
+const dayAndMonth = new Intl.DateTimeFormat(language === 'de' ? 'de' : 'en-GB', {
+  ...{ day: 'numeric', month: 'long', timeZone: 'UTC' },
+});
 
 /** "4 March". */
-export const spokenDay = (local: string): string =>
-  `${Number(local.slice(8, 10))} ${months[Number(local.slice(5, 7)) - 1]}`;
+export const spokenDay = (local: string): string => dayAndMonth.format(hoursOf(local) * 3_600_000);

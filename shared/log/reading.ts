@@ -1,10 +1,13 @@
 import * as v from 'valibot';
+import { figure } from '../words/figure';
+import { say } from '../words/log';
 import { fieldIn, type Field } from '../scenario/fields';
 import { required, words } from '../scenario/quantity';
 import { alkalinity, calcium, magnesium, salinity } from '../scenario/tank';
 import { additiveIds } from '../species/additives';
 import { isLocalTime } from './localTime';
 
+const { fields, help } = say;
 const measured = (options: Parameters<typeof required>[0]) => v.optional(required(options));
 
 /** Repeatability of a usual alkalinity test, dKH: common practice 0.1–0.2. */
@@ -18,46 +21,58 @@ export const readingSchema = v.strictObject({
   at: v.pipe(
     v.string(),
     v.check(isLocalTime, 'a date and a time of day'),
-    v.title('When'),
-    v.description('The clock beside the tank, without time zone.'),
+    v.title(fields.at),
+    v.description(help.at),
   ),
-  alkalinityDkh: measured(alkalinity('Alkalinity')),
-  calciumMgPerL: measured(calcium('Calcium')),
-  magnesiumMgPerL: measured(magnesium('Magnesium')),
+  alkalinityDkh: measured(alkalinity(fields.alkalinityDkh)),
+  calciumMgPerL: measured(calcium(fields.calciumMgPerL)),
+  magnesiumMgPerL: measured(magnesium(fields.magnesiumMgPerL)),
   phNbs: measured({
-    title: 'pH',
+    title: fields.phNbs,
     unit: 'pH',
     min: 6.5,
     max: 9.5,
     step: 0.01,
-    help: 'As the probe reads (NBS). Before lights-on and before lights-off tell most.',
+    help: help.phNbs,
   }),
-  salinityPractical: measured(salinity('Salinity')),
-  tempC: measured({ title: 'Temperature', unit: '°C', min: 10, max: 38, step: 0.1 }),
-  nitrateMgPerL: measured({ title: 'Nitrate', unit: 'mg/L', min: 0, max: 500, step: 0.5 }),
-  ammoniaMgPerL: measured({ title: 'Total ammonia', unit: 'mg/L', min: 0, max: 20, step: 0.01 }),
-  test: v.optional(words('Kind of alkalinity test', 60)),
+  salinityPractical: measured(salinity(fields.salinityPractical)),
+  tempC: measured({ title: fields.tempC, unit: '°C', min: 10, max: 38, step: 0.1 }),
+  nitrateMgPerL: measured({
+    title: fields.nitrateMgPerL,
+    unit: 'mg/L',
+    min: 0,
+    max: 500,
+    step: 0.5,
+  }),
+  ammoniaMgPerL: measured({
+    title: fields.ammoniaMgPerL,
+    unit: 'mg/L',
+    min: 0,
+    max: 20,
+    step: 0.01,
+  }),
+  test: v.optional(words(fields.test, 60)),
   accuracyDkh: measured({
-    title: 'Spread of the alkalinity test, one σ',
+    title: fields.accuracyDkh,
     unit: 'dKH',
     min: 0.01,
     max: 3,
     step: 0.01,
-    help: `Left out: ${USUAL_ACCURACY_DKH} dKH (common practice 0.1–0.2).`,
-    measure: 'Test the same water five times; two thirds of the results lie within one σ.',
+    help: help.accuracy(figure(USUAL_ACCURACY_DKH)),
+    measure: help.measureAccuracy,
   }),
-  lot: v.optional(words('Reagent lot', 60)),
-  testsLeft: measured({ title: 'Tests left in the bottle', unit: '', min: 0, max: 1000, step: 1 }),
-  additive: v.optional(v.pipe(v.picklist(additiveIds), v.title('Poured in'))),
-  grams: measured({ title: 'Amount poured in', unit: 'g', min: 0, max: 100000, step: 0.1 }),
+  lot: v.optional(words(fields.lot, 60)),
+  testsLeft: measured({ title: fields.testsLeft, unit: '', min: 0, max: 1000, step: 1 }),
+  additive: v.optional(v.pipe(v.picklist(additiveIds), v.title(fields.additive))),
+  grams: measured({ title: fields.grams, unit: 'g', min: 0, max: 100000, step: 0.1 }),
   waterChangePercent: measured({
-    title: 'Water changed',
+    title: fields.waterChangePercent,
     unit: '%',
     min: 0,
     max: 90,
     step: 1,
   }),
-  notes: v.optional(words('Notes', 1000)),
+  notes: v.optional(words(fields.notes, 1000)),
 });
 
 export type Reading = v.InferOutput<typeof readingSchema>;

@@ -2,9 +2,11 @@ import * as v from 'valibot';
 import { quantity } from '../scenario/quantity';
 import { fieldIn, type Field } from '../scenario/fields';
 import { alkalinity } from '../scenario/tank';
+import { say } from '../words/log';
 import { isLocalTime } from './localTime';
 import { inOrder, isReading, readingSchema, type Reading } from './reading';
 
+const { settings } = say;
 const moment = v.optional(
   v.pipe(
     v.string(),
@@ -22,36 +24,36 @@ export const tankLogSchema = v.strictObject({
   heldAt: moment,
   withinDkhPerDay: quantity(
     {
-      title: 'Know the consumption to ±',
+      title: settings.withinDkhPerDay,
       unit: 'dKH/day',
       min: 0.005,
       max: 2,
       step: 0.01,
-      help: 'At two standard errors: nineteen times in twenty.',
+      help: settings.withinHelp,
     },
     0.1,
   ),
   /** What a plan shall hold, and what the keeper measures with. */
-  targetDkh: quantity(alkalinity('Alkalinity to hold'), 8.5),
+  targetDkh: quantity(alkalinity(settings.targetDkh), 8.5),
   scoopG: quantity(
     {
-      title: 'A level scoop weighs',
+      title: settings.scoopG,
       unit: 'g',
       min: 0,
       max: 500,
       step: 0.1,
-      help: '0: weigh everything. Powders differ: weigh ten scoops of yours.',
+      help: settings.scoopHelp,
     },
     0,
   ),
   pumpMlPerMin: quantity(
     {
-      title: 'The dosing pump gives',
+      title: settings.pumpMlPerMin,
       unit: 'mL/min',
       min: 0,
       max: 5000,
       step: 0.5,
-      help: '0: set the pump in mL a day.',
+      help: settings.pumpHelp,
     },
     0,
   ),

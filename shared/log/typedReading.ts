@@ -1,3 +1,4 @@
+import { say } from '../words/log';
 import { ownUnit, type LogColumn } from './csv/columns';
 import { decimalMark, readNumber } from './csv/numbers';
 import { readRow } from './csv/readLog';
@@ -38,10 +39,8 @@ export function readTyped(typed: Typed, units: Typed): TypedOutcome {
   const { reading } = outcome;
   const half = (reading.additive === undefined) !== (reading.grams === undefined);
   const problems = [
-    ...(worthALine.some((name) => reading[name] !== undefined)
-      ? []
-      : ['Nothing is typed yet: give a reading, a dose, a water change or a note.']),
-    ...(half ? ['A dose needs both: what was poured in, and how many grams.'] : []),
+    ...(worthALine.some((name) => reading[name] !== undefined) ? [] : [say.enter.nothingTyped]),
+    ...(half ? [say.enter.halfADose] : []),
   ];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, reading };
 }

@@ -1,5 +1,7 @@
 import type { Scenario } from '../scenario/schema';
-import { additives, type AdditiveId } from '../species/additives';
+import { wordFor } from '../scenario/words';
+import { figure } from '../words/figure';
+import { say } from '../words/plans';
 import { saltGrams } from './gramsFor';
 
 /** What the keeper measures with; 0 where they have none. */
@@ -19,13 +21,17 @@ export interface Recipe {
 
 const DAYS_A_MONTH = 30;
 
+const { recipe: told } = say;
+
 const text = (grams: number): string =>
-  grams >= 1000 ? `${(grams / 1000).toFixed(2)} kg` : `${Number(grams.toPrecision(3))} g`;
+  grams >= 1000 ? `${figure(grams / 1000, 2)} kg` : `${figure(Number(grams.toPrecision(3)))} g`;
 
 const scoops = (grams: number, { scoopG }: Kit): string =>
-  scoopG > 0 ? ` (${(grams / scoopG).toFixed(1)} level scoops of ${scoopG} g)` : '';
+  scoopG > 0 ? told.scoops(figure(grams / scoopG, 1), figure(scoopG)) : '';
 
-const label = (additive: AdditiveId) => additives[additive].label;
+/** "180 g calcium hydroxide (30.0 level scoops of 6 g)". */
+const powder = (grams: number, additive: string, kit: Kit): string =>
+  `${told.powder(text(grams), wordFor(additive))}${scoops(grams, kit)}`;
 
 /** Grams of every powder, and of salt, that thirty days use up. */
 function monthly(scenario: Scenario, litresOfTopOff: number): string[] {
@@ -33,18 +39,18 @@ function monthly(scenario: Scenario, litresOfTopOff: number): string[] {
   const add = (name: string, more: number) => grams.set(name, (grams.get(name) ?? 0) + more);
   const { topOff, dosers, waterChanges: change, tank } = scenario;
   if (topOff.additive !== 'none') {
-    add(label(topOff.additive), litresOfTopOff * topOff.gramsPerL * DAYS_A_MONTH);
+    add(wordFor(topOff.additive), litresOfTopOff * topOff.gramsPerL * DAYS_A_MONTH);
   }
   for (const { recipe, mlPerDay } of dosers) {
     for (const { additive, gramsPerL } of recipe) {
-      add(label(additive), (mlPerDay / 1000) * gramsPerL * DAYS_A_MONTH);
+      add(wordFor(additive), (mlPerDay / 1000) * gramsPerL * DAYS_A_MONTH);
     }
   }
   if (change.percent > 0) {
     const litres = ((change.percent / 100) * tank.volumeL * DAYS_A_MONTH) / change.everyDays;
-    add('dry sea salt', saltGrams(litres, change.salinityPractical, change.newWaterTempC));
+    add(told.seaSalt, saltGrams(litres, change.salinityPractical, change.newWaterTempC));
   }
-  return [...grams].filter(([, g]) => g > 0).map(([name, g]) => `${name} ${text(g)}`);
+  return [...grams].filter(([, g]) => g > 0).map(([name, g]) => told.used(name, text(g)));
 }
 
 /** How to mix and dose a plan; `litresOfTopOff` is what evaporates in a day. */
@@ -54,32 +60,34 @@ export function recipeOf(scenario: Scenario, litresOfTopOff: number, kit: Kit): 
   const dose: string[] = [];
   if (topOff.additive !== 'none' && topOff.gramsPerL > 0) {
     const grams = topOff.reservoirL * topOff.gramsPerL;
-    mix.push(
-      `Top-off: ${text(grams)} ${label(topOff.additive)}${scoops(grams, kit)} in ${topOff.reservoirL} L of pure water; afterwards ${topOff.gramsPerL} g for each litre that you fill up, no more. Let it settle, take the clear liquid, keep a lid on it.`,
-    );
-    dose.push(
-      `Top-off replaces what evaporates, about ${litresOfTopOff.toFixed(1)} L a day; refill every ${topOff.refillEveryDays} days.`,
-    );
+    const litres = figure(topOff.reservoirL);
+    mix.push(told.mixTopOff(powder(grams, topOff.additive, kit), litres, figure(topOff.gramsPerL)));
+    dose.push(told.doseTopOff(figure(litresOfTopOff, 1), topOff.refillEveryDays));
   }
   for (const { name, recipe, mlPerDay, stockL } of dosers) {
-    const powders = recipe.map(({ additive, gramsPerL }) => {
-      const grams = gramsPerL * stockL;
-      return `${text(grams)} ${label(additive)}${scoops(grams, kit)}`;
-    });
-    mix.push(`Stock “${name}”: ${powders.join(' and ')}, made up to ${stockL} L with pure water.`);
-    const minutes =
-      kit.pumpMlPerMin > 0
-        ? `, ${(mlPerDay / kit.pumpMlPerMin).toFixed(1)} minutes of your pump`
-        : '';
+    const powders = recipe.map(({ additive, gramsPerL }) =>
+      powder(gramsPerL * stockL, additive, kit),
+    );
+    mix.push(told.mixStock(name, powders.join(told.and), figure(stockL)));
+    const [perDay, perHour] = [figure(mlPerDay), figure(mlPerDay / 24, 1)];
     dose.push(
-      `${name}: ${mlPerDay} mL a day (${(mlPerDay / 24).toFixed(1)} mL an hour)${minutes}.`,
+      kit.pumpMlPerMin > 0
+        ? told.doseStockByPump(name, perDay, perHour, figure(mlPerDay / kit.pumpMlPerMin, 1))
+        : told.doseStock(name, perDay, perHour),
     );
   }
   if (change.percent > 0) {
     const litres = (change.percent / 100) * tank.volumeL;
     const grams = saltGrams(litres, change.salinityPractical, change.newWaterTempC);
     dose.push(
-      `Water change: ${litres.toFixed(1)} L (${change.percent} %) every ${change.everyDays} days, mixed to ${change.salinityPractical} ppt with ${change.salt.name} (about ${text(grams)} of dry salt; weigh, then measure).`,
+      told.change(
+        figure(litres, 1),
+        figure(change.percent),
+        change.everyDays,
+        figure(change.salinityPractical),
+        change.salt.name,
+        text(grams),
+      ),
     );
   }
   return { mix, dose, monthly: monthly(scenario, litresOfTopOff) };

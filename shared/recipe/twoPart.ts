@@ -1,3 +1,4 @@
+import { say } from '../words/plans';
 import type { Scenario } from '../scenario/schema';
 import { additives, type AdditiveId } from '../species/additives';
 
@@ -46,9 +47,9 @@ export function twoPart(carbonate: Carbonate, mlPerDay: number, scenario: Scenar
     },
   ];
   return [
-    stock('part one: carbonate', [{ additive: carbonate, gramsPerL }]),
+    stock(say.ways.partOne, [{ additive: carbonate, gramsPerL }]),
     stock(
-      'part two: calcium',
+      say.ways.partTwo,
       minerals.filter((one) => one.gramsPerL > 0),
     ),
   ];

@@ -2,6 +2,8 @@ import { faultKinds } from '../faults/faultKinds';
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { readColumn, readLedger } from '../trace/trace';
+import { say } from '../words/drillTold';
+import { figure, figureText } from '../words/figure';
 import { spanText } from './clockText';
 import type { DrillOutcome, LineResult } from './drillOutcome';
 import { lineTexts, limitText } from './lineTexts';
@@ -26,6 +28,9 @@ const TOLD = [
   'salinityHigh',
 ];
 
+const phTold = (ph: number) => figureText(phText(ph));
+const limitTold = (...line: Parameters<typeof limitText>) => figureText(limitText(...line));
+
 const moment = (timeH: number, text: string, grave = false): Moment => ({ timeH, text, grave });
 
 function ofFaults({ faults, start, days }: Scenario): Moment[] {
@@ -35,7 +40,7 @@ function ofFaults({ faults, start, days }: Scenario): Moment[] {
     const toH = fromH + fault.hours;
     return [
       moment(fromH, label),
-      ...(lasts && toH <= days * 24 ? [moment(toH, `noticed and put right: ${label}`)] : []),
+      ...(lasts && toH <= days * 24 ? [moment(toH, say.putRight(label))] : []),
     ];
   });
 }
@@ -43,13 +48,12 @@ function ofFaults({ faults, start, days }: Scenario): Moment[] {
 function ofLine({ id, quantity, limit, trouble, firstH, backH, already }: LineResult): Moment[] {
   if (firstH === undefined || already || !TOLD.includes(id)) return [];
   const name = lineTexts[quantity].name;
-  const verb = trouble === 'above' ? 'passes' : 'falls below';
-  const return_ = trouble === 'above' ? 'below' : 'above';
+  const text = limitTold(quantity, limit);
+  const [goes, back] =
+    trouble === 'above' ? [say.passesAbove, say.backBelow] : [say.fallsBelow, say.backAbove];
   return [
-    moment(firstH, `${name} ${verb} ${limitText(quantity, limit)}`, id === 'phHarm'),
-    ...(backH === undefined
-      ? []
-      : [moment(backH, `${name} back ${return_} ${limitText(quantity, limit)}`)]),
+    moment(firstH, goes(name, text), id === 'phHarm'),
+    ...(backH === undefined ? [] : [moment(backH, back(name, text))]),
   ];
 }
 
@@ -63,8 +67,8 @@ function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
   const dry = switchings.find(({ pipe, dry: empty }) => pipe === 'topOff' && empty);
   const spill = switchings.find(({ pipe, opens }) => pipe === 'overflow' && opens);
   return [
-    ...(dry ? [moment(dry.timeH, `reservoir empty, pH ${phText(phAt(dry.timeH))}`)] : []),
-    ...(spill ? [moment(spill.timeH, 'the sump runs over onto the floor', true)] : []),
+    ...(dry ? [moment(dry.timeH, say.runsDry(phTold(phAt(dry.timeH))))] : []),
+    ...(spill ? [moment(spill.timeH, say.runsOver, true)] : []),
   ];
 }
 
@@ -76,8 +80,8 @@ function ofChalk({ trace }: DrillOutcome): Moment[] {
   const taken = readLedger(trace, 'precipitation');
   const hour = taken.findIndex((dkh) => dkh < taken[0]! - CHALK_DKH);
   if (hour < 0) return [];
-  const all = Math.abs(taken.at(-1)! - taken[0]!).toFixed(1);
-  return [moment(hour, `chalk falls out and takes ${all} dKH along (illustration)`)];
+  const all = figure(Math.abs(taken.at(-1)! - taken[0]!), 1);
+  return [moment(hour, say.chalk(all))];
 }
 
 /** What happens in a drill, in order of time. */
@@ -96,20 +100,22 @@ export function drillHeadline({ lines }: DrillOutcome): string {
   const of = (id: string) => lines.find((line) => line.id === id)!;
   const [high, harm] = [of('phHigh'), of('phHarm')];
   const passed = lines.filter(({ firstH, already }) => firstH !== undefined && !already);
-  if (passed.length === 0) {
-    return `Everything stays inside your limits; pH peaks at ${phText(high.worst)}.`;
-  }
+  const peak = phTold(high.worst);
+  if (passed.length === 0) return say.allInside(peak);
   if (high.firstH === undefined) {
-    const sides = passed.map(
-      ({ quantity, trouble, limit }) =>
-        `${lineTexts[quantity].name} goes ${trouble} ${limitText(quantity, limit)}`,
+    const sides = passed.map(({ quantity, trouble, limit }) =>
+      (trouble === 'above' ? say.goesAbove : say.goesBelow)(
+        lineTexts[quantity].name,
+        limitTold(quantity, limit),
+      ),
     );
-    return `pH peaks at ${phText(high.worst)}, inside your limit; but ${sides.join(', ')}.`;
+    return say.phInsideBut(peak, sides.join(', '));
   }
-  const harmText =
-    harm.firstH === undefined
-      ? `it stays below ${harm.limit}, and is`
-      : `it is above ${harm.limit} for ${spanText(harm.outsideH)}, and`;
-  const back = high.backH === undefined ? ', not back within the drill' : '';
-  return `pH peaks at ${phText(high.worst)}; ${harmText} above your ${high.limit} for ${spanText(high.outsideH)}${back}.`;
+  const isBack = high.backH !== undefined;
+  const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
+  if (harm.firstH === undefined) {
+    return (isBack ? say.phBelowHarm : say.phBelowHarmNotBack)(peak, harmPh, highPh, span);
+  }
+  const harmSpan = spanText(harm.outsideH);
+  return (isBack ? say.phAboveHarm : say.phAboveHarmNotBack)(peak, harmPh, harmSpan, highPh, span);
 }

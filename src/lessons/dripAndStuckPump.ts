@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/lessonDripAndStuckPump';
 import { newFault } from '../../shared/scenario/newFault';
 import type { Lesson } from './lesson';
 import { lessonScenario } from './lessonScenario';
@@ -5,11 +6,11 @@ import { measures } from './measures';
 
 export const dripAndStuckPump: Lesson = {
   id: 'drip-and-stuck-pump',
-  title: 'The slow drip and the stuck pump',
-  about: 'The same bottle of limewater, over days or at once.',
+  title: say.title,
+  about: say.about,
   scenario: lessonScenario({
-    title: 'A bottle of limewater',
-    question: 'Does it matter how fast the same limewater goes in?',
+    title: say.plan.title,
+    question: say.plan.question,
     days: 4,
     tank: { volumeL: 300, alkalinityDkh: 8.5, calciumMgPerL: 425 },
     corals: { useDkhPerDay: 0.6 },
@@ -18,7 +19,7 @@ export const dripAndStuckPump: Lesson = {
     gas: { kLaPerH: 1.5 },
     dosers: [
       {
-        name: 'limewater',
+        name: say.names.doser,
         recipe: [{ additive: 'calciumHydroxide', gramsPerL: 1.4 }],
         mlPerDay: 2000,
         schedule: { fromHour: 17 },
@@ -26,14 +27,13 @@ export const dripAndStuckPump: Lesson = {
       },
     ],
   }),
-  setting:
-    'A bottle of {begin.dosers.0.stockL} of limewater drips into {begin.tank.volumeL}: {begin.dosers.0.mlPerDay}, spread over {begin.dosers.0.schedule.hours}. pH peaks at {begin.phHighest}. Then someone sets the pump so that the day’s dose is in after {predicted.dosers.0.schedule.hours}.',
+  setting: say.setting,
   predict: {
-    question: 'The same limewater goes in each day, only faster. What changes?',
+    question: say.predict.question,
     choices: [
-      { id: 'nothing', text: 'Nothing much: a day’s dose is a day’s dose.' },
-      { id: 'ph', text: 'pH peaks higher; alkalinity ends where it did.' },
-      { id: 'both', text: 'Both end up much higher.' },
+      { id: 'nothing', text: say.predict.choices.nothing },
+      { id: 'ph', text: say.predict.choices.ph },
+      { id: 'both', text: say.predict.choices.both },
     ],
     right: 'ph',
     changes: [[['dosers', 0, 'schedule', 'hours'], 0.5]],
@@ -43,36 +43,25 @@ export const dripAndStuckPump: Lesson = {
       return ph && more ? 'both' : ph ? 'ph' : 'nothing';
     },
   },
-  reveal:
-    'pH now peaks at {predicted.phHighest} instead of {begin.phHighest}. Alkalinity ends at {predicted.alkalinityEnd}, against {begin.alkalinityEnd} before.',
+  reveal: say.reveal,
   control: {
     path: ['dosers', 0, 'schedule', 'hours'],
     range: [0.25, 24],
-    title: 'The day’s dose goes in over',
-    invite: 'Move the hours over which the day’s dose goes in.',
-    now: 'Over {now.dosers.0.schedule.hours} pH peaks at {now.phHighest}.',
+    title: say.control.title,
+    invite: say.control.invite,
+    now: say.control.now,
   },
   ask: {
-    question:
-      'The pump sticks on at {asked.dosers.0.schedule.pumpMlPerMin}, until the whole bottle of {asked.dosers.0.stockL} is in the tank. How high does pH go?',
+    question: say.ask.question,
     changes: [
       [['dosers', 0, 'schedule', 'pumpMlPerMin'], 80],
       [['faults'], [newFault('doserOn', { day: 1, hour: 9, hours: 96 })]],
     ],
-    answer:
-      'To {asked.phHighest}, and alkalinity moves by {asked.largestDailyChange} within a day. What stops this is not the pump but the size of the bottle: a reservoir that cannot harm the tank even when all of it goes in. First unplug the pump with dry hands, then measure; for sick animals ask a qualified aquatic vet.',
+    answer: say.ask.answer,
   },
-  why: [
-    'Hydroxide goes in at once; carbon dioxide from the air takes hours to follow. Dripped slowly, the air keeps up and pH hardly moves. Poured, the water has to give up its own carbon dioxide, and pH jumps until the air has caught up.',
-    'Alkalinity counts only what went in, not how fast. So a test of alkalinity will not warn you of a pump that doses in gulps; a pH probe will.',
-  ],
-  equation: {
-    text: 'Ca(OH)₂ + 2 CO₂ → Ca²⁺ + 2 HCO₃⁻',
-    inWords:
-      'One calcium hydroxide needs two carbon dioxides to become one calcium and two bicarbonates.',
-  },
+  why: Object.values(say.why),
+  equation: say.equation,
   charts: ['ph_nbs', 'alkalinity_dkh'],
   pictures: ['species', 'day'],
-  assumes:
-    'Chalk falls out by itself only at very high saturation, and how fast is an illustration, not a prediction. Above the range of the constants pH is shown only as beyond it. Calcium hydroxide: gloves and goggles.',
+  assumes: say.assumes,
 };

@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/lessonFrame';
 import { valueAt } from '../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../shared/scenario/fields';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
@@ -18,7 +19,8 @@ const isMeasure = (name: string): name is MeasureId => name in measures;
 
 /** A unit as it is said in a sentence. */
 const spoken = (unit: string): string =>
-  unit === '1/h' ? 'per hour' : unit === 'h' ? 'hours' : unit.replace('/day', ' a day');
+  ({ '1/h': say.units.perHour, h: say.units.hours, days: say.units.days })[unit] ??
+  unit.replace('/day', say.units.aDay);
 
 const withUnit = (number: string, unit: string) =>
   unit === '' ? number : `${number} ${spoken(unit)}`;

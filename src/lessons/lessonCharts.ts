@@ -1,3 +1,5 @@
+import { figure } from '../../shared/words/figure';
+import { say } from '../../shared/words/lessonFrame';
 import type { ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import type { DisplayUnits } from '../../shared/units/display';
@@ -14,10 +16,10 @@ import type { Lesson, LessonRuns, RunName } from './lesson';
 
 const skeleton: ChartKind = {
   column: 'skeleton_g',
-  title: 'Skeleton laid down',
+  title: say.skeleton,
   unit: 'g',
   least: 1,
-  format: (grams) => grams.toFixed(1),
+  format: (grams) => figure(grams, 1),
 };
 
 /** A chart of the bench, or the skeleton's, in the reader's units. */
@@ -28,9 +30,9 @@ export const lessonChart = (column: ColumnId, display: DisplayUnits): ShownKind 
   );
 
 const drawn: readonly { run: RunName; label: string; ink: number }[] = [
-  { run: 'begin', label: 'at first', ink: 0 },
-  { run: 'predicted', label: 'then', ink: 1 },
-  { run: 'now', label: 'yours', ink: 2 },
+  { run: 'begin', label: say.runs.begin, ink: 0 },
+  { run: 'predicted', label: say.runs.predicted, ink: 1 },
+  { run: 'now', label: say.runs.now, ink: 2 },
 ];
 
 /** The lines of one chart; the changed plan only where the prediction changes something. */

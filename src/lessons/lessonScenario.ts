@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/lessonFrame';
 import { scenarioOf } from '../../shared/scenario/write';
 import type { Scenario, ScenarioFile } from '../../shared/scenario/schema';
 
@@ -8,7 +9,7 @@ export const lessonScenario = (own: Own): Scenario =>
   scenarioOf({
     type: 'paper-reef/scenario',
     version: 2,
-    place: 'The class tank of the field school at Quillon Bay',
+    place: say.place,
     topOff: { reservoirL: 30, refillEveryDays: 3, deadBandL: 0.1 },
     food: { gramsPerDay: 0 },
     ...own,

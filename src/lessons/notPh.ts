@@ -1,27 +1,27 @@
+import { say } from '../../shared/words/lessonNotPh';
 import { highest, lastOf } from '../../shared/verdict/measures';
 import type { Lesson } from './lesson';
 import { lessonScenario } from './lessonScenario';
 
 export const notPh: Lesson = {
   id: 'not-ph',
-  title: 'Alkalinity is not pH',
-  about: 'The air of the room moves pH; alkalinity does not notice.',
+  title: say.title,
+  about: say.about,
   scenario: lessonScenario({
-    title: 'Windows open, windows shut',
-    question: 'Which reading does the air of the room move?',
+    title: say.plan.title,
+    question: say.plan.question,
     days: 3,
     tank: { volumeL: 300, alkalinityDkh: 8.5 },
     corals: { useDkhPerDay: 0 },
     room: { co2Ppm: 450 },
   }),
-  setting:
-    'A tank of {begin.tank.volumeL} without stony corals, at {begin.alkalinityStart}. The windows are open and the room has {begin.room.co2Ppm} of carbon dioxide. Then winter comes, the windows stay shut, and the room has {predicted.room.co2Ppm}.',
+  setting: say.setting,
   predict: {
-    question: 'What do the two tests say once the water has settled in the stale air?',
+    question: say.predict.question,
     choices: [
-      { id: 'both', text: 'Both alkalinity and pH are lower.' },
-      { id: 'alkalinity', text: 'Alkalinity is lower, pH is the same.' },
-      { id: 'ph', text: 'pH is lower, alkalinity is the same.' },
+      { id: 'both', text: say.predict.choices.both },
+      { id: 'alkalinity', text: say.predict.choices.alkalinity },
+      { id: 'ph', text: say.predict.choices.ph },
     ],
     right: 'ph',
     changes: [[['room', 'co2Ppm'], 1500]],
@@ -33,31 +33,21 @@ export const notPh: Lesson = {
       return alkalinity && ph ? 'both' : alkalinity ? 'alkalinity' : ph ? 'ph' : 'none';
     },
   },
-  reveal:
-    'pH peaked at {begin.phHighest} with open windows and peaks at {predicted.phHighest} in the stale room. Alkalinity ends at {begin.alkalinityEnd} in the one and at {predicted.alkalinityEnd} in the other.',
+  reveal: say.reveal,
   control: {
     path: ['room', 'co2Ppm'],
     range: [400, 2500],
-    invite: 'Move the carbon dioxide of the room.',
-    now: 'At {now.room.co2Ppm} pH swings between {now.phLowest} and {now.phHighest}; alkalinity ends at {now.alkalinityEnd}.',
+    invite: say.control.invite,
+    now: say.control.now,
   },
   ask: {
-    question:
-      'Someone reads a low pH in this room and wants to dose alkalinity to mend it. Which window would mend it instead?',
+    question: say.ask.question,
     changes: [[['room', 'co2Ppm'], 420]],
-    answer:
-      'An open one. In outdoor air, {asked.room.co2Ppm}, the same water peaks at {asked.phHighest} with alkalinity still at {asked.alkalinityEnd}. A dose would raise a number that was never low.',
+    answer: say.ask.answer,
   },
-  why: [
-    'Alkalinity counts charges: how much more positive salt than negative salt the water holds. Carbon dioxide has no charge. When it enters, it turns carbonate into bicarbonate, two charges in one piece becoming one charge in each of two pieces. The sum of charges stays.',
-    'pH answers to how the carbon is shared out. More carbon dioxide makes more acid, and pH falls. So a pH reading says nothing about alkalinity unless the air is known.',
-  ],
-  equation: {
-    text: 'CO₂ + CO₃²⁻ + H₂O ⇌ 2 HCO₃⁻',
-    inWords:
-      'Carbon dioxide, carbonate and water make two bicarbonates: two charges before, two charges after.',
-  },
+  why: Object.values(say.why),
+  equation: say.equation,
   charts: ['ph_nbs', 'alkalinity_dkh'],
   pictures: ['species', 'day'],
-  assumes: 'The room’s air is the same all day. The trial starts on its settled daily cycle.',
+  assumes: say.assumes,
 };

@@ -1,28 +1,28 @@
+import { say } from '../../shared/words/lessonSmallTank';
 import type { Lesson } from './lesson';
 import { lessonScenario } from './lessonScenario';
 import { measures } from './measures';
 
 export const smallTank: Lesson = {
   id: 'small-tank',
-  title: 'Small tank, fast tank',
-  about: 'The same corals, the same lamp, the same air; only the water is less.',
+  title: say.title,
+  about: say.about,
   scenario: lessonScenario({
-    title: 'The same corals in less water',
-    question: 'How much faster does a small tank move?',
+    title: say.plan.title,
+    question: say.plan.question,
     days: 2,
     tank: { volumeL: 300, alkalinityDkh: 8.5 },
     corals: { measuredAs: 'area', rateMmolPerM2PerDay: 100, areaM2: 0.06 },
     evaporation: { litresPerDay: 1 },
     topOff: { reservoirL: 0 },
   }),
-  setting:
-    'Living coral of {begin.corals.areaM2} sits in {begin.tank.volumeL} and takes alkalinity down by {begin.alkalinityFall} in {begin.days}. The room takes {begin.evaporation.litresPerDay} of fresh water, and nobody tops it off. Then the same corals move into {predicted.tank.volumeL}.',
+  setting: say.setting,
   predict: {
-    question: 'What does alkalinity do in the smaller tank?',
+    question: say.predict.question,
     choices: [
-      { id: 'same', text: 'It falls as before: they are the same corals.' },
-      { id: 'faster', text: 'It falls faster, about in step with the water that is missing.' },
-      { id: 'slower', text: 'It falls more slowly: there is less of it to take.' },
+      { id: 'same', text: say.predict.choices.same },
+      { id: 'faster', text: say.predict.choices.faster },
+      { id: 'slower', text: say.predict.choices.slower },
     ],
     right: 'faster',
     changes: [[['tank', 'volumeL'], 30]],
@@ -32,30 +32,21 @@ export const smallTank: Lesson = {
       return ratio < 0.9 ? 'slower' : ratio > 0.6 * less ? 'faster' : 'same';
     },
   },
-  reveal:
-    'In {predicted.days} the corals take {predicted.takenByCorals} from the small tank, {begin.takenByCorals} from the large one. Its salinity climbs to {predicted.salinityHighest}, the large one’s to {begin.salinityHighest}.',
+  reveal: say.reveal,
   control: {
     path: ['tank', 'volumeL'],
     range: [15, 600],
-    invite: 'Move the volume of water.',
-    now: 'In {now.tank.volumeL} the corals take {now.takenByCorals} and salinity reaches {now.salinityHighest}.',
+    invite: say.control.invite,
+    now: say.control.now,
   },
   ask: {
-    question:
-      'In a tank of {asked.tank.volumeL}, how far do {asked.days} without top-off and dose go?',
+    question: say.ask.question,
     changes: [[['tank', 'volumeL'], 15]],
-    answer:
-      'Corals take {asked.takenByCorals}, though alkalinity only falls by {asked.alkalinityFall}: what evaporates leaves the rest behind in less water. Salinity reaches {asked.salinityHighest}. A small tank forgives a day, not a weekend.',
+    answer: say.ask.answer,
   },
-  why: [
-    'Corals take moles, and evaporation takes litres. Tests read a concentration: moles in each litre. The same bite out of less water is a larger change.',
-    'Everything that reaches the water as an amount scales the same way: food, a spilled dose, a stuck pump. That is the whole case for a larger sump.',
-  ],
-  equation: {
-    text: 'change of a reading = amount taken ⁄ volume',
-    inWords: 'The change of a reading is the amount taken divided by the volume.',
-  },
+  why: Object.values(say.why),
+  equation: say.equation,
   charts: ['alkalinity_dkh', 'salinity_ppt'],
   pictures: ['flow'],
-  assumes: 'Rate and surface of the corals are invented but usual. No top-off in this lesson.',
+  assumes: say.assumes,
 };

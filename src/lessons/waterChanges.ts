@@ -1,14 +1,15 @@
+import { say } from '../../shared/words/lessonWaterChanges';
 import { lastOf } from '../../shared/verdict/measures';
 import type { Lesson } from './lesson';
 import { lessonScenario } from './lessonScenario';
 
 export const waterChanges: Lesson = {
   id: 'water-changes',
-  title: 'When water changes stop being enough',
-  about: 'The same bucket every week, against corals that want more.',
+  title: say.title,
+  about: say.about,
   scenario: lessonScenario({
-    title: 'A bucket a week',
-    question: 'How much use can a weekly water change carry?',
+    title: say.plan.title,
+    question: say.plan.question,
     days: 60,
     tank: { volumeL: 300, alkalinityDkh: 8.5 },
     corals: { useDkhPerDay: 0.06 },
@@ -16,7 +17,7 @@ export const waterChanges: Lesson = {
       percent: 15,
       everyDays: 7,
       salt: {
-        name: 'high-alkalinity mix',
+        name: say.names.salt,
         alkalinityDkh: 11.5,
         calciumMgPerL: 450,
         magnesiumMgPerL: 1380,
@@ -24,14 +25,13 @@ export const waterChanges: Lesson = {
       },
     },
   }),
-  setting:
-    'A tank of {begin.tank.volumeL} gets {begin.waterChanges.percent} new water every {begin.waterChanges.everyDays}, mixed to {begin.waterChanges.salt.alkalinityDkh}. Its young corals use {begin.corals.useDkhPerDay}, and after {begin.days} it stands at {begin.alkalinityEnd}. The corals thrive; a year later they use {predicted.corals.useDkhPerDay}.',
+  setting: say.setting,
   predict: {
-    question: 'With the same bucket every week, what happens now?',
+    question: say.predict.question,
     choices: [
-      { id: 'holds', text: 'It holds: new water brings more than the tank has lost.' },
-      { id: 'below', text: 'It sinks below the limit of the keeper’s band.' },
-      { id: 'climbs', text: 'It climbs: the salt mix is richer than the tank.' },
+      { id: 'holds', text: say.predict.choices.holds },
+      { id: 'below', text: say.predict.choices.below },
+      { id: 'climbs', text: say.predict.choices.climbs },
     ],
     right: 'below',
     changes: [[['corals', 'useDkhPerDay'], 0.3]],
@@ -41,35 +41,24 @@ export const waterChanges: Lesson = {
       return end > scenario.tank.alkalinityDkh + 0.3 ? 'climbs' : 'holds';
     },
   },
-  reveal:
-    'It sinks to {predicted.alkalinityEnd}, below the keeper’s limit of {predicted.limits.alkalinityLowDkh}. The new water lifts it a little each week; the corals take more than that before the next bucket.',
+  reveal: say.reveal,
   control: {
     path: ['waterChanges', 'percent'],
     range: [0, 50],
-    invite: 'Back to the young corals: move the size of the bucket.',
-    now: '{now.waterChanges.percent} every {now.waterChanges.everyDays} ends at {now.alkalinityEnd}. The largest move within a day is {now.largestDailyChange}.',
+    invite: say.control.invite,
+    now: say.control.now,
   },
   ask: {
-    question:
-      'Grown corals, and a bucket of {asked.waterChanges.percent} a week: does that hold the band, and what does it cost?',
+    question: say.ask.question,
     changes: [
       [['corals', 'useDkhPerDay'], 0.3],
       [['waterChanges', 'percent'], 50],
     ],
-    answer:
-      'It ends at {asked.alkalinityEnd}, and every change moves the tank by up to {asked.largestDailyChange} within a day. Beyond a certain use the answer is not a larger bucket but a dose that goes in as slowly as the corals take it.',
+    answer: say.ask.answer,
   },
-  why: [
-    'A water change moves the tank a part of the way towards the new water. The nearer the tank already is, the less it brings. So there is a level at which a week’s gain equals a week’s use, and that level sinks as use climbs.',
-    'For small use the level lies inside the band and the bucket is enough. For large use it lies below, however good the salt.',
-  ],
-  equation: {
-    text: 'use · days between changes = share changed · (new water − tank)',
-    inWords:
-      'At the level where it settles, what the corals use between two changes equals the share changed times the difference between the new water and the tank.',
-  },
+  why: Object.values(say.why),
+  equation: say.equation,
   charts: ['alkalinity_dkh', 'calcium_mg_l'],
   pictures: ['flow'],
-  assumes:
-    'The salt mix is an invented one of the high family, and the limits are common practice. Corals slow down gently as saturation falls.',
+  assumes: say.assumes,
 };

@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/lessonWhyItFalls';
 import { lastOf } from '../../shared/verdict/measures';
 import type { Lesson } from './lesson';
 import { lessonScenario } from './lessonScenario';
@@ -15,27 +16,26 @@ const pump = (
 
 export const whyItFalls: Lesson = {
   id: 'why-it-falls',
-  title: 'Why alkalinity falls as corals grow',
-  about: 'The ledger of a growing tank: what is enough today is too little next month.',
+  title: say.title,
+  about: say.about,
   scenario: lessonScenario({
-    title: 'A dose that once was enough',
-    question: 'The pumps give what the corals took on the first day. Does alkalinity hold?',
+    title: say.plan.title,
+    question: say.plan.question,
     days: 60,
     tank: { volumeL: 300, alkalinityDkh: 8.5 },
     corals: { useDkhPerDay: 0.6, growthPercentPerDay: 0.6 },
     dosers: [
-      pump('soda ash', 'sodiumCarbonate', 50),
-      pump('calcium', 'calciumChlorideDihydrate', 69.5),
+      pump(say.names.soda, 'sodiumCarbonate', 50),
+      pump(say.names.calcium, 'calciumChlorideDihydrate', 69.5),
     ],
   }),
-  setting:
-    'A tank of {begin.tank.volumeL} starts at {begin.alkalinityStart}. On the first day its corals take {begin.useFirstDay}, and two pumps bring that much back, day after day. The corals grow by {begin.corals.growthPercentPerDay}.',
+  setting: say.setting,
   predict: {
-    question: 'After {begin.days}, where is alkalinity?',
+    question: say.predict.question,
     choices: [
-      { id: 'same', text: 'Where it was: what is taken is brought back.' },
-      { id: 'lower', text: 'Lower: the corals take more than they did.' },
-      { id: 'higher', text: 'Higher: growing corals give alkalinity back.' },
+      { id: 'same', text: say.predict.choices.same },
+      { id: 'lower', text: say.predict.choices.lower },
+      { id: 'higher', text: say.predict.choices.higher },
     ],
     right: 'lower',
     changes: [],
@@ -44,31 +44,21 @@ export const whyItFalls: Lesson = {
       return Math.abs(change) < 0.3 ? 'same' : change < 0 ? 'lower' : 'higher';
     },
   },
-  reveal:
-    'Alkalinity ends at {begin.alkalinityEnd}, which is {begin.alkalinityFall} lower. The corals took {begin.takenByCorals} in all and laid down {begin.skeletonG} of skeleton. Use went from {begin.useFirstDay} to {begin.useLastDay}, while the pumps stayed as they were.',
+  reveal: say.reveal,
   control: {
     path: ['corals', 'growthPercentPerDay'],
     range: [0, 1],
-    invite: 'Move the growth of the corals, and watch the end of the line.',
-    now: 'Growing by {now.corals.growthPercentPerDay}, they use {now.useLastDay} at the end, and alkalinity ends at {now.alkalinityEnd}.',
+    invite: say.control.invite,
+    now: say.control.now,
   },
   ask: {
-    question: 'What if the corals did not grow at all: would the same pumps hold the tank?',
+    question: say.ask.question,
     changes: [[['corals', 'growthPercentPerDay'], 0]],
-    answer:
-      'Yes. Without growth of the colony use stays at {asked.useLastDay} and alkalinity ends at {asked.alkalinityEnd}. Skeleton is still laid down, {asked.skeletonG} of it: what changes the dose is not that corals build, but that there is more coral to build.',
+    answer: say.ask.answer,
   },
-  why: [
-    'A coral builds its skeleton of calcium carbonate. For each piece it takes one calcium and one carbonate from the water. Carbonate carries two charges, so every piece costs two equivalents of alkalinity.',
-    'As the colony grows, more surface builds. Use climbs in step with it, and a dose that never changes falls behind. As alkalinity sinks, saturation sinks too and growth slows a little: that hides part of the gap.',
-  ],
-  equation: {
-    text: 'Ca²⁺ + 2 HCO₃⁻ → CaCO₃ + CO₂ + H₂O',
-    inWords:
-      'One calcium and two bicarbonates make one calcium carbonate, one carbon dioxide and one water. The two bicarbonates are the two equivalents.',
-  },
+  why: Object.values(say.why),
+  equation: say.equation,
   charts: ['alkalinity_dkh', 'skeleton_g'],
   pictures: ['flow'],
-  assumes:
-    'Growth of the use is even and branching, and answers gently to saturation (common practice). The tank is not fed.',
+  assumes: say.assumes,
 };

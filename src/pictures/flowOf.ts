@@ -1,3 +1,5 @@
+import { figure } from '../../shared/words/figure';
+import { say } from '../../shared/words/pictures';
 import { ledgerBetween, lastOf } from '../../shared/verdict/measures';
 import { readColumn, type Trace } from '../../shared/trace/trace';
 
@@ -44,13 +46,17 @@ export function flowOf(trace: Trace): Flow {
   };
 }
 
+const { flow: told } = say;
+
 /** The picture in words. */
 export function flowSentence(flow: Flow): string {
   const list = (streams: readonly Stream[]) =>
-    streams.map(({ label, dkh }) => `${label} ${dkh.toFixed(2)} dKH`).join(', ');
-  const brought =
-    flow.brought.length > 0 ? `Brought: ${list(flow.brought)}.` : 'Nothing is brought.';
-  const taken = flow.taken.length > 0 ? `Taken: ${list(flow.taken)}.` : 'Nothing is taken.';
-  const days = Number(flow.days.toFixed(1));
-  return `In ${days} days. ${brought} ${taken} The tank goes from ${flow.startDkh.toFixed(2)} to ${flow.endDkh.toFixed(2)} dKH, and ${flow.skeletonG.toFixed(0)} g of skeleton are laid down.`;
+    streams.map(({ label, dkh }) => told.stream(label, figure(dkh, 2))).join(', ');
+  const { brought, taken } = flow;
+  return [
+    told.in(figure(Number(flow.days.toFixed(1)))),
+    brought.length > 0 ? told.brought(list(brought)) : told.nothingBrought,
+    taken.length > 0 ? told.taken(list(taken)) : told.nothingTaken,
+    told.goes(figure(flow.startDkh, 2), figure(flow.endDkh, 2), figure(flow.skeletonG, 0)),
+  ].join(' ');
 }

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { scenarioOf } from '../../shared/scenario/write';
 import { cardCautions, stopRules } from '../../src/parts/card/stopRules';
+import { nextTestAt } from '../../src/parts/card/nextTest';
 
 const highTank = scenarioOf({
   type: 'paper-reef/scenario',
@@ -25,4 +26,17 @@ it('gives the cautions of what is in the plan', () => {
   const plain = { ...highTank, topOff: { ...highTank.topOff, additive: 'none' as const } };
   expect(cardCautions(plain).join(' ')).not.toContain('Calcium hydroxide');
   expect(cardCautions(plain).join(' ')).toContain('safety data sheet');
+});
+
+it('sets the next test within a week and the promise, sooner when the log asks for it', () => {
+  const said = (endH: number, onceInDays: number | undefined) =>
+    ({
+      fit: { startAt: '2026-03-01T10:00', endH },
+      nextTest: { onceInDays },
+    }) as unknown as Parameters<typeof nextTestAt>[2];
+  const now = '2026-03-11T10:00';
+  expect(nextTestAt(now, 28, undefined)).toBe('2026-03-18T10:00');
+  expect(nextTestAt(now, 4, undefined)).toBe('2026-03-15T10:00');
+  expect(nextTestAt(now, 28, said(240, 3))).toBe('2026-03-14T10:00');
+  expect(nextTestAt(now, 28, said(24, 3))).toBe('2026-03-18T10:00');
 });

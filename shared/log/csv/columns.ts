@@ -14,24 +14,27 @@ export interface LogColumn {
 
 /** Words that headers use, whole and in lower case, tried in this order. */
 const words: readonly (readonly [ColumnTarget, RegExp])[] = [
-  ['accuracyDkh', /accuracy|sigma|σ|spread|uncertainty/],
-  ['testsLeft', /tests? left|left in/],
+  ['accuracyDkh', /accuracy|sigma|σ|spread|uncertainty|streuung/],
+  ['testsLeft', /tests? left|left in|tests? übrig/],
   ['lot', /\b(lot|batch|charge)\b/],
-  ['grams', /\b(grams|amount|dose)\b|\bg\b/],
-  ['additive', /additive|substance|poured/],
-  ['waterChangePercent', /water.?change|\bwc\b|changed/],
-  ['notes', /note|comment|remark/],
+  ['grams', /\b(grams|amount|dose|gramm|menge|dosis)\b|\bg\b/],
+  ['additive', /additive|substance|poured|mittel|zusatz/],
+  ['waterChangePercent', /water.?change|\bwc\b|changed|wasserwechsel/],
+  ['notes', /note|comment|remark|notiz|bemerkung/],
   ['test', /\b(test|kit|method|kind)\b/],
-  ['alkalinityDkh', /alkalinity|\balk\b|\bd?kh\b|carbonate hardness/],
-  ['calciumMgPerL', /calcium|\bca\b/],
+  ['alkalinityDkh', /alkalinity|alkalinität|\balk\b|\bd?kh\b|carbonate hardness|karbonathärte/],
+  ['calciumMgPerL', /calcium|kalzium|\bca\b/],
   ['magnesiumMgPerL', /magnesium|\bmg\b(?!\/l)/],
-  ['nitrateMgPerL', /nitrate|\bno3\b/],
-  ['ammoniaMgPerL', /ammonia|ammonium|\bnh[34]\b/],
-  ['salinityPractical', /salinity|\bsal\b|gravity|\bsg\b|conductivity|\bppt\b|\bpsu\b/],
+  ['nitrateMgPerL', /nitrate?|\bno3\b/],
+  ['ammoniaMgPerL', /ammonia|ammonium|ammoniak|\bnh[34]\b/],
+  [
+    'salinityPractical',
+    /salinity|salinität|salzgehalt|dichte|\bsal\b|gravity|\bsg\b|conductivity|\bppt\b|\bpsu\b/,
+  ],
   ['phNbs', /\bph\b/],
-  ['at', /when|date.*time|time.*date|timestamp|^at$/],
-  ['date', /\b(date|day)\b/],
-  ['timeOfDay', /\b(time|clock|hour)\b/],
+  ['at', /when|wann|date.*time|time.*date|timestamp|^at$/],
+  ['date', /\b(date|day|datum|tag)\b/],
+  ['timeOfDay', /\b(time|clock|hour|uhrzeit|zeit|uhr)\b/],
   ['tempC', /temp/],
 ];
 
@@ -46,7 +49,7 @@ function unitIn(own: string, name: string, unit: string): string | undefined {
   if (unit !== '') return testUnit(own, unit)?.name;
   if (testUnitsOf(own).length === 1) return own;
   const spelled = name.split(/[\s_]+/).map((word) => testUnit(own, word)?.name);
-  const implied = /gravity/.test(name)
+  const implied = /gravity|dichte/.test(name)
     ? 'SG 25/25'
     : /conductivity/.test(name)
       ? 'mS/cm at 25 °C'

@@ -1,3 +1,4 @@
+import { say } from '../../words/csv';
 import { sameReading, type Reading } from '../reading';
 import { needsUnit, readHeader, type LogColumn } from './columns';
 import { dayOrder, dependsOnOrder, type DayOrder } from './dates';
@@ -63,16 +64,16 @@ export function questions({ columns, decimal, order }: Understanding): string[] 
   const has = (...targets: string[]) =>
     columns.some(({ target }) => targets.includes(target ?? ''));
   return [
-    ...(has('at', 'date') ? [] : ['Which column says when?']),
-    ...columns.filter(needsUnit).map(({ header }) => `In which unit is “${header}”?`),
-    ...(decimal ? [] : ['Is “1,285” one and a bit, or one thousand two hundred and eighty-five?']),
-    ...(order ? [] : ['Is 3/4 the third of April or the fourth of March?']),
+    ...(has('at', 'date') ? [] : [say.asks.when]),
+    ...columns.filter(needsUnit).map(({ header }) => say.asks.unit(header)),
+    ...(decimal ? [] : [say.asks.decimal]),
+    ...(order ? [] : [say.asks.order]),
   ];
 }
 
 /** The lines of the file on which its rows begin: a cell in quotes may run over several. */
-function linesOf(rows: CsvRows): number[] {
-  let line = 1;
+function linesOf(rows: CsvRows, headerLine: number): number[] {
+  let line = headerLine;
   return rows.map((row) => {
     const begins = line;
     line += 1 + row.reduce((sum, cell) => sum + (cell.match(/\r\n|\r|\n/g)?.length ?? 0), 0);
@@ -80,20 +81,21 @@ function linesOf(rows: CsvRows): number[] {
   });
 }
 
-/** Every row accounted for: taken, refused with line and reason, or empty. */
+/** Every row accounted for: taken, refused with line and reason, or empty; a header of ours is on no line, 0. */
 export function previewImport(
   rows: CsvRows,
   { columns, decimal, order }: Understanding,
   known: readonly Reading[],
+  headerLine = 1,
 ): Preview {
-  const lines = linesOf(rows);
+  const lines = linesOf(rows, headerLine);
   const taken: Reading[] = [];
   const refused: Refused[] = [];
   let emptyLines = 0;
-  const seen = new Map<string, { reading: Reading; where: string }[]>();
-  const remember = (reading: Reading, where: string) =>
-    seen.set(reading.at, [...(seen.get(reading.at) ?? []), { reading, where }]);
-  for (const reading of known) remember(reading, 'already in the log');
+  const seen = new Map<string, { reading: Reading; why: string }[]>();
+  const remember = (reading: Reading, why: string) =>
+    seen.set(reading.at, [...(seen.get(reading.at) ?? []), { reading, why }]);
+  for (const reading of known) remember(reading, say.rows.sameInLog);
   rows.slice(1).forEach((row, i) => {
     const line = lines[i + 1]!;
     if (isEmpty(row)) {
@@ -107,10 +109,10 @@ export function previewImport(
     }
     const { reading } = outcome;
     const twin = seen.get(reading.at)?.find((other) => sameReading(other.reading, reading));
-    if (twin) refused.push({ line, reasons: [`The same is ${twin.where}.`], duplicate: true });
+    if (twin) refused.push({ line, reasons: [twin.why], duplicate: true });
     else {
       taken.push(reading);
-      remember(reading, `on line ${line}`);
+      remember(reading, say.rows.sameOnLine(line));
     }
   });
   return { taken, refused, emptyLines };

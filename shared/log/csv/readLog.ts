@@ -1,5 +1,7 @@
 import * as v from 'valibot';
 import { additiveIds, additives } from '../../species/additives';
+import { say as csv } from '../../words/csv';
+import { figure } from '../../words/figure';
 import { testUnit } from '../../units/testUnits';
 import { readingField, readingSchema, saysSomething, type Reading } from '../reading';
 import { ownUnit, type ColumnTarget, type LogColumn } from './columns';
@@ -15,27 +17,29 @@ export interface Reader {
 
 export type RowOutcome = { readonly reading: Reading } | { readonly reasons: readonly string[] };
 
-const refuse = (what: string, got: string, expected: string) =>
-  `${what}: got “${got}”; expected ${expected}.`;
+const say = csv.rows;
+const { refuse } = say;
 
 /** A number in the unit of its column, turned into the field's own; or why not. */
 function numberOf(column: LogColumn, cell: string, decimal: DecimalMark): number | string {
   const own = ownUnit(column.target!)!;
   const { title, quantity } = readingField(column.target as keyof Reading);
   const typed = readNumber(cell, decimal);
-  const mark = decimal === '.' ? 'point' : 'comma';
-  if (typed === undefined) return refuse(title, cell, `a number with a decimal ${mark}`);
+  if (typed === undefined)
+    return refuse(title, cell, decimal === '.' ? say.numberWithPoint : say.numberWithComma);
   const unit = testUnit(own, column.unit ?? own);
   let value: number;
   try {
     value = Number((unit?.toOwn(typed) ?? NaN).toPrecision(12));
   } catch (error) {
-    return `${title}: “${cell}” ${column.unit} cannot be: ${(error as Error).message}.`;
+    return say.cannotBe(title, cell, column.unit ?? own, (error as Error).message);
   }
   const { min, max } = quantity!;
   if (value >= min && value <= max) return unit?.name === own ? typed : value;
   const mistake = quantity!.mistake?.(value);
-  return refuse(title, cell, `${min} to ${max} ${own}`) + (mistake ? ` ${mistake}.` : '');
+  return (
+    refuse(title, cell, say.range(figure(min), figure(max), own)) + (mistake ? ` ${mistake}.` : '')
+  );
 }
 
 /** An additive by its name here, its label or its formula. */
@@ -59,7 +63,7 @@ const cellOf = (cells: readonly string[], columns: readonly LogColumn[], target:
 /** One row of a file as a reading, or every reason why it is none. */
 export function readRow(cells: readonly string[], { columns, decimal, order }: Reader): RowOutcome {
   if (cells.length > columns.length) {
-    return { reasons: [`${cells.length} cells under ${columns.length} headers.`] };
+    return { reasons: [say.tooManyCells(cells.length, columns.length)] };
   }
   const reasons: string[] = [];
   const raw: Record<string, unknown> = {};
@@ -67,7 +71,7 @@ export function readRow(cells: readonly string[], { columns, decimal, order }: R
   const at = readMoment(dateCell, cellOf(cells, columns, 'timeOfDay'), order);
   if (at === undefined) {
     const clock = cellOf(cells, columns, 'timeOfDay');
-    reasons.push(refuse('When', `${dateCell} ${clock}`.trim(), 'a day and time that exist'));
+    reasons.push(refuse(readingField('at').title, `${dateCell} ${clock}`.trim(), say.realMoment));
   } else raw.at = at;
   columns.forEach((column, i) => {
     const cell = cells[i] ?? '';
@@ -83,11 +87,9 @@ export function readRow(cells: readonly string[], { columns, decimal, order }: R
     return {
       reasons: checked.issues.map((issue) => {
         const name = issue.path?.[0]?.key as keyof Reading;
-        return refuse(readingField(name).title, String(issue.input), issue.expected ?? 'another');
+        return refuse(readingField(name).title, String(issue.input), issue.expected ?? say.another);
       }),
     };
   }
-  return saysSomething(checked.output)
-    ? { reading: checked.output }
-    : { reasons: ['Nothing was measured or done.'] };
+  return saysSomething(checked.output) ? { reading: checked.output } : { reasons: [say.nothing] };
 }

@@ -13,6 +13,7 @@ export const en = {
   },
   opening: 'Opening…',
   notFetched: 'This page could not be fetched. Reload to try again.',
+  wordsHere: 'Words used here:',
   newer: {
     here: 'A newer Paper Reef is here. This one goes on working until you change.',
     takenOver:

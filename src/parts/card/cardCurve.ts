@@ -1,3 +1,4 @@
+import { say } from '../../../shared/words/card';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 
@@ -32,7 +33,7 @@ export function cardCurve(dkh: Float64Array, low: number, high: number): Curve {
     y,
     days: Array.from({ length: weeks + 1 }, (_, week) => ({
       x: x(week * WEEK_H),
-      label: week === 0 ? 'begin' : `day ${week * 7}`,
+      label: week === 0 ? say.begin : say.day(week * 7),
     })),
   };
 }

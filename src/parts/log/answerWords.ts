@@ -1,3 +1,5 @@
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/fit';
 import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -10,7 +12,7 @@ const dayAfter = ({ fit }: LogAnswer, hours: number): string =>
 export function useSentence(answer: LogAnswer): string {
   const { useNow, fit } = answer;
   const by = 2 * useNow.standardErrorDkhPerDay;
-  return `The corals take ${useNow.dkhPerDay.toFixed(2)} ± ${by.toFixed(2)} dKH a day on ${dayAfter(answer, fit.endH)}.`;
+  return say.answer.use(figure(useNow.dkhPerDay, 2), figure(by, 2), dayAfter(answer, fit.endH));
 }
 
 /** The straight line through the readings, doses and all: what the keeper sees. */
@@ -23,9 +25,10 @@ export function slopeSentence({ fit }: LogAnswer): string {
     points.map(({ value }) => value),
     sigma,
   );
-  const by = (2 * standardErrorDkhPerDay).toFixed(2);
-  const word = slopeDkhPerDay < 0 ? 'fall' : 'rise';
-  return `The readings ${word} by ${Math.abs(slopeDkhPerDay).toFixed(2)} ± ${by} dKH a day.`;
+  return say.answer[slopeDkhPerDay < 0 ? 'fall' : 'rise'](
+    figure(Math.abs(slopeDkhPerDay), 2),
+    figure(2 * standardErrorDkhPerDay, 2),
+  );
 }
 
 /** How alkalinity itself moves, doses and all. */
@@ -34,44 +37,38 @@ export function driftSentence({ fan, fit }: LogAnswer): string {
   const week = fan.timesH.findIndex((t) => t >= fit.endH + 168);
   const [from, to] = [fan.dkh[now]!, fan.dkh[week]!];
   const by = 2 * fan.spreadDkh[week]!;
-  return `With today’s plan alkalinity goes from ${from.toFixed(1)} to ${to.toFixed(1)} ± ${by.toFixed(1)} dKH in a week.`;
+  return say.answer.drift(figure(from, 1), figure(to, 1), figure(by, 1));
 }
 
 export function leavingSentence(answer: LogAnswer, { limits }: Scenario): string {
   const { leaving } = answer;
-  const band = `${limits.alkalinityLowDkh}–${limits.alkalinityHighDkh} dKH`;
-  if (!leaving) return `It is outside your ${band} now.`;
+  const told = say.answer;
+  const band = `${figure(limits.alkalinityLowDkh)}–${figure(limits.alkalinityHighDkh)} dKH`;
+  if (!leaving) return told.outsideNow(band);
   const percent = Math.round(leaving.odds * 100);
-  if (percent < 1)
-    return `It stays inside your ${band} for four weeks in nearly every fit that the log allows.`;
-  const side = leaving.side === 'low' ? 'below' : 'above';
+  if (percent < 1) return told.stays(band);
+  const { side, oneInTenH, halfH } = leaving;
+  if (halfH !== undefined && halfH < answer.fit.endH + 24) {
+    return side === 'low' ? told.aboutToFall(band) : told.aboutToRise(band);
+  }
   const dates = [
-    ...(leaving.oneInTenH === undefined
-      ? []
-      : [`one chance in ten by ${dayAfter(answer, leaving.oneInTenH)}`]),
-    ...(leaving.halfH === undefined
-      ? []
-      : [`an even chance by ${dayAfter(answer, leaving.halfH)}`]),
-  ];
-  const soon = leaving.halfH !== undefined && leaving.halfH < answer.fit.endH + 24;
-  if (soon) return `It is about to leave your ${band}, ${side} it.`;
-  return `It leaves your ${band} ${side} with ${percent} % chance within four weeks${dates.length > 0 ? `: ${dates.join(', ')}` : ''}.`;
+    ...(oneInTenH === undefined ? [] : [told.oneInTen(dayAfter(answer, oneInTenH))]),
+    ...(halfH === undefined ? [] : [told.even(dayAfter(answer, halfH))]),
+  ].join(', ');
+  if (dates === '') return (side === 'low' ? told.leavesBelow : told.leavesAbove)(band, percent);
+  return (side === 'low' ? told.leavesBelowBy : told.leavesAboveBy)(band, percent, dates);
 }
 
 export function nextTestSentence(answer: LogAnswer): string {
   const { withinDkhPerDay, known, onceInDays, dailyTests } = answer.nextTest;
-  const wanted = `±${withinDkhPerDay} dKH a day`;
-  const day = (days: number) => dayAfter(answer, answer.fit.endH + days * 24);
-  if (known)
-    return `The consumption is known to ${wanted} already. Test weekly, at the same hour (common practice).`;
+  const told = say.nextTest;
+  const wanted = told.wanted(figure(withinDkhPerDay));
+  if (known) return told.known(wanted);
   if (onceInDays !== undefined) {
-    const sooner =
-      dailyTests !== undefined && dailyTests < onceInDays - 1
-        ? `; a test every day gets there in ${dailyTests} days`
-        : '';
-    return `Test next on ${day(onceInDays)}, at the same hour: with that the consumption is known to ${wanted}${sooner}.`;
+    const date = dayAfter(answer, answer.fit.endH + onceInDays * 24);
+    return dailyTests !== undefined && dailyTests < onceInDays - 1
+      ? told.onOrDaily(date, wanted, dailyTests)
+      : told.on(date, wanted);
   }
-  return dailyTests === undefined
-    ? `Four weeks of daily tests would not know the consumption to ${wanted}: ask for less, or test with a finer kit.`
-    : `One more test will not do: a test every day for ${dailyTests} days makes the consumption known to ${wanted}.`;
+  return dailyTests === undefined ? told.never(wanted) : told.daily(dailyTests, wanted);
 }

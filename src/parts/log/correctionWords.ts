@@ -1,26 +1,29 @@
-import { additives } from '../../../shared/species/additives';
+import { wordFor } from '../../../shared/scenario/words';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
 import type { Correction } from '../../client/outcome';
 
-const daysText = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
+const told = say.correction;
 
 /** How the water gets from what it is to the target, in a sentence or two. */
 export function correctionSentence(found: Correction, nowDkh: number, targetDkh: number): string {
-  const way = `from ${nowDkh.toFixed(1)} to ${targetDkh.toFixed(1)} dKH`;
+  const way = [figure(nowDkh, 1), figure(targetDkh, 1)] as const;
   switch (found.kind) {
     case 'none':
-      return `The water stands at ${nowDkh.toFixed(1)} dKH, where it should be: no correction.`;
+      return told.none(way[0]);
     case 'tooFast':
-      return `No daily dose gets ${way} without moving more than your ${found.mostDkhPerDay} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`;
-    case 'raise':
-      return `First ${way}: ${found.gramsPerDay} g of ${additives[found.additive].label} a day for ${daysText(found.days)}, dissolved in fresh water and poured in slowly each morning. Alkalinity then moves by at most ${found.largestDailyDkh.toFixed(2)} dKH in a day; pH peaks at ${found.peakPh.toFixed(2)}.`;
+      return told.tooFast(...way, figure(found.mostDkhPerDay));
+    case 'raise': {
+      const dose = told.grams(figure(found.gramsPerDay), wordFor(found.additive));
+      const effect = told.raised(figure(found.largestDailyDkh, 2), figure(found.peakPh, 2));
+      return `${told.raise(...way, dose, found.days)} ${effect}`;
+    }
     case 'wait': {
       const meanwhile =
-        found.shareOfDose > 0
-          ? `go on with ${Math.round(found.shareOfDose * 100)} % of the dose, since without any it would fall faster than your daily limit`
-          : 'dose nothing';
+        found.shareOfDose > 0 ? told.goOn(Math.round(found.shareOfDose * 100)) : told.doseNothing;
       return found.days === undefined
-        ? `First ${way}: ${meanwhile}; it does not get there within two months. Change water with a salt that holds less.`
-        : `First ${way}: wait about ${found.days.toFixed(1)} days and ${meanwhile}. It falls by at most ${found.largestDailyDkh.toFixed(2)} dKH in a day. Then begin.`;
+        ? told.tooSlow(...way, meanwhile)
+        : told.wait(...way, figure(found.days, 1), meanwhile, figure(found.largestDailyDkh, 2));
     }
   }
 }

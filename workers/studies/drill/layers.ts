@@ -1,3 +1,5 @@
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/drills';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { highest } from '../../../shared/verdict/measures';
 import { dumpAt } from './dump';
@@ -38,19 +40,19 @@ export function layersOf(scenario: Scenario, hour: number): readonly Layer[] {
   const switchL = topOff.secondSwitchL || SECOND_SWITCH_L;
   const limitMin = topOff.runLimitMinPerH || RUN_LIMIT_MIN;
   const options: [string, Change][] = [
-    ['nothing stops it', (plan) => plan],
+    [say.layers.nothing, (plan) => plan],
     [
-      `a second switch ${switchL} L above the level`,
+      say.layers.secondSwitch(figure(switchL)),
       (plan) => faultWith({ secondSwitch: 'works' })(topOffWith({ secondSwitchL: switchL })(plan)),
     ],
     [
-      `a run-time limit of ${limitMin} min an hour`,
+      say.layers.runLimit(figure(limitMin)),
       (plan) => faultWith({ runLimit: 'works' })(topOffWith({ runLimitMinPerH: limitMin })(plan)),
     ],
-    ['half the reservoir', topOffWith({ reservoirL: topOff.reservoirL / 2 })],
-    ['half the strength', topOffWith({ gramsPerL: topOff.gramsPerL / 2 })],
-    ['half the pump', topOffWith({ pumpLPerH: topOff.pumpLPerH / 2 })],
-    ['plain water in the reservoir', topOffWith({ additive: 'none' })],
+    [say.layers.halfReservoir, topOffWith({ reservoirL: topOff.reservoirL / 2 })],
+    [say.layers.halfStrength, topOffWith({ gramsPerL: topOff.gramsPerL / 2 })],
+    [say.layers.halfPump, topOffWith({ pumpLPerH: topOff.pumpLPerH / 2 })],
+    [say.layers.plain, topOffWith({ additive: 'none' })],
   ];
   return options
     .map(([title, change]) => {

@@ -1,3 +1,5 @@
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/drills';
 import { newResponse } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
@@ -48,16 +50,16 @@ export function responsePlans(
   });
   const { kLaPerH, co2Ppm, co2Hours, changePercent } = choices;
   return [
-    { id: 'nothing', title: 'nothing', scenario: { ...stopped, faults: forever } },
-    { id: 'stop', title: 'unplug', scenario: stopped },
+    { id: 'nothing', title: say.responses.nothing, scenario: { ...stopped, faults: forever } },
+    { id: 'stop', title: say.responses.stop, scenario: stopped },
     {
       id: 'aerate',
-      title: 'aerate',
+      title: say.responses.aerate,
       scenario: withResponse(newResponse('aerate', { ...when, hours: 72, kLaPerH })),
     },
     {
       id: 'carbonated',
-      title: 'CO₂ water',
+      title: say.responses.carbonated,
       scenario: withResponse(
         newResponse('carbonatedWater', {
           ...when,
@@ -68,12 +70,12 @@ export function responsePlans(
     },
     {
       id: 'co2Air',
-      title: 'CO₂ air',
+      title: say.responses.co2Air,
       scenario: withResponse(newResponse('co2Air', { ...when, hours: co2Hours, co2Ppm })),
     },
     {
       id: 'change',
-      title: `change ${changePercent} %`,
+      title: say.responses.change(figure(changePercent)),
       scenario: withResponse(newResponse('extraChange', { ...when, percent: changePercent })),
     },
   ];

@@ -1,6 +1,10 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { signed } from '../../../shared/verdict/texts';
+import { figure, figureText } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/fit';
 import type { Estimate, Fit } from './fit';
+
+const { notes } = say;
 
 /** A number that the log has hardly moved from what was known before. */
 const HARDLY = 0.8;
@@ -13,71 +17,47 @@ const isToldByLog = ({ standardError, priorSigma }: Estimate) =>
 
 function aboutReadings({ points }: Fit): string[] {
   const count = points.filter(({ kind }) => kind === 'alkalinity').length;
-  return count < FEW_READINGS
-    ? [
-        `Only ${count} alkalinity readings: the line through them can hardly be checked against itself.`,
-      ]
-    : [];
+  return count < FEW_READINGS ? [notes.fewReadings(count)] : [];
 }
 
 function aboutUse(fit: Fit): string[] {
   const { value, standardError } = find(fit, 'use')!;
-  return value < 2 * standardError
-    ? ['This consumption cannot be told apart from none at all yet.']
-    : [];
+  return value < 2 * standardError ? [notes.noneAtAll] : [];
 }
 
-function aboutGrowth(fit: Fit): string[] {
+function aboutGrowth(fit: Fit): string {
   const growth = find(fit, 'growth')!;
   return isToldByLog(growth)
-    ? [
-        `Consumption grows by ${growth.value.toFixed(2)} ± ${(2 * growth.standardError).toFixed(2)} % a day.`,
-      ]
-    : [
-        'Growth cannot be told apart from steady consumption yet: your plan’s growth stands in, give or take 0.3 % a day (common practice).',
-      ];
+    ? notes.grows(figure(growth.value, 2), figure(2 * growth.standardError, 2))
+    : notes.growthUnknown;
 }
 
-function aboutGas(fit: Fit, plan: Scenario): string[] {
+function aboutGas(fit: Fit, plan: Scenario): string {
   const lnKLa = find(fit, 'lnKLa');
-  if (!lnKLa) {
-    return [
-      `Gas exchange is not known from this log: your plan’s kLa of ${plan.gas.kLaPerH} per hour stands in. Three readings of pH or more, some before lights-on and some before lights-off, would tell.`,
-    ];
-  }
+  if (!lnKLa) return notes.gasUnknown(figure(plan.gas.kLaPerH));
   const kLa = Math.exp(lnKLa.value);
   const factor = Math.exp(2 * lnKLa.standardError);
   return isToldByLog(lnKLa)
-    ? [
-        `Gas exchange: kLa ${kLa.toFixed(2)} per hour, from ${(kLa / factor).toFixed(2)} to ${(kLa * factor).toFixed(2)}.`,
-      ]
-    : [
-        'The pH readings do not tell the gas exchange: your plan’s stands in, give or take a factor of two.',
-      ];
+    ? notes.gas(figure(kLa, 2), figure(kLa / factor, 2), figure(kLa * factor, 2))
+    : notes.gasUntold;
 }
 
 const aboutLots = ({ estimates }: Fit): string[] =>
   estimates
     .filter(({ id }) => id.startsWith('lot'))
     .map(({ title, value, standardError }) =>
-      Math.abs(value) > 2 * standardError
-        ? `${title}: reads ${signed(value, 2)} ± ${(2 * standardError).toFixed(2)} dKH. That step is not counted as consumption.`
-        : `${title}: no step that can be told from chance (${signed(value, 2)} ± ${(2 * standardError).toFixed(2)} dKH).`,
+      (Math.abs(value) > 2 * standardError ? notes.lotStep : notes.lotSame)(
+        title,
+        figureText(signed(value, 2)),
+        figure(2 * standardError, 2),
+      ),
     );
 
 function aboutScatter({ widened, points }: Fit): string[] {
   const far = points.filter(({ standardised }) => Math.abs(standardised) > 3).length;
   return [
-    ...(widened > 1
-      ? [
-          `The readings scatter ${widened.toFixed(1)} times wider than their stated accuracy; every ± here is widened by that.`,
-        ]
-      : []),
-    ...(far > 0
-      ? [
-          `${far === 1 ? 'One reading lies' : `${far} readings lie`} more than three standard errors off and ${far === 1 ? 'is' : 'are'} marked below. Nothing was left out: test again, or delete what you know to be wrong.`,
-        ]
-      : []),
+    ...(widened > 1 ? [notes.scatter(figure(widened, 1))] : []),
+    ...(far > 0 ? [far === 1 ? notes.oneFarOff : notes.farOff(far)] : []),
   ];
 }
 
@@ -87,8 +67,8 @@ export const notesOf = (fit: Fit, plan: Scenario): string[] => [
   ...aboutUse(fit),
   ...aboutScatter(fit),
   ...aboutLots(fit),
-  ...aboutGrowth(fit),
-  ...aboutGas(fit, plan),
-  'Every ± takes gas exchange and the corals’ answer to saturation to be as in your plan; where they are not, it is too narrow (95 in 100 becomes about 80).',
-  'A test that always reads the same amount too high does not move the consumption; one that reads 5 % too high makes it 5 % too high.',
+  aboutGrowth(fit),
+  aboutGas(fit, plan),
+  notes.tooNarrow,
+  notes.alwaysHigh,
 ];

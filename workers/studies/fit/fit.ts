@@ -1,3 +1,4 @@
+import { say } from '../../../shared/words/fit';
 import { hoursOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -46,13 +47,11 @@ const ONE_IN_A_HUNDRED = 2.326;
 export function tooLittle(log: readonly Reading[]): string | undefined {
   const tested = log.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
   if (tested.length < LEAST_READINGS) {
-    return `${tested.length === 0 ? 'No alkalinity reading' : 'One alkalinity reading'} so far: two, a day or more apart, begin to tell the consumption.`;
+    return tested.length === 0 ? say.tooLittle.none : say.tooLittle.one;
   }
   const times = tested.map(({ at }) => hoursOf(at));
   const hours = Math.max(...times) - Math.min(...times);
-  return hours < LEAST_DAYS * 24
-    ? `All readings lie within ${hours.toFixed(0)} hours: one a day or more after the first begins to tell the consumption.`
-    : undefined;
+  return hours < LEAST_DAYS * 24 ? say.tooLittle.tooClose(hours.toFixed(0)) : undefined;
 }
 
 /** χ² per degree of freedom when it is more than chance, else 1. */

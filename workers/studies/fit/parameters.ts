@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { quantityAt } from '../../../shared/scenario/fields';
+import { say } from '../../../shared/words/fit';
 import type { Happened } from './asItHappened';
 
 /** What is known of a parameter before the log is read. */
@@ -38,7 +39,7 @@ const LEAST_PH_READINGS = 3;
 
 const use = ({ corals }: Scenario): Parameter => ({
   id: 'use',
-  title: 'Consumption at the start of the log',
+  title: say.fitted.use,
   unit: 'dKH/day',
   initial: Math.max(0.1, corals.useDkhPerDay),
   min: 0,
@@ -52,7 +53,7 @@ const use = ({ corals }: Scenario): Parameter => ({
 
 const growth = ({ corals }: Scenario): Parameter => ({
   id: 'growth',
-  title: 'Growth of consumption',
+  title: say.fitted.growth,
   unit: '%/day',
   initial: corals.growthPercentPerDay,
   min: 0,
@@ -67,7 +68,7 @@ const growth = ({ corals }: Scenario): Parameter => ({
 
 const start = ({ tank }: Scenario): Parameter => ({
   id: 'start',
-  title: 'Alkalinity at the start of the log',
+  title: say.fitted.start,
   unit: 'dKH',
   initial: tank.alkalinityDkh,
   ...{ min: 0.5, max: 30, step: 0.05 },
@@ -76,7 +77,7 @@ const start = ({ tank }: Scenario): Parameter => ({
 
 const lnKLa = ({ gas }: Scenario): Parameter => ({
   id: 'lnKLa',
-  title: 'Gas exchange, logarithm of kLa in 1/h',
+  title: say.fitted.lnKLa,
   unit: '',
   initial: Math.log(Math.max(0.05, gas.kLaPerH)),
   ...{ min: Math.log(0.02), max: Math.log(20), step: 0.03 },
@@ -86,7 +87,7 @@ const lnKLa = ({ gas }: Scenario): Parameter => ({
 
 const gross = ({ photosynthesis }: Scenario): Parameter => ({
   id: 'gross',
-  title: 'Carbon fixed in the light',
+  title: say.fitted.gross,
   unit: 'mmol/L/day',
   initial: photosynthesis.grossMmolPerLPerDay,
   ...{ min: 0, max: 10, step: 0.03 },
@@ -99,7 +100,7 @@ const gross = ({ photosynthesis }: Scenario): Parameter => ({
 
 const lotOffset = (name: string, lot: number): Parameter => ({
   id: `lot ${lot}`,
-  title: `Lot ${name || 'without a name'} against the first`,
+  title: say.fitted.lot(name || say.fitted.nameless),
   unit: 'dKH',
   initial: 0,
   ...{ min: -3, max: 3, step: 0.05 },

@@ -1,3 +1,5 @@
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
 import { recipeOf, type Kit, type Recipe } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
@@ -84,7 +86,7 @@ export function threePlans(
   const stocked = wellStocked(runPlan, atTarget);
   return [limewaterFirst, twoPartAlone, waterChangesAlone].map((find) => {
     const way = find(runPlan, stocked, targetDkh);
-    const title = `${way.title}, ${targetDkh} dKH`;
+    const title = say.ways.aiming(way.title, figure(targetDkh));
     return replay(runPlan, { ...way, scenario: { ...way.scenario, title } }, question);
   });
 }

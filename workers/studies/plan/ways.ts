@@ -1,3 +1,4 @@
+import { say } from '../../../shared/words/plans';
 import { twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -78,12 +79,12 @@ export function limewaterFirst(runPlan: RunPlan, scenario: Scenario, targetDkh: 
   const strength = scaleText(holding ?? calm);
   const mixed = strength > 0 ? withMix(strength) : base;
   const whole = holding === undefined ? withTwoPart(runPlan, mixed, targetDkh) : mixed;
-  return { id: 'limewater', title: 'Limewater first', scenario: whole };
+  return { id: 'limewater', title: say.ways.limewater, scenario: whole };
 }
 
 export function twoPartAlone(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Way {
   const whole = withTwoPart(runPlan, bare(scenario), targetDkh);
-  return { id: 'twoPart', title: 'Two-part pumps', scenario: whole };
+  return { id: 'twoPart', title: say.ways.twoPart, scenario: whole };
 }
 
 /** Water changes every week with the keeper's salt, or with another that holds more. */
@@ -98,9 +99,9 @@ export function waterChangesAlone(runPlan: RunPlan, scenario: Scenario, targetDk
   for (const salt of [own, richest]) {
     const percent = holdingDose(runPlan, (p) => weekly(salt, p), targetDkh, MOST_PERCENT);
     if (percent === undefined) continue;
-    const title = salt === own ? 'Water changes alone' : 'Water changes, another salt';
+    const title = salt === own ? say.ways.changesAlone : say.ways.changesOtherSalt;
     return { id: 'waterChanges', title, scenario: weekly(salt, Math.round(percent)) };
   }
   const scenarioMost = weekly(richest, MOST_PERCENT);
-  return { id: 'waterChanges', title: 'Water changes, another salt', scenario: scenarioMost };
+  return { id: 'waterChanges', title: say.ways.changesOtherSalt, scenario: scenarioMost };
 }

@@ -1,0 +1,51 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  title: 'Dosierkarte',
+  of: (tank) => `Dosierkarte · ${tank}`,
+  fileTitle: (tank, date) => `Dosierkarte, ${tank}, ${date}`,
+  print: 'Karte drucken',
+  save: 'Karte als Datei speichern',
+  paper: 'Papier',
+  letter: 'Letter',
+  putAway: 'Karte weglegen',
+  about: (date, litres, plan) => `${date} · ${litres} L netto · ${plan}`,
+  hold: 'Halten:',
+  inside: (low, high) => `, innerhalb von ${low}–${high}.`,
+  test: 'Testen',
+  nextTest: (date) => `Nächster Test: ${date}.`,
+  testHow: (days) =>
+    `Danach jede Woche, zur selben Stunde; Calcium und Magnesium einmal im Monat, wie es die meisten halten. Tragen Sie ein, was Sie messen: Dieser Plan gilt für ${days} Tage.`,
+  readings: 'Messungen zum Eintragen',
+  columns: { date: 'Datum', dkh: 'dKH', ph: 'pH', calcium: 'Calcium', notes: 'Was getan wurde' },
+  curve: 'Alkalinität nach dem Plan',
+  begin: 'Beginn',
+  day: (day) => `Tag ${day}`,
+  stop: 'Anhalten',
+  care: 'Vorsicht',
+  simulated: (dkh) =>
+    `Aus einem simulierten Becken, das ${dkh} dKH am Tag verbraucht; eine Schätzung, keine Gewähr. Was die Tests sagen, geht vor.`,
+  stops: {
+    tooHigh: (dkh, ph) =>
+      `Ein Test über ${dkh} dKH oder ein pH über ${ph}: alle Dosierung anhalten, innerhalb der Stunde noch einmal testen.`,
+    tooLow: (dkh) =>
+      `Ein Test unter ${dkh} dKH: noch einmal testen; bestätigt er sich, eine Korrektur ausarbeiten. Nie auf einmal nachholen.`,
+    tooFast: (dkh) =>
+      `Die Alkalinität hat sich an einem Tag um mehr als ${dkh} dKH bewegt: anhalten, den Grund finden.`,
+    salinity: (low, high) =>
+      `Salzgehalt außerhalb von ${low}–${high} ppt: vor allem anderen die Nachfüllung prüfen.`,
+    topOff:
+      'Die Nachfüllung läuft weiter, oder das Technikbecken steht zu hoch: mit trockenen Händen den Stecker ziehen, dann messen.',
+    bottles: 'Eine von zwei Flaschen leer: auch die andere anhalten.',
+    dump: (ph) =>
+      `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}: zwei unabhängige Abschaltungen an der Pumpe, und kein größerer Behälter als dieser.`,
+  },
+  cautions: {
+    lime: 'Calciumhydroxid: schwere Augenschäden, reizt Haut und Atemwege (H315, H318, H335). Handschuhe und Schutzbrille; bei Augenkontakt viele Minuten spülen und sofort ärztliche Hilfe holen.',
+    soda: 'Soda reizt die Augen (H319): Schutzbrille. Calciumchlorid wird beim Lösen heiß.',
+    mains: 'Netzstrom neben Salzwasser: Fehlerstromschutzschalter, Tropfschlaufe an jedem Kabel.',
+    sheets:
+      'Das Sicherheitsdatenblatt jedes Mittels befolgen; außer Reichweite von Kindern. Kranke Tiere: einen fischkundigen Tierarzt fragen.',
+  },
+};

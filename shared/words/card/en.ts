@@ -1,0 +1,46 @@
+export const en = {
+  title: 'Dose card',
+  of: (tank: string) => `Dose card · ${tank}`,
+  fileTitle: (tank: string, date: string) => `Dose card, ${tank}, ${date}`,
+  print: 'Print the card',
+  save: 'Save the card as a file',
+  paper: 'Paper',
+  letter: 'letter',
+  putAway: 'Put the card away',
+  about: (date: string, litres: string, plan: string) => `${date} · ${litres} L net · ${plan}`,
+  hold: 'Hold',
+  inside: (low: string, high: string) => `, inside ${low}–${high}.`,
+  test: 'Test',
+  nextTest: (date: string) => `Next test: ${date}.`,
+  testHow: (days: number) =>
+    `Then every week, at the same hour; calcium and magnesium once a month, as most keepers do. Enter what you read: this plan is promised for ${days} days.`,
+  readings: 'Readings to write in',
+  columns: { date: 'Date', dkh: 'dKH', ph: 'pH', calcium: 'Calcium', notes: 'What was done' },
+  curve: 'Alkalinity as the plan has it',
+  begin: 'begin',
+  day: (day: number) => `day ${day}`,
+  stop: 'Stop',
+  care: 'Care',
+  simulated: (dkh: string) =>
+    `From a simulated tank that uses ${dkh} dKH a day; an estimate, not a guarantee. What the tests say comes first.`,
+  stops: {
+    tooHigh: (dkh: string, ph: string) =>
+      `A test above ${dkh} dKH, or pH above ${ph}: stop all dosing, test again within the hour.`,
+    tooLow: (dkh: string) =>
+      `A test below ${dkh} dKH: test again; if it stands, work out a correction. Never make up for it in one go.`,
+    tooFast: (dkh: string) => `Alkalinity moved more than ${dkh} dKH in a day: stop, find out why.`,
+    salinity: (low: string, high: string) =>
+      `Salinity outside ${low}–${high} ppt: check the top-off before anything else.`,
+    topOff: 'Top-off runs on, or the sump stands too high: unplug it with dry hands, then measure.',
+    bottles: 'One of two bottles empty: stop the other too.',
+    dump: (ph: string) =>
+      `All of the reservoir at once would bring pH ${ph}: two independent stops on the pump, and no larger reservoir than this.`,
+  },
+  cautions: {
+    lime: 'Calcium hydroxide: serious eye damage, irritates skin and airways (H315, H318, H335). Gloves and goggles; in the eye, rinse for many minutes and get medical help at once.',
+    soda: 'Soda ash irritates the eyes (H319): goggles. Calcium chloride grows hot as it dissolves.',
+    mains: 'Mains near salt water: residual-current device, drip loop on every cable.',
+    sheets:
+      'Follow each additive’s safety data sheet; out of children’s reach. Sick animals: ask an aquatic vet.',
+  },
+};

@@ -1,0 +1,9 @@
+import { language } from './language';
+
+/** A number that is written already, with the decimal sign of the language spoken here. */
+export const figureText = (text: string): string =>
+  language === 'de' ? text.replace('.', ',') : text;
+
+/** A number with so many decimals, or with those that it has, for a sentence. */
+export const figure = (value: number, decimals?: number): string =>
+  figureText(decimals === undefined ? String(value) : value.toFixed(decimals));

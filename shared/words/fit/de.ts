@@ -1,0 +1,107 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  fitted: {
+    use: 'Verbrauch am Anfang des Messbuchs',
+    growth: 'Wachstum des Verbrauchs',
+    start: 'Alkalinität am Anfang des Messbuchs',
+    lnKLa: 'Gasaustausch, Logarithmus von kLa in 1/h',
+    gross: 'Im Licht gebundener Kohlenstoff',
+    lot: (name) => `Charge ${name} gegen die erste`,
+    nameless: 'ohne Namen',
+  },
+  tooLittle: {
+    none: 'Noch keine Alkalinitätsmessung: Ab zwei, einen Tag oder mehr auseinander, zeigt sich der Verbrauch.',
+    one: 'Bisher eine Alkalinitätsmessung: Ab zwei, einen Tag oder mehr auseinander, zeigt sich der Verbrauch.',
+    tooClose: (hours) =>
+      `Alle Messungen liegen innerhalb von ${hours} Stunden: Eine weitere, einen Tag oder mehr nach der ersten, beginnt den Verbrauch zu zeigen.`,
+    twoTests: (days, within, sigma) =>
+      `Zwei Tests im Abstand von ${days} Tagen kennen ihn auf ±${within} dKH am Tag, wenn der Test um ${sigma} dKH streut (2 · σ · √2 ÷ ${within}).`,
+  },
+  notes: {
+    fewReadings: (count) =>
+      `Nur ${count} Alkalinitätsmessungen: Die Linie durch sie lässt sich kaum an sich selbst prüfen.`,
+    noneAtAll: 'Dieser Verbrauch lässt sich noch nicht von gar keinem unterscheiden.',
+    grows: (percent, by) => `Der Verbrauch wächst um ${percent} ± ${by} % am Tag.`,
+    growthUnknown:
+      'Wachstum lässt sich noch nicht von gleichbleibendem Verbrauch unterscheiden: Es gilt das Wachstum Ihres Plans, auf 0,3 % am Tag genau (übliche Praxis).',
+    gasUnknown: (kLa) =>
+      `Der Gasaustausch ist aus diesem Messbuch nicht bekannt: Es gilt das kLa Ihres Plans von ${kLa} je Stunde. Drei oder mehr pH-Messungen, einige kurz vor Licht an und einige kurz vor Licht aus, würden es zeigen.`,
+    gas: (kLa, low, high) => `Gasaustausch: kLa ${kLa} je Stunde, von ${low} bis ${high}.`,
+    gasUntold:
+      'Die pH-Messungen zeigen den Gasaustausch nicht: Es gilt der Ihres Plans, auf einen Faktor zwei genau.',
+    lotStep: (lot, dkh, by) =>
+      `${lot}: zeigt ${dkh} ± ${by} dKH an. Dieser Sprung zählt nicht als Verbrauch.`,
+    lotSame: (lot, dkh, by) =>
+      `${lot}: kein Sprung, der sich vom Zufall unterscheiden lässt (${dkh} ± ${by} dKH).`,
+    scatter: (times) =>
+      `Die Messungen streuen ${times}-mal so weit wie ihre angegebene Genauigkeit; jedes ± hier ist entsprechend verbreitert.`,
+    oneFarOff:
+      'Eine Messung liegt mehr als drei Standardfehler daneben und ist unten markiert. Nichts wurde weggelassen: Testen Sie noch einmal, oder löschen Sie, was Sie als falsch kennen.',
+    farOff: (count) =>
+      `${count} Messungen liegen mehr als drei Standardfehler daneben und sind unten markiert. Nichts wurde weggelassen: Testen Sie noch einmal, oder löschen Sie, was Sie als falsch kennen.`,
+    tooNarrow:
+      'Jedes ± nimmt an, dass der Gasaustausch und die Antwort der Korallen auf die Sättigung wie in Ihrem Plan sind; wo sie es nicht sind, ist es zu eng (aus 95 von 100 werden etwa 80).',
+    alwaysHigh:
+      'Ein Test, der immer um denselben Betrag zu hoch anzeigt, verändert den Verbrauch nicht; einer, der 5 % zu hoch anzeigt, macht ihn 5 % zu hoch.',
+  },
+  answer: {
+    title: 'Was das Messbuch sagt',
+    use: (dkh, by, date) => `Die Korallen verbrauchen ${dkh} ± ${by} dKH am Tag, Stand ${date}.`,
+    fall: (dkh, by) => `Die Messwerte fallen um ${dkh} ± ${by} dKH am Tag.`,
+    rise: (dkh, by) => `Die Messwerte steigen um ${dkh} ± ${by} dKH am Tag.`,
+    drift: (from, to, by) =>
+      `Mit dem heutigen Plan geht die Alkalinität in einer Woche von ${from} auf ${to} ± ${by} dKH.`,
+    outsideNow: (band) => `Sie liegt jetzt außerhalb Ihrer ${band}.`,
+    stays: (band) =>
+      `Sie bleibt vier Wochen lang innerhalb Ihrer ${band}, in fast jeder Anpassung, die das Messbuch zulässt.`,
+    aboutToFall: (band) => `Sie ist dabei, Ihre ${band} nach unten zu verlassen.`,
+    aboutToRise: (band) => `Sie ist dabei, Ihre ${band} nach oben zu verlassen.`,
+    leavesBelow: (band, percent) =>
+      `Sie verlässt Ihre ${band} mit ${percent} % Wahrscheinlichkeit innerhalb von vier Wochen nach unten.`,
+    leavesAbove: (band, percent) =>
+      `Sie verlässt Ihre ${band} mit ${percent} % Wahrscheinlichkeit innerhalb von vier Wochen nach oben.`,
+    leavesBelowBy: (band, percent, dates) =>
+      `Sie verlässt Ihre ${band} mit ${percent} % Wahrscheinlichkeit innerhalb von vier Wochen nach unten: ${dates}.`,
+    leavesAboveBy: (band, percent, dates) =>
+      `Sie verlässt Ihre ${band} mit ${percent} % Wahrscheinlichkeit innerhalb von vier Wochen nach oben: ${dates}.`,
+    oneInTen: (date) => `eins zu zehn bis zum ${date}`,
+    even: (date) => `halb und halb bis zum ${date}`,
+    reading: 'Das Messbuch wird gelesen …',
+    trouble: (why) => `Das Messbuch ließ sich nicht anpassen: ${why}`,
+    lastGood: 'Was Sie sehen, ist die letzte gelungene Anpassung.',
+  },
+  nextTest: {
+    known: (wanted) =>
+      `Der Verbrauch ist schon auf ${wanted} bekannt. Testen Sie wöchentlich, zur selben Stunde (übliche Praxis).`,
+    on: (date, wanted) =>
+      `Testen Sie das nächste Mal am ${date}, zur selben Stunde: Damit ist der Verbrauch auf ${wanted} bekannt.`,
+    onOrDaily: (date, wanted, days) =>
+      `Testen Sie das nächste Mal am ${date}, zur selben Stunde: Damit ist der Verbrauch auf ${wanted} bekannt; mit einem Test an jedem Tag dauert es ${days} Tage.`,
+    never: (wanted) =>
+      `Auch vier Wochen mit täglichen Tests würden den Verbrauch nicht auf ${wanted} kennen: Verlangen Sie weniger, oder testen Sie mit einem feineren Test.`,
+    daily: (days, wanted) =>
+      `Ein Test mehr genügt nicht: Ein Test am Tag, ${days} Tage lang, macht den Verbrauch auf ${wanted} bekannt.`,
+    wanted: (within) => `±${within} dKH am Tag`,
+  },
+  table: {
+    summary: 'Was das Messbuch sagt und was es nicht sagen kann',
+    fitted: 'Angepasst',
+    value: 'Wert',
+    standardError: 'Standardfehler',
+    unit: 'Einheit',
+    how: 'Das simulierte Becken wird mit gewichteten kleinsten Quadraten an die Messungen angepasst; Pumpen und Nachfüllung laufen wie im heutigen Plan, einmalige Dosen und Wasserwechsel, wie Sie sie eingetragen haben. Die Standardfehler stammen aus σ²(JᵀWJ)⁻¹; J sagt, wie sich jede Messung mit jeder Zahl bewegt. Die Vorhersage geht mit dem heutigen Plan weiter.',
+  },
+  settings: {
+    countsFrom: 'Die Anpassung zählt ab',
+    empty: (days) =>
+      `leer: die letzten ${days} Tage; setzen Sie es, wenn sich die Dosierung geändert hat`,
+    standsSince: (time) =>
+      `Die Vorhersage steht seit ${time}; spätere Messungen werden an ihr gemessen.`,
+    again: 'Alle Messungen neu anpassen',
+    letStand: 'Diese Vorhersage stehen lassen',
+    straying:
+      'Die letzten Messungen weichen immer zur selben Seite der Vorhersage ab: Etwas hat sich geändert.',
+  },
+};

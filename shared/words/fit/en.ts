@@ -1,0 +1,105 @@
+export const en = {
+  fitted: {
+    use: 'Consumption at the start of the log',
+    growth: 'Growth of consumption',
+    start: 'Alkalinity at the start of the log',
+    lnKLa: 'Gas exchange, logarithm of kLa in 1/h',
+    gross: 'Carbon fixed in the light',
+    lot: (name: string) => `Lot ${name} against the first`,
+    nameless: 'without a name',
+  },
+  tooLittle: {
+    none: 'No alkalinity reading so far: two, a day or more apart, begin to tell the consumption.',
+    one: 'One alkalinity reading so far: two, a day or more apart, begin to tell the consumption.',
+    tooClose: (hours: string) =>
+      `All readings lie within ${hours} hours: one a day or more after the first begins to tell the consumption.`,
+    twoTests: (days: string, within: string, sigma: string) =>
+      `Two tests ${days} days apart know it to ±${within} dKH a day when the test strays by ${sigma} dKH (2 · σ · √2 ÷ ${within}).`,
+  },
+  notes: {
+    fewReadings: (count: number) =>
+      `Only ${count} alkalinity readings: the line through them can hardly be checked against itself.`,
+    noneAtAll: 'This consumption cannot be told apart from none at all yet.',
+    grows: (percent: string, by: string) => `Consumption grows by ${percent} ± ${by} % a day.`,
+    growthUnknown:
+      'Growth cannot be told apart from steady consumption yet: your plan’s growth stands in, give or take 0.3 % a day (common practice).',
+    gasUnknown: (kLa: string) =>
+      `Gas exchange is not known from this log: your plan’s kLa of ${kLa} per hour stands in. Three readings of pH or more, some before lights-on and some before lights-off, would tell.`,
+    gas: (kLa: string, low: string, high: string) =>
+      `Gas exchange: kLa ${kLa} per hour, from ${low} to ${high}.`,
+    gasUntold:
+      'The pH readings do not tell the gas exchange: your plan’s stands in, give or take a factor of two.',
+    lotStep: (lot: string, dkh: string, by: string) =>
+      `${lot}: reads ${dkh} ± ${by} dKH. That step is not counted as consumption.`,
+    lotSame: (lot: string, dkh: string, by: string) =>
+      `${lot}: no step that can be told from chance (${dkh} ± ${by} dKH).`,
+    scatter: (times: string) =>
+      `The readings scatter ${times} times wider than their stated accuracy; every ± here is widened by that.`,
+    oneFarOff:
+      'One reading lies more than three standard errors off and is marked below. Nothing was left out: test again, or delete what you know to be wrong.',
+    farOff: (count: number) =>
+      `${count} readings lie more than three standard errors off and are marked below. Nothing was left out: test again, or delete what you know to be wrong.`,
+    tooNarrow:
+      'Every ± takes gas exchange and the corals’ answer to saturation to be as in your plan; where they are not, it is too narrow (95 in 100 becomes about 80).',
+    alwaysHigh:
+      'A test that always reads the same amount too high does not move the consumption; one that reads 5 % too high makes it 5 % too high.',
+  },
+  answer: {
+    title: 'What the log says',
+    use: (dkh: string, by: string, date: string) =>
+      `The corals take ${dkh} ± ${by} dKH a day on ${date}.`,
+    fall: (dkh: string, by: string) => `The readings fall by ${dkh} ± ${by} dKH a day.`,
+    rise: (dkh: string, by: string) => `The readings rise by ${dkh} ± ${by} dKH a day.`,
+    drift: (from: string, to: string, by: string) =>
+      `With today’s plan alkalinity goes from ${from} to ${to} ± ${by} dKH in a week.`,
+    outsideNow: (band: string) => `It is outside your ${band} now.`,
+    stays: (band: string) =>
+      `It stays inside your ${band} for four weeks in nearly every fit that the log allows.`,
+    aboutToFall: (band: string) => `It is about to leave your ${band}, below it.`,
+    aboutToRise: (band: string) => `It is about to leave your ${band}, above it.`,
+    leavesBelow: (band: string, percent: number) =>
+      `It leaves your ${band} below with ${percent} % chance within four weeks.`,
+    leavesAbove: (band: string, percent: number) =>
+      `It leaves your ${band} above with ${percent} % chance within four weeks.`,
+    leavesBelowBy: (band: string, percent: number, dates: string) =>
+      `It leaves your ${band} below with ${percent} % chance within four weeks: ${dates}.`,
+    leavesAboveBy: (band: string, percent: number, dates: string) =>
+      `It leaves your ${band} above with ${percent} % chance within four weeks: ${dates}.`,
+    oneInTen: (date: string) => `one chance in ten by ${date}`,
+    even: (date: string) => `an even chance by ${date}`,
+    reading: 'Reading the log…',
+    trouble: (why: string) => `The log could not be matched: ${why}`,
+    lastGood: 'What you see is the last match that worked.',
+  },
+  nextTest: {
+    known: (wanted: string) =>
+      `The consumption is known to ${wanted} already. Test weekly, at the same hour (common practice).`,
+    on: (date: string, wanted: string) =>
+      `Test next on ${date}, at the same hour: with that the consumption is known to ${wanted}.`,
+    onOrDaily: (date: string, wanted: string, days: number) =>
+      `Test next on ${date}, at the same hour: with that the consumption is known to ${wanted}; a test every day gets there in ${days} days.`,
+    never: (wanted: string) =>
+      `Four weeks of daily tests would not know the consumption to ${wanted}: ask for less, or test with a finer kit.`,
+    daily: (days: number, wanted: string) =>
+      `One more test will not do: a test every day for ${days} days makes the consumption known to ${wanted}.`,
+    wanted: (within: string) => `±${within} dKH a day`,
+  },
+  table: {
+    summary: 'What the log tells and what it cannot',
+    fitted: 'Fitted',
+    value: 'Value',
+    standardError: 'Standard error',
+    unit: 'Unit',
+    how: 'The simulated tank is matched to the readings by weighted least squares; pumps and top-off run as in today’s plan, one-off doses and water changes as you logged them. Standard errors come from σ²(JᵀWJ)⁻¹, where J says how each reading moves with each number. The forecast goes on with today’s plan.',
+  },
+  settings: {
+    countsFrom: 'The fit counts from',
+    empty: (days: number) => `empty: the last ${days} days; set it when the dosing changed`,
+    standsSince: (time: string) =>
+      `The forecast stands since ${time}; later readings are held against it.`,
+    again: 'Fit all readings again',
+    letStand: 'Let this forecast stand',
+    straying:
+      'The latest readings keep straying to one side of the forecast: something has changed.',
+  },
+};

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** The lesson “Limewater, pH and the room’s air”. */
+export const say = language === 'de' ? (await import('./de')).de : en;

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** The lesson “When water changes stop being enough”. */
+export const say = language === 'de' ? (await import('./de')).de : en;

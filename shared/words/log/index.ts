@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** The test log: its fields, its lines, and how a reading is judged. */
+export const say = language === 'de' ? (await import('./de')).de : en;

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** Pictures that explain: the flow, the carbon, a day, noisy tests. */
+export const say = language === 'de' ? (await import('./de')).de : en;

@@ -1,0 +1,104 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  ways: {
+    limewater: 'Zuerst Kalkwasser',
+    twoPart: 'Zwei Dosierpumpen',
+    changesAlone: 'Nur Wasserwechsel',
+    changesOtherSalt: 'Wasserwechsel mit anderem Salz',
+    partOne: 'Teil eins: Karbonat',
+    partTwo: 'Teil zwei: Calcium',
+    aiming: (way, dkh) => `${way}, ${dkh} dKH`,
+  },
+  panel: {
+    title: 'Ein Plan, der sie hält',
+    work: 'Drei Pläne ausarbeiten',
+    trying:
+      'Dosen werden am simulierten Becken probiert: drei Wege, jeder über Wochen nachgespielt. Das dauert einige Sekunden …',
+    progress: 'Pläne werden ausgearbeitet',
+    forUse: (use, by, target) =>
+      `Für ${use} ± ${by} dKH am Tag, ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
+    forTypedUse: (use, by, target) =>
+      `Für ${use} ± ${by} dKH am Tag, wie auf der Werkbank eingetippt (das Messbuch sagt es noch nicht), ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
+    trouble: (why) => `Es ließ sich kein Plan machen: ${why}`,
+    before: 'Bevor Sie mischen',
+    gettingThere: (plan) => `Der Weg dorthin: ${plan}`,
+    tryingCorrections: 'Korrekturen werden probiert …',
+    raisedWith: 'Ein zu niedriger Wert wird angehoben mit',
+    bicarbonate: 'Hydrogencarbonat (der pH bewegt sich kaum)',
+    soda: 'Soda (der pH steigt)',
+  },
+  offer: {
+    promised: (low, high, days) =>
+      `Innerhalb Ihrer ${low}–${high} dKH für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie bis dahin wieder.`,
+    onlyADay: (low, high) =>
+      `Nicht angeboten: Bei jedem Verbrauch, den das Messbuch zulässt, hält er ${low}–${high} dKH nur 1 Tag lang.`,
+    onlyDays: (low, high, days) =>
+      `Nicht angeboten: Bei jedem Verbrauch, den das Messbuch zulässt, hält er ${low}–${high} dKH nur ${days} Tage lang.`,
+    notKept: (low, high) =>
+      `Nicht angeboten: Er hält ${low}–${high} dKH nicht bei jedem Verbrauch, den das Messbuch zulässt.`,
+    wayOut:
+      'Halten Sie einen Wert, der weiter von Ihren Grenzen liegt, verschieben Sie die Grenzen (auf der Werkbank, „Ihre Grenzen“), oder testen Sie erst öfter, damit der Verbrauch besser bekannt ist.',
+    mix: 'Mischen',
+    dose: 'Dosieren',
+    nothing: 'Nichts.',
+    dump: (hour, ph, dkh) =>
+      `Wenn die Nachfüllung hängt und der ganze Behälter hineinläuft (am schlimmsten um ${hour}:00): pH ${ph}, ${dkh} dKH.`,
+    dumpTooHigh: (hour, ph, dkh, harm) =>
+      `Wenn die Nachfüllung hängt und der ganze Behälter hineinläuft (am schlimmsten um ${hour}:00): pH ${ph}, ${dkh} dKH, über Ihren ${harm}: Nehmen Sie einen kleineren Behälter oder eine schwächere Mischung und mehr von etwas anderem.`,
+    rehearse: 'Proben',
+    monthly: (all) => `Ein Monat verbraucht: ${all}.`,
+    noneMonthly: 'Ein Monat verbraucht: nichts.',
+    whatElse: 'Was der Versuch sonst noch sagt',
+    choose: 'Damit dorthin',
+    toBench: 'Auf die Werkbank',
+    card: 'Karte machen',
+    forItsCard: 'Wählen Sie „Damit dorthin“ für seine Karte.',
+    full: 'Die Werkbank ist voll: Entfernen Sie dort zuerst einen Versuch.',
+  },
+  correction: {
+    none: (now) => `Das Wasser steht bei ${now} dKH, wo es sein soll: keine Korrektur.`,
+    tooFast: (now, target, most) =>
+      `Keine tägliche Dosis führt von ${now} auf ${target} dKH, ohne mehr als Ihre ${most} dKH am Tag zu bewegen: Beginnen Sie erst mit der Dosierung des Plans, und korrigieren Sie, wenn das Fallen aufgehört hat.`,
+    raise: (now, target, dose, days) =>
+      `Zuerst von ${now} auf ${target} dKH: ${dose} am Tag, ${days === 1 ? '1 Tag' : `${days} Tage`} lang, in Süßwasser gelöst und jeden Morgen langsam hineingegossen.`,
+    raised: (largest, ph) =>
+      `Die Alkalinität bewegt sich dann um höchstens ${largest} dKH am Tag; der pH erreicht höchstens ${ph}.`,
+    grams: (grams, additive) => `${grams} g ${additive}`,
+    doseNothing: 'dosieren Sie nichts',
+    goOn: (percent) =>
+      `dosieren Sie ${percent} % der Dosis weiter, denn ohne sie fiele sie schneller als Ihre Grenze am Tag`,
+    tooSlow: (now, target, meanwhile) =>
+      `Zuerst von ${now} auf ${target} dKH: ${meanwhile}; sie kommt in zwei Monaten nicht dorthin. Wechseln Sie Wasser mit einem Salz, das weniger enthält.`,
+    wait: (now, target, days, meanwhile, largest) =>
+      `Zuerst von ${now} auf ${target} dKH: Warten Sie etwa ${days} Tage und ${meanwhile}. Sie fällt um höchstens ${largest} dKH am Tag. Dann beginnen Sie.`,
+  },
+  dosing: {
+    volume: (litres) => `${litres} L`,
+    noTopOff: 'keine Nachfüllung',
+    plainTopOff: 'reines Wasser in der Nachfüllung',
+    topOff: (strength, additive) => `${strength} g/L ${additive} in der Nachfüllung`,
+    litresADay: (litres) => `, ${litres} L am Tag`,
+    doser: (ml, name) => `${ml} mL ${name} am Tag`,
+    changes: (percent, days) => `${percent} % neues Wasser alle ${days} Tage`,
+  },
+  recipe: {
+    scoops: (scoops, grams) => ` (${scoops} gestrichene Löffel zu ${grams} g)`,
+    seaSalt: 'trockenes Meersalz',
+    powder: (grams, name) => `${grams} ${name}`,
+    used: (name, grams) => `${name} ${grams}`,
+    and: ' und ',
+    mixTopOff: (powder, litres, perLitre) =>
+      `Nachfüllung: ${powder} in ${litres} L reines Wasser; danach ${perLitre} g für jeden Liter, den Sie auffüllen, nicht mehr. Absetzen lassen, die klare Flüssigkeit nehmen, den Behälter zugedeckt halten.`,
+    doseTopOff: (litres, days) =>
+      `Die Nachfüllung ersetzt, was verdunstet, etwa ${litres} L am Tag; alle ${days} Tage auffüllen.`,
+    mixStock: (name, powders, litres) =>
+      `Stammlösung „${name}“: ${powders}, mit reinem Wasser auf ${litres} L aufgefüllt.`,
+    doseStock: (name, perDay, perHour) => `${name}: ${perDay} mL am Tag (${perHour} mL je Stunde).`,
+    doseStockByPump: (name, perDay, perHour, minutes) =>
+      `${name}: ${perDay} mL am Tag (${perHour} mL je Stunde), ${minutes} Minuten Ihrer Pumpe.`,
+    change: (litres, percent, days, ppt, salt, grams) =>
+      `Wasserwechsel: ${litres} L (${percent} %) alle ${days} Tage, auf ${ppt} ppt angesetzt mit ${salt} (etwa ${grams} trockenes Salz; wiegen, dann messen).`,
+  },
+};

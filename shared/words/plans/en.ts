@@ -1,0 +1,109 @@
+export const en = {
+  ways: {
+    limewater: 'Limewater first',
+    twoPart: 'Two-part pumps',
+    changesAlone: 'Water changes alone',
+    changesOtherSalt: 'Water changes, another salt',
+    partOne: 'part one: carbonate',
+    partTwo: 'part two: calcium',
+    aiming: (way: string, dkh: string) => `${way}, ${dkh} dKH`,
+  },
+  panel: {
+    title: 'A plan that holds it',
+    work: 'Work out three plans',
+    trying:
+      'Trying doses on the simulated tank: three ways, each replayed for weeks. It takes some seconds…',
+    progress: 'Plans are being worked out',
+    forUse: (use: string, by: string, target: string) =>
+      `For ${use} ± ${by} dKH a day, from the day the water stands at ${target} dKH.`,
+    forTypedUse: (use: string, by: string, target: string) =>
+      `For ${use} ± ${by} dKH a day, as typed on the bench: the log does not tell it yet, from the day the water stands at ${target} dKH.`,
+    trouble: (why: string) => `No plan could be made: ${why}`,
+    before: 'Before you mix',
+    gettingThere: (plan: string) => `Getting there: ${plan}`,
+    tryingCorrections: 'Trying corrections…',
+    raisedWith: 'A low reading is raised with',
+    bicarbonate: 'bicarbonate (pH hardly moves)',
+    soda: 'soda ash (pH rises)',
+  },
+  offer: {
+    promised: (low: string, high: string, days: number) =>
+      `Inside your ${low}–${high} dKH for ${days} days at every consumption that the log allows: test again by then.`,
+    onlyADay: (low: string, high: string) =>
+      `Not offered: at every consumption that the log allows it keeps ${low}–${high} dKH for 1 day only.`,
+    onlyDays: (low: string, high: string, days: number) =>
+      `Not offered: at every consumption that the log allows it keeps ${low}–${high} dKH for ${days} days only.`,
+    notKept: (low: string, high: string) =>
+      `Not offered: it does not keep ${low}–${high} dKH at every consumption that the log allows.`,
+    wayOut:
+      'Hold a value farther from your limits, move the limits (on the bench, “Your limits”), or test more first, so that the consumption is known better.',
+    mix: 'Mix',
+    dose: 'Dose',
+    nothing: 'Nothing.',
+    dump: (hour: number, ph: string, dkh: string) =>
+      `If the top-off sticks and all of the reservoir goes in (worst at ${hour}:00): pH ${ph}, ${dkh} dKH.`,
+    dumpTooHigh: (hour: number, ph: string, dkh: string, harm: string) =>
+      `If the top-off sticks and all of the reservoir goes in (worst at ${hour}:00): pH ${ph}, ${dkh} dKH, above your ${harm}: take a smaller reservoir, or a weaker mix and more of something else.`,
+    rehearse: 'Rehearse it',
+    monthly: (all: string) => `A month uses up: ${all}.`,
+    noneMonthly: 'A month uses up: nothing.',
+    whatElse: 'What else the trial says',
+    choose: 'Get there with this',
+    toBench: 'Take to the bench',
+    card: 'Make the card',
+    forItsCard: 'Choose “Get there with this” for its card.',
+    full: 'The bench is full: remove a trial there first.',
+  },
+  correction: {
+    none: (now: string) => `The water stands at ${now} dKH, where it should be: no correction.`,
+    tooFast: (now: string, target: string, most: string) =>
+      `No daily dose gets from ${now} to ${target} dKH without moving more than your ${most} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`,
+    raise: (now: string, target: string, dose: string, days: number) =>
+      `First from ${now} to ${target} dKH: ${dose} a day for ${days === 1 ? '1 day' : `${days} days`}, dissolved in fresh water and poured in slowly each morning.`,
+    raised: (largest: string, ph: string) =>
+      `Alkalinity then moves by at most ${largest} dKH in a day; pH peaks at ${ph}.`,
+    grams: (grams: string, additive: string) => `${grams} g of ${additive}`,
+    doseNothing: 'dose nothing',
+    goOn: (percent: number) =>
+      `go on with ${percent} % of the dose, since without any it would fall faster than your daily limit`,
+    tooSlow: (now: string, target: string, meanwhile: string) =>
+      `First from ${now} to ${target} dKH: ${meanwhile}; it does not get there within two months. Change water with a salt that holds less.`,
+    wait: (now: string, target: string, days: string, meanwhile: string, largest: string) =>
+      `First from ${now} to ${target} dKH: wait about ${days} days and ${meanwhile}. It falls by at most ${largest} dKH in a day. Then begin.`,
+  },
+  dosing: {
+    volume: (litres: string) => `${litres} L`,
+    noTopOff: 'no top-off',
+    plainTopOff: 'plain water in the top-off',
+    topOff: (strength: string, additive: string) => `${strength} g/L ${additive} in the top-off`,
+    litresADay: (litres: string) => `, ${litres} L a day`,
+    doser: (ml: string, name: string) => `${ml} mL ${name} a day`,
+    changes: (percent: string, days: number) => `${percent} % new water every ${days} days`,
+  },
+  recipe: {
+    scoops: (scoops: string, grams: string) => ` (${scoops} level scoops of ${grams} g)`,
+    seaSalt: 'dry sea salt',
+    powder: (grams: string, name: string) => `${grams} ${name}`,
+    used: (name: string, grams: string) => `${name} ${grams}`,
+    and: ' and ',
+    mixTopOff: (powder: string, litres: string, perLitre: string) =>
+      `Top-off: ${powder} in ${litres} L of pure water; afterwards ${perLitre} g for each litre that you fill up, no more. Let it settle, take the clear liquid, keep a lid on it.`,
+    doseTopOff: (litres: string, days: number) =>
+      `Top-off replaces what evaporates, about ${litres} L a day; refill every ${days} days.`,
+    mixStock: (name: string, powders: string, litres: string) =>
+      `Stock “${name}”: ${powders}, made up to ${litres} L with pure water.`,
+    doseStock: (name: string, perDay: string, perHour: string) =>
+      `${name}: ${perDay} mL a day (${perHour} mL an hour).`,
+    doseStockByPump: (name: string, perDay: string, perHour: string, minutes: string) =>
+      `${name}: ${perDay} mL a day (${perHour} mL an hour), ${minutes} minutes of your pump.`,
+    change: (
+      litres: string,
+      percent: string,
+      days: number,
+      ppt: string,
+      salt: string,
+      grams: string,
+    ) =>
+      `Water change: ${litres} L (${percent} %) every ${days} days, mixed to ${ppt} ppt with ${salt} (about ${grams} of dry salt; weigh, then measure).`,
+  },
+};
