@@ -5,6 +5,6 @@ export const de: Words<typeof en> = {
   onDay: (day, clock) => `Tag ${day}, ${clock}`,
   minutes: (minutes) => `${minutes} min`,
   hours: (hours) => `${hours} h`,
-  days: (days) => `${days} Tage`,
+  days: (days) => `${days} d`,
   dateAndClock: (date, clock) => `${date}, ${clock}`,
 };
