@@ -18,7 +18,9 @@ const OTHERS = new RegExp(
     ...['Open such a file', 'All tanks with their', 'How (strong|long|fast|big) may'],
     ...['Hour at which', 'Conductivity meter', 'Alkalinity test, at', 'Alkalinity at the start'],
     ...['Growth of use', 'CO₂ in the water', 'Weighed in at', 'Tank, sump and pipes'],
-    ...['How to measure', 'Branching corals', 'Language'],
+    ...['How to measure', 'Branching corals', 'Holds \\d', 'stays inside', 'Limewater carries'],
+    ...['It uses up', 'Falls below', 'Outside your limits', 'moves by', 'slow down as'],
+    ...['dots: your readings', 'and the forecast from', 'Language'],
   ].join('|'),
 );
 
@@ -66,6 +68,7 @@ for (const width of [1280, 390]) {
       await expect(page.getByText(/^Zeile 5: Alkalinität/)).toBeVisible();
       await isGerman(page);
       await page.getByRole('button', { name: 'Diese 4 Zeilen übernehmen' }).click();
+      await expect(page.getByText('eingefügte Zeilen: 4 Zeilen übernommen.')).toBeVisible();
       await expect(page.locator('main .headline').first()).toContainText(
         /Die Korallen verbrauchen \d,\d\d ± \d,\d\d dKH am Tag, Stand 14\. März/,
       );

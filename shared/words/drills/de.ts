@@ -53,7 +53,7 @@ export const de: Words<typeof en> = {
     never: 'nie',
     first: (clock, span) => `${clock}, nach ${span}`,
     notBack: 'nicht während des Störfalls',
-    at: (value, clock) => `${value} um ${clock}`,
+    at: (value, clock) => `${value} (${clock})`,
     overflow: (limit) => `Technikbecken läuft über, über ${limit}`,
     above: (name, limit) => `${name} über ${limit}`,
     below: (name, limit) => `${name} unter ${limit}`,

@@ -12,7 +12,7 @@ export const de: Words<typeof en> = {
   day: {
     caption: 'Licht, pH und Verbrauch über den Tag',
     light: 'Licht',
-    taken: 'von Korallen verbraucht, dKH je Stunde',
+    taken: 'Verbrauch, dKH je Stunde',
     range: (low, high) => `${low} bis ${high}`,
     sentence: (light, ph, taken) =>
       `Ein Tag dieses Beckens: Licht ${light}, pH ${ph}, die Korallen verbrauchen ${taken} dKH je Stunde. Der pH steigt, solange Algen im Licht Kohlendioxid aufnehmen, und fällt im Dunkeln.`,
