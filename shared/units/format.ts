@@ -37,3 +37,17 @@ export const quantityText = (
   unit: string,
   display: DisplayUnits,
 ): string => `${numberText(value, digits, unit, display)} ${conversionOf(unit, display).unit}`;
+
+/** A difference of two values, with its sign and unit: a factor applies, an offset does not. */
+export function signedText(
+  difference: number,
+  digits: number,
+  unit: string,
+  display: DisplayUnits,
+): string {
+  const { out, unit: shown, moreDigits } = conversionOf(unit, display);
+  const size = Math.abs(out(Math.abs(difference)) - out(0)).toFixed(
+    Math.max(0, digits + moreDigits),
+  );
+  return `${difference < 0 ? '−' : '+'}${withDecimal(size, display)} ${shown}`.trim();
+}

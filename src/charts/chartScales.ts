@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/charts';
 import { extent } from 'd3-array';
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
 import type { TimeWindow } from './timeWindow';
@@ -91,12 +92,14 @@ export function timeTicks(
       const midnight = clock % 24 === 0;
       return {
         timeH,
-        label: midnight ? `day ${clock / 24 + 1}` : `${String(clock % 24).padStart(2, '0')}:00`,
+        label: midnight
+          ? say.day(String(clock / 24 + 1))
+          : `${String(clock % 24).padStart(2, '0')}:00`,
       };
     });
   }
   return scaleLinear([fromH / 24, toH / 24], [0, 1])
     .ticks(Math.max(2, Math.min(8, width / 95)))
     .filter((day) => Number.isInteger(day))
-    .map((day) => ({ timeH: day * 24, label: day === 0 ? 'start' : `${day} d` }));
+    .map((day) => ({ timeH: day * 24, label: day === 0 ? say.start : `${day} d` }));
 }

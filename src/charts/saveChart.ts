@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/charts';
 import { download } from '../parts/download';
 import { chartSvg, outHeight, OUT_WIDTH, type ChartOut } from './chartSvg';
 
@@ -28,6 +29,6 @@ export async function savePng(chart: ChartOut): Promise<void> {
   canvas.getContext('2d')!.drawImage(picture, 0, 0, canvas.width, canvas.height);
   URL.revokeObjectURL(url);
   const png = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
-  if (!png) throw new Error('the browser drew no picture');
+  if (!png) throw new Error(say.noPicture);
   download(fileName(chart.title, 'png'), png, 'image/png');
 }

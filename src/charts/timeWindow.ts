@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/charts';
 /** The stretch of time on view, in hours. */
 export interface TimeWindow {
   readonly fromH: number;
@@ -5,9 +6,9 @@ export interface TimeWindow {
 }
 
 export const spans = [
-  { id: 'all', label: 'Whole trial', hours: Infinity },
-  { id: 'week', label: '7 days', hours: 168 },
-  { id: 'days', label: '2 days', hours: 48 },
+  { id: 'all', label: say.whole, hours: Infinity },
+  { id: 'week', label: say.week, hours: 168 },
+  { id: 'days', label: say.twoDays, hours: 48 },
 ] as const;
 
 export type SpanId = (typeof spans)[number]['id'];

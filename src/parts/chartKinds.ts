@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/charts';
 import type { LimitId } from '../../shared/scenario/limitBands';
 import type { ColumnId } from '../../shared/trace/columns';
 import { conversionOf, type DisplayUnits } from '../../shared/units/display';
@@ -19,16 +20,16 @@ const digits = (count: number) => (value: number) => value.toFixed(count);
 export const firstCharts: readonly ChartKind[] = [
   {
     column: 'alkalinity_dkh',
-    title: 'Alkalinity',
+    title: say.alkalinity,
     unit: 'dKH',
     least: 1,
     limit: 'alkalinity',
     format: digits(2),
   },
-  { column: 'ph_nbs', title: 'pH', unit: 'NBS', least: 0.4, limit: 'ph', format: phText },
+  { column: 'ph_nbs', title: say.ph, unit: 'NBS', least: 0.4, limit: 'ph', format: phText },
   {
     column: 'calcium_mg_l',
-    title: 'Calcium',
+    title: say.calcium,
     unit: 'mg/L',
     least: 20,
     limit: 'calcium',
@@ -36,7 +37,7 @@ export const firstCharts: readonly ChartKind[] = [
   },
   {
     column: 'salinity_ppt',
-    title: 'Salinity',
+    title: say.salinity,
     unit: 'ppt',
     least: 1,
     limit: 'salinity',
@@ -47,22 +48,22 @@ export const firstCharts: readonly ChartKind[] = [
 export const foldedCharts: readonly ChartKind[] = [
   {
     column: 'omega_aragonite',
-    title: 'Saturation (Ω aragonite); growth laws measured at 2–4',
+    title: say.omega,
     unit: '',
     least: 1,
     format: digits(2),
   },
   {
     column: 'dic_umol_kg',
-    title: 'Inorganic carbon (DIC)',
+    title: say.dic,
     unit: 'µmol/kg',
     least: 100,
     format: digits(0),
   },
-  { column: 'pco2_uatm', title: 'CO₂ in the water', unit: 'µatm', least: 100, format: digits(0) },
-  { column: 'volume_l', title: 'Volume', unit: 'L', least: 1, format: digits(2) },
-  { column: 'reservoir_l', title: 'Reservoir', unit: 'L', least: 1, format: digits(1) },
-  { column: 'nitrate_mg_l', title: 'Nitrate', unit: 'mg/L', least: 1, format: digits(1) },
+  { column: 'pco2_uatm', title: say.pco2, unit: 'µatm', least: 100, format: digits(0) },
+  { column: 'volume_l', title: say.volume, unit: 'L', least: 1, format: digits(2) },
+  { column: 'reservoir_l', title: say.reservoir, unit: 'L', least: 1, format: digits(1) },
+  { column: 'nitrate_mg_l', title: say.nitrate, unit: 'mg/L', least: 1, format: digits(1) },
 ];
 
 /** A chart in the reader's units: `shown` turns what the trace holds into what is drawn. */

@@ -1,7 +1,12 @@
+import { usualDisplay, type DisplayUnits } from '../../shared/units/display';
+import { numberText, quantityText, signedText, withDecimal } from '../../shared/units/format';
+import { say as words } from '../../shared/words/bench';
 import type { ColumnId } from '../../shared/trace/columns';
 import type { Trace } from '../../shared/trace/trace';
 import { highest, largestDailyChange, lastOf, lowest } from '../../shared/verdict/measures';
-import { phText, signed } from '../../shared/verdict/texts';
+import { phText } from '../../shared/verdict/texts';
+
+const say = words.differ;
 
 export interface ComparedResult {
   readonly title: string;
@@ -9,23 +14,42 @@ export interface ComparedResult {
   readonly after: string;
 }
 
-const range = (id: ColumnId, text: (value: number) => string) => (trace: Trace) =>
-  `${text(lowest(trace, id).value)} to ${text(highest(trace, id).value)}`;
+type Write = (trace: Trace, display: DisplayUnits) => string;
 
-const results: readonly (readonly [string, (trace: Trace) => string])[] = [
-  ['Alkalinity, from lowest to highest', range('alkalinity_dkh', (dkh) => dkh.toFixed(2))],
-  ['Alkalinity at the end', (trace) => `${lastOf(trace, 'alkalinity_dkh').toFixed(2)} dKH`],
-  ['Largest change in a day', (trace) => `${signed(largestDailyChange(trace).value, 2)} dKH`],
-  ['pH, from lowest to highest', range('ph_nbs', phText)],
-  ['Calcium at the end', (trace) => `${lastOf(trace, 'calcium_mg_l').toFixed(0)} mg/L`],
-  ['Salinity at the end', (trace) => `${lastOf(trace, 'salinity_ppt').toFixed(2)} ppt`],
+const range =
+  (id: ColumnId, text: (value: number, display: DisplayUnits) => string): Write =>
+  (trace, display) =>
+    say.range(text(lowest(trace, id).value, display), text(highest(trace, id).value, display));
+const end =
+  (id: ColumnId, digits: number, unit: string): Write =>
+  (trace, display) =>
+    quantityText(lastOf(trace, id), digits, unit, display);
+
+const results: readonly (readonly [string, Write])[] = [
+  [
+    say.alkalinityRange,
+    range('alkalinity_dkh', (dkh, display) => numberText(dkh, 2, 'dKH', display)),
+  ],
+  [say.alkalinityEnd, end('alkalinity_dkh', 2, 'dKH')],
+  [
+    say.dailyChange,
+    (trace, display) => signedText(largestDailyChange(trace).value, 2, 'dKH', display),
+  ],
+  [say.phRange, range('ph_nbs', (ph, display) => withDecimal(phText(ph), display))],
+  [say.calciumEnd, end('calcium_mg_l', 0, 'mg/L')],
+  [say.salinityEnd, end('salinity_ppt', 2, 'ppt')],
 ];
 
 /** What two trials come to, side by side; nothing until both have run. */
 export const comparedResults = (
   before: Trace | undefined,
   after: Trace | undefined,
+  display: DisplayUnits = usualDisplay,
 ): ComparedResult[] =>
   before && after
-    ? results.map(([title, text]) => ({ title, before: text(before), after: text(after) }))
+    ? results.map(([title, text]) => ({
+        title,
+        before: text(before, display),
+        after: text(after, display),
+      }))
     : [];

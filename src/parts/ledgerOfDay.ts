@@ -1,4 +1,9 @@
+import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
+import { numberText } from '../../shared/units/format';
+import { say as words } from '../../shared/words/bench';
 import { readColumn, readLedger, type Trace } from '../../shared/trace/trace';
+
+const say = words.ledger;
 
 export interface LedgerEntry {
   readonly id: string;
@@ -34,7 +39,7 @@ export function ledgerOfDay(trace: Trace, cursorH: number): LedgerOfDay {
   });
   const entries = booked.filter(({ dkh }) => Math.abs(dkh) >= LEAST_DKH);
   const rest = endDkh - startDkh - entries.reduce((sum, { dkh }) => sum + dkh, 0);
-  const water = { id: 'volume', label: 'less or more water', dkh: rest };
+  const water = { id: 'volume', label: say.volume, dkh: rest };
   return {
     fromH,
     toH,
@@ -44,10 +49,12 @@ export function ledgerOfDay(trace: Trace, cursorH: number): LedgerOfDay {
   };
 }
 
-const amount = (dkh: number) => Math.abs(dkh).toFixed(2);
-
 /** The day in a sentence: what took, what brought, what is left. */
-export function ledgerSentence({ entries, startDkh, endDkh }: LedgerOfDay): string {
+export function ledgerSentence(
+  { entries, startDkh, endDkh }: LedgerOfDay,
+  display: DisplayUnits = usualDisplay,
+): string {
+  const amount = (dkh: number) => numberText(Math.abs(dkh), 2, 'dKH', display);
   const list = (sign: number) =>
     entries
       .filter(({ dkh }) => dkh * sign > 0.005)
@@ -57,10 +64,9 @@ export function ledgerSentence({ entries, startDkh, endDkh }: LedgerOfDay): stri
   const change = endDkh - startDkh;
   const took = list(-1);
   const brought = list(1);
-  const parts = [took && `took out: ${took}`, brought && `brought in: ${brought}`].filter(Boolean);
+  const parts = [took && say.took(took), brought && say.brought(brought)].filter(Boolean);
+  const moved = `${amount(change)} ${conversionOf('dKH', display).unit}`;
   const end =
-    Math.abs(change) < 0.005
-      ? 'alkalinity ends the day where it began'
-      : `alkalinity ${change < 0 ? 'falls' : 'rises'} by ${amount(change)} dKH`;
-  return parts.length > 0 ? `${parts.join('; ')}; ${end}.` : `Nothing moved it; ${end}.`;
+    Math.abs(change) < 0.005 ? say.asBefore : change < 0 ? say.falls(moved) : say.rises(moved);
+  return `${parts.length > 0 ? parts.join('; ') : say.nothing}; ${end}.`;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/settings';
 import type { Scenario } from '../../shared/scenario/schema';
 
 type Doser = Scenario['dosers'][number];
@@ -20,13 +21,13 @@ const doser = (name: string, recipe: Doser['recipe']): Doser => ({
   stockL: 2,
 });
 
-const carbonate = doser('carbonate', [{ additive: 'sodiumCarbonate', gramsPerL: 100 }]);
+const carbonate = doser(say.carbonate, [{ additive: 'sodiumCarbonate', gramsPerL: 100 }]);
 /** As much calcium as the carbonate takes along: mole for mole. */
-const calcium = doser('calcium', [{ additive: 'calciumChlorideDihydrate', gramsPerL: 139 }]);
-const bicarbonate = doser('bicarbonate', [{ additive: 'sodiumBicarbonate', gramsPerL: 80 }]);
+const calcium = doser(say.calcium, [{ additive: 'calciumChlorideDihydrate', gramsPerL: 139 }]);
+const bicarbonate = doser(say.bicarbonate, [{ additive: 'sodiumBicarbonate', gramsPerL: 80 }]);
 
 /** Pumps that a keeper may add to a plan, at a dose of nothing yet. */
 export const newDosers: readonly { readonly label: string; readonly make: readonly Doser[] }[] = [
-  { label: 'Add a two-part pair', make: [carbonate, calcium] },
-  { label: 'Add bicarbonate', make: [bicarbonate] },
+  { label: say.addTwoPart, make: [carbonate, calcium] },
+  { label: say.addBicarbonate, make: [bicarbonate] },
 ];

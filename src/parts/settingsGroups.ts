@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/settings';
 import type { FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
 import { saltMixes } from '../../shared/water/saltMixes';
@@ -22,9 +23,9 @@ export interface SettingsGroup {
 const in_ = (part: string, ...names: string[]): FieldPath[] => names.map((name) => [part, name]);
 
 const saltFamilies: Presets = {
-  label: 'Salt mix (common practice)',
-  options: saltMixes.map((salt) => ({
-    name: salt.name.replace(' mix', ''),
+  label: say.salt,
+  options: saltMixes.map((salt, i) => ({
+    name: [say.lowSalt, say.highSalt][i]!,
     values: Object.entries(salt).map(
       ([field, value]) => [['waterChanges', 'salt', field], value] as const,
     ),
@@ -32,12 +33,12 @@ const saltFamilies: Presets = {
 };
 
 const roomAir: Presets = {
-  label: 'Room air (common practice)',
+  label: say.roomAir,
   options: (
     [
-      ['windows open', 450],
-      ['normal', 700],
-      ['windows shut', 1200],
+      [say.open, 450],
+      [say.normal, 700],
+      [say.shut, 1200],
     ] as const
   ).map(([name, ppm]) => ({
     name,
@@ -51,12 +52,12 @@ const roomAir: Presets = {
 /** What a plan is made of: beside the verdict. */
 export const planGroups: readonly SettingsGroup[] = [
   {
-    title: 'The top-off',
+    title: say.topOff,
     open: true,
     fields: in_('topOff', 'additive', 'gramsPerL', 'reservoirL', 'pumpLPerH', 'refillEveryDays'),
   },
   {
-    title: 'What the tank does',
+    title: say.tank,
     open: true,
     fields: [
       ['corals', 'useDkhPerDay'],
@@ -66,19 +67,19 @@ export const planGroups: readonly SettingsGroup[] = [
     ],
   },
   {
-    title: 'Water changes',
+    title: say.waterChanges,
     open: true,
     fields: in_('waterChanges', 'percent', 'everyDays'),
     presets: [saltFamilies],
   },
-  { title: 'Dosing pumps', open: true, fields: [], editor: 'dosers' },
-  { title: 'Length of the trial', open: true, fields: [['days']] },
+  { title: say.dosers, open: true, fields: [], editor: 'dosers' },
+  { title: say.length, open: true, fields: [['days']] },
 ];
 
 /** Everything else, folded. */
 export const detailGroups: readonly SettingsGroup[] = [
   {
-    title: 'Air and light',
+    title: say.air,
     open: false,
     fields: [
       ['room', 'co2Ppm'],
@@ -101,7 +102,7 @@ export const detailGroups: readonly SettingsGroup[] = [
     editor: 'gas',
   },
   {
-    title: 'More of the top-off',
+    title: say.moreTopOff,
     open: false,
     fields: in_(
       'topOff',
@@ -117,12 +118,12 @@ export const detailGroups: readonly SettingsGroup[] = [
     ),
   },
   {
-    title: 'Evaporation in detail',
+    title: say.evaporation,
     open: false,
     fields: in_('evaporation', 'mode', 'surfaceM2', 'airTempC', 'humidityPercent', 'factor'),
   },
   {
-    title: 'New water in detail',
+    title: say.newWater,
     open: false,
     fields: [
       ...in_(
@@ -140,7 +141,7 @@ export const detailGroups: readonly SettingsGroup[] = [
     ],
   },
   {
-    title: 'Corals in detail',
+    title: say.corals,
     open: false,
     fields: in_(
       'corals',
@@ -157,22 +158,22 @@ export const detailGroups: readonly SettingsGroup[] = [
     ),
   },
   {
-    title: 'Filter and bacteria',
+    title: say.filter,
     open: false,
     fields: in_('filter', 'nitrificationPerH', 'denitrificationPerDay', 'oxidationPerH'),
   },
   {
-    title: 'Media reactor',
+    title: say.mediaReactor,
     open: false,
     fields: in_('mediaReactor', 'dripLPerH', 'effluentDkh', 'effluentPhNbs'),
   },
   {
-    title: 'Losses and overflow',
+    title: say.losses,
     open: false,
     fields: in_('outflows', 'skimmingLPerDay', 'leakLPerDay', 'spareL'),
   },
   {
-    title: 'Precipitation (illustration, not prediction)',
+    title: say.precipitation,
     open: false,
     fields: in_(
       'precipitation',
@@ -185,7 +186,7 @@ export const detailGroups: readonly SettingsGroup[] = [
     ),
   },
   {
-    title: 'Rest of the water',
+    title: say.rest,
     open: false,
     fields: in_(
       'tank',
@@ -199,7 +200,7 @@ export const detailGroups: readonly SettingsGroup[] = [
     ),
   },
   {
-    title: 'Food',
+    title: say.food,
     open: false,
     fields: in_(
       'food',
@@ -211,15 +212,15 @@ export const detailGroups: readonly SettingsGroup[] = [
       'releasedPercent',
     ),
   },
-  { title: 'One-off additions', open: false, fields: [], editor: 'additions' },
+  { title: say.additions, open: false, fields: [], editor: 'additions' },
   {
-    title: 'How the trial starts',
+    title: say.start,
     open: false,
     fields: in_('start', 'carbon', 'phNbs', 'omegaReference', 'clockHour'),
     editor: 'start',
   },
   {
-    title: 'Your limits (common practice)',
+    title: say.limits,
     open: false,
     fields: in_(
       'limits',

@@ -1,11 +1,11 @@
+import { say as words } from '../../shared/words/shelf';
 import { mergeTanks } from './mergeTanks';
 import { keepForNextVisit, loadTanks, readSaved, removeTank, saveTank } from './store';
 import type { Tank } from './tanks';
 
 /** During a drag something is written this often, not only when it ends. */
 const SAVE_EVERY_MS = 250;
-const NOT_SAVED =
-  'Nothing could be saved in this browser. Save your plan and your log as files instead.';
+const NOT_SAVED = words.saving.failed;
 
 export interface SaveListener {
   trouble(notice: string): void;
@@ -32,16 +32,12 @@ export class Autosave {
     try {
       const { tanks, setAside } = await loadTanks();
       if (setAside) {
-        this.listener.trouble(
-          'Some of what was saved here could not be read. It was put aside, not lost.',
-        );
+        this.listener.trouble(words.saving.setAside);
       }
       for (const tank of tanks) this.bases.set(tank.id, tank);
       return tanks;
     } catch {
-      this.listener.trouble(
-        'This browser keeps nothing between visits here. Save your plan and your log as files instead.',
-      );
+      this.listener.trouble(words.saving.keepsNothing);
       return [];
     } finally {
       this.restored = true;
@@ -88,9 +84,7 @@ export class Autosave {
       if (saved.bench !== tank.bench || saved.log !== tank.log) this.showMerged(tank, saved);
       if (aside) {
         this.listener.changedElsewhere(aside);
-        this.listener.trouble(
-          `Another window changed the same plans: they are kept as the tank “${aside.name}”.`,
-        );
+        this.listener.trouble(words.saving.otherWindow(aside.name));
       }
     } catch {
       this.listener.trouble(NOT_SAVED);

@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/bench';
 import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Effect, GasSolution } from '../client/outcome';
@@ -99,7 +100,7 @@ export class Bench {
   }
   rename(name: string): void {
     const { id } = this.selected;
-    this.step(replacing(this.state, id, { name: name.trim() || 'Unnamed trial' }));
+    this.step(replacing(this.state, id, { name: name.trim() || say.plans.unnamed }));
   }
   /** The real tank runs by the selected plan from now on. */
   makeToday(): void {
@@ -141,7 +142,7 @@ export class Bench {
   async solveGas(): Promise<GasSolution | string> {
     const answer = await this.client.solveGas(this.selected.scenario);
     if (answer.kind === 'failed') return answer.failure.message;
-    if (answer.kind === 'superseded') return 'Another question came first.';
+    if (answer.kind === 'superseded') return say.anotherQuestion;
     this.setSeveral([
       [['gas', 'kLaPerH'], answer.value.kLaPerH],
       [['photosynthesis', 'grossMmolPerLPerDay'], answer.value.grossMmolPerLPerDay],
@@ -153,7 +154,7 @@ export class Bench {
   async whatDidIt(from: Scenario): Promise<readonly Effect[] | string> {
     const answer = await this.client.whatDidIt(from, this.selected.scenario);
     if (answer.kind === 'done') return answer.value;
-    return answer.kind === 'failed' ? answer.failure.message : 'Another question came first.';
+    return answer.kind === 'failed' ? answer.failure.message : say.anotherQuestion;
   }
 
   private step(next: BenchPlans): void {

@@ -1,3 +1,4 @@
+import { say as words } from '../../shared/words/shelf';
 import * as v from 'valibot';
 import { readTank, type Tank } from './tanks';
 
@@ -40,23 +41,19 @@ export function readEverything(text: string): Read {
   try {
     raw = JSON.parse(text);
   } catch {
-    return refused('The file is no JSON text. Choose one that “Save everything” has made.');
+    return refused(words.everything.noJson);
   }
   const framed = v.safeParse(frame, raw);
   if (!framed.success) {
-    return refused(
-      'The file does not hold tanks of Paper Reef. Choose one that “Save everything” has made; a single plan is opened on the bench.',
-    );
+    return refused(words.everything.notOurs);
   }
   const { version, tanks, preferences } = framed.output;
   if (version !== VERSION) {
-    return refused(
-      `The file is of version ${version}; this Paper Reef reads version ${VERSION}. Update the page and try again.`,
-    );
+    return refused(words.everything.otherVersion(String(version), String(VERSION)));
   }
   const read = tanks.map((tank) => readTank(tank));
   const problems = read.flatMap(({ whole }, i) =>
-    whole ? [] : [`Tank ${i + 1} of the file cannot be read whole: nothing was taken.`],
+    whole ? [] : [words.everything.tankUnread(String(i + 1))],
   );
   if (problems.length > 0) return refused(...problems);
   return { ok: true, everything: { tanks: read.map(({ tank }) => tank!), preferences } };

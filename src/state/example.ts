@@ -1,13 +1,13 @@
+import { say } from '../../shared/words/bench';
 import { scenarioOf } from '../../shared/scenario/write';
 
 /** The living example of a first visit: one thing to drag, the strength of the limewater. */
 export const example = scenarioOf({
   type: 'paper-reef/scenario',
   version: 2,
-  title: 'The lagoon of the field school',
+  title: say.example.title,
   place: 'The field school at Quillon Bay',
-  question:
-    'Can limewater in the top-off hold it on its own? Drag “Strength of the mix” and watch Trial A.',
+  question: say.example.question,
   answer: '',
   days: 60,
   tank: { volumeL: 300, alkalinityDkh: 8.5, calciumMgPerL: 425, magnesiumMgPerL: 1310 },

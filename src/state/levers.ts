@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/drills';
 import type { FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Lever } from '../client/outcome';
@@ -15,26 +16,26 @@ export const levers: Readonly<
   >
 > = {
   reservoirL: {
-    question: 'How big may the reservoir be?',
-    name: 'Reservoir',
+    question: say.levers.reservoir.question,
+    name: say.levers.reservoir.name,
     unit: 'L',
     path: ['topOff', 'reservoirL'],
   },
   gramsPerL: {
-    question: 'How strong may the mix be?',
-    name: 'Mix',
+    question: say.levers.mix.question,
+    name: say.levers.mix.name,
     unit: 'g/L',
     path: ['topOff', 'gramsPerL'],
   },
   pumpLPerH: {
-    question: 'How fast may the pump be?',
-    name: 'Pump',
+    question: say.levers.pump.question,
+    name: say.levers.pump.name,
     unit: 'L/h',
     path: ['topOff', 'pumpLPerH'],
   },
   runLimitMinPerH: {
-    question: 'How long may it run in an hour?',
-    name: 'Run-time limit',
+    question: say.levers.runLimit.question,
+    name: say.levers.runLimit.name,
     unit: 'min',
     path: ['topOff', 'runLimitMinPerH'],
   },

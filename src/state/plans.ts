@@ -1,3 +1,4 @@
+import { say as words } from '../../shared/words/bench';
 import type { Scenario } from '../../shared/scenario/schema';
 import { inks } from './inks';
 
@@ -15,14 +16,16 @@ export interface BenchPlans {
   readonly selected: string;
 }
 
-export const TODAY = "Today's plan";
+const say = words.plans;
+
+export const TODAY = say.today;
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 /** The first free "Trial X". */
 function freeName(plans: readonly PlanOnBench[]): string {
-  const letter = [...letters].find((l) => !plans.some(({ name }) => name === `Trial ${l}`));
-  return `Trial ${letter ?? plans.length}`;
+  const letter = [...letters].find((l) => !plans.some(({ name }) => name === say.trial(l)));
+  return say.trial(letter ?? String(plans.length));
 }
 
 const freeInk = (plans: readonly PlanOnBench[]): number =>

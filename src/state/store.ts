@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/shelf';
 import { openDB, type IDBPDatabase } from 'idb';
 import { sameReading } from '../../shared/log/reading';
 import { mergeTanks } from './mergeTanks';
@@ -41,7 +42,7 @@ export async function saveTank(tank: Tank, base: Tank | undefined): Promise<Save
   const aside: Tank | undefined = merged.aside && {
     ...newTank(
       `${tank.id}-${saved.edition!.slice(0, 8)}`,
-      `${tank.name}, other window`,
+      say.saving.otherWindowTank(tank.name),
       merged.aside,
     ),
     edition: saved.edition!,

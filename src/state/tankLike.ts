@@ -1,36 +1,41 @@
+import { figure } from '../../shared/words/figure';
+import { say as settings } from '../../shared/words/settings';
+import { say as words } from '../../shared/words/bench';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
 import { alkalinityMeqPerG } from '../../shared/species/additives';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
 
+const say = words.first;
+
 /** What lives in a tank, and what such tanks use in a day, dKH (common practice, no source). */
 export const dwellers = [
-  { id: 'soft', label: 'new or soft corals', useDkhPerDay: 0.15 },
-  { id: 'mixed', label: 'a mix of corals', useDkhPerDay: 1 },
-  { id: 'stony', label: 'dense stony corals', useDkhPerDay: 2.5 },
+  { id: 'soft', label: say.soft, useDkhPerDay: 0.15 },
+  { id: 'mixed', label: say.mixed, useDkhPerDay: 1 },
+  { id: 'stony', label: say.stony, useDkhPerDay: 2.5 },
 ] as const;
 
 /** What brings alkalinity now, and where to look next. */
 export const carriers = [
   {
     id: 'none',
-    label: 'nothing yet',
-    next: 'Choose limewater under “The top-off” and watch Trial A against Today’s plan.',
+    label: say.none,
+    next: say.noneNext,
   },
   {
     id: 'limewater',
-    label: 'limewater in the top-off',
-    next: 'Drag “Strength of the mix” in Trial A; then rehearse a stuck pump in the drills.',
+    label: say.limewater,
+    next: say.limewaterNext,
   },
   {
     id: 'pump',
-    label: 'a dosing pump with carbonate',
-    next: 'Set your own bottle and dose under “Dosing pumps”; then enter your tests in the log.',
+    label: say.pump,
+    next: say.pumpNext,
   },
   {
     id: 'water',
-    label: 'water changes',
-    next: 'Try another salt mix or a larger change in Trial A.',
+    label: say.water,
+    next: say.waterNext,
   },
 ] as const;
 
@@ -52,6 +57,8 @@ function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
   return round((grams / SODA_G_PER_L) * 1000, 2);
 }
 
+const text = (value: number, unit: string) => `${figure(value)} ${unit}`;
+
 /** A tank like the keeper's, out of three answers; everything else is assumed and says so. */
 export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {
   const { label, useDkhPerDay } = dwellers.find(({ id }) => id === dweller)!;
@@ -60,9 +67,9 @@ export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario 
   return scenarioOf({
     type: 'paper-reef/scenario',
     version: 2,
-    title: 'A tank like yours',
-    place: `${volumeL} L with ${label}; evaporation, use, food and gas exchange are assumed (common practice)`,
-    question: `${litresPerDay} L a day evaporate and ${useDkhPerDay} dKH a day are used: both are assumed until you measure them. ${next}`,
+    title: say.tank,
+    place: say.assumed(text(volumeL, 'L'), label),
+    question: say.untilMeasured(text(litresPerDay, 'L'), text(useDkhPerDay, 'dKH'), next),
     days: 30,
     tank: { volumeL, alkalinityDkh: 8.5, calciumMgPerL: 425, magnesiumMgPerL: 1310 },
     corals: { useDkhPerDay, growthPercentPerDay: 0 },
@@ -79,7 +86,7 @@ export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario 
     ...(carrier === 'pump' && {
       dosers: [
         {
-          name: 'carbonate',
+          name: settings.carbonate,
           recipe: [{ additive: 'sodiumCarbonate', gramsPerL: SODA_G_PER_L }],
           mlPerDay: sodaMlPerDay(useDkhPerDay, volumeL),
         },

@@ -1,3 +1,4 @@
+import { say } from '../../shared/words/shelf';
 import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave } from './autosave';
 import type { Bench } from './bench.svelte';
@@ -73,7 +74,7 @@ export class TankShelf {
     return added.length;
   }
   rename(name: string): void {
-    this.change({ name: name.trim() || 'Unnamed tank' });
+    this.change({ name: name.trim() || say.saving.unnamedTank });
   }
   async remove(id: string): Promise<void> {
     if (this.all.length < 2) return;

@@ -171,4 +171,10 @@ export const de: Words<typeof en> = {
       lime: 'Kalkwasser und sein Pulver verätzen Augen und Haut: Schutzbrille und Handschuhe, und das Sicherheitsdatenblatt. Tiere in Not: ein fischkundiger Tierarzt.',
     },
   },
+  levers: {
+    reservoir: { question: 'Wie groß darf der Nachfüllbehälter sein?', name: 'Nachfüllbehälter' },
+    mix: { question: 'Wie stark darf die Mischung sein?', name: 'Mischung' },
+    pump: { question: 'Wie schnell darf die Pumpe sein?', name: 'Pumpe' },
+    runLimit: { question: 'Wie lange darf sie in einer Stunde laufen?', name: 'Laufzeitgrenze' },
+  },
 };

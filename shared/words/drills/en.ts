@@ -165,4 +165,10 @@ export const en = {
       lime: 'Limewater and its powder burn eyes and skin: goggles and gloves, and the safety data sheet. Animals in distress: a qualified aquatic vet.',
     },
   },
+  levers: {
+    reservoir: { question: 'How big may the reservoir be?', name: 'Reservoir' },
+    mix: { question: 'How strong may the mix be?', name: 'Mix' },
+    pump: { question: 'How fast may the pump be?', name: 'Pump' },
+    runLimit: { question: 'How long may it run in an hour?', name: 'Run-time limit' },
+  },
 };

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** The bench: verdict, trials, ledger, differences, hours, the first minute. */
+export const say = language === 'de' ? (await import('./de')).de : en;

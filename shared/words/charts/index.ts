@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** Charts, their titles and the clock beside them. */
+export const say = language === 'de' ? (await import('./de')).de : en;

@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** The plans that come along. */
+export const say = language === 'de' ? (await import('./de')).de : en;

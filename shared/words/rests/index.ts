@@ -1,0 +1,5 @@
+import { language } from '../language';
+import { en } from './en';
+
+/** Cautions, and what the model rests on. */
+export const say = language === 'de' ? (await import('./de')).de : en;

@@ -1,0 +1,57 @@
+export const en = {
+  title: 'Scenarios and files',
+  beside: 'open as one more trial beside mine',
+  benchFull: ' (the bench is full: remove a trial first)',
+  openFile: 'Open a scenario file',
+  saveFile: (name: string) => `Save ${name} as a file`,
+  hourlyCsv: 'Hourly numbers as CSV',
+  notOpened: (file: string) => `${file} was not opened; the bench is as it was.`,
+  notRead: (file: string, why: string) => `${file} could not be read: ${why}`,
+  link: {
+    copy: 'Copy link',
+    copied: (count: string) =>
+      `A link with all ${count} plans is copied. It carries them in itself; nothing is sent anywhere.`,
+    cannotCopy: 'This browser does not let a page copy. Copy the address yourself:',
+    address: 'Link with these plans',
+    title: 'A plan somebody sent you',
+    reading: 'Reading the link…',
+    notOpened: 'The link was not opened; your bench is as it was.',
+    toTheBench: 'To the bench',
+    holds: (count: string) =>
+      `It holds ${count === '1' ? 'one plan' : `${count} plans`}. You are only looking: nothing of yours has changed.`,
+    couldNotRun: (why: string) => `could not be run: ${why}`,
+    add: (count: string) => `Add ${count === '1' ? 'this trial' : `${count} trials`} to my bench`,
+    leave: 'Leave it, and go to my bench',
+    noRoom: (held: string, most: string) =>
+      `Your bench holds ${held} of ${most} trials: remove one there first, then open the link again.`,
+    someFit: (held: string, most: string, fitting: string) =>
+      `Your bench holds ${held} of ${most} trials: only the first ${fitting} of these fit.`,
+    undoTakesAway: 'Added trials stand beside yours; Undo takes them away again.',
+  },
+  everything: {
+    title: 'Everything in one file',
+    about: 'All tanks with their plans and logs, and how you want things shown.',
+    save: 'Save everything',
+    open: 'Open such a file',
+    notOpened: (file: string) => `${file} was not opened; nothing has changed.`,
+    added: (added: string, count: string) =>
+      `${added} of ${count} ${count === '1' ? 'tank' : 'tanks'} added; the rest was here already.`,
+    noJson: 'The file is no JSON text. Choose one that “Save everything” has made.',
+    notOurs:
+      'The file does not hold tanks of Paper Reef. Choose one that “Save everything” has made; a single plan is opened on the bench.',
+    otherVersion: (version: string, ours: string) =>
+      `The file is of version ${version}; this Paper Reef reads version ${ours}. Update the page and try again.`,
+    tankUnread: (number: string) =>
+      `Tank ${number} of the file cannot be read whole: nothing was taken.`,
+  },
+  saving: {
+    failed: 'Nothing could be saved in this browser. Save your plan and your log as files instead.',
+    setAside: 'Some of what was saved here could not be read. It was put aside, not lost.',
+    keepsNothing:
+      'This browser keeps nothing between visits here. Save your plan and your log as files instead.',
+    otherWindow: (tank: string) =>
+      `Another window changed the same plans: they are kept as the tank “${tank}”.`,
+    otherWindowTank: (tank: string) => `${tank}, other window`,
+    unnamedTank: 'Unnamed tank',
+  },
+};
