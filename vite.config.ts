@@ -26,10 +26,7 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [
-            { name: 'first', test: /src\/App\.svelte$/ },
-            { name: 'german', test: /shared\/words\/.*\/de\.ts$/ },
-          ],
+          groups: [{ name: 'first', test: /src\/App\.svelte$/ }],
         },
       },
     },

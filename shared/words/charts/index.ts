@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** Charts, their titles and the clock beside them. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).charts : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** The drills: what breaks, how sure, how big, what then. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).drills : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** Every word of the page with its sentence. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).glossary : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** What stands around every lesson. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).lessonFrame : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** What is asked of corals, photosynthesis, food, filter and precipitation. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).life : en;

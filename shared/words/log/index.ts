@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** The test log: its fields, its lines, and how a reading is judged. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).log : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** Pictures that explain: the flow, the carbon, a day, noisy tests. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).pictures : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** The plans that come along. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).planShelf : en;

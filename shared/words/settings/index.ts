@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** Groups of settings and what is asked beside a field. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).settings : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** Headline, pages, and how things are shown. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).site : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** What is asked of a scenario, its tank and its start. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).tank : en;

@@ -2,4 +2,4 @@ import { language } from '../language';
 import { en } from './en';
 
 /** Clock, stretches of time and dates. */
-export const say = language === 'de' ? (await import('./de')).de : en;
+export const say = language === 'de' ? (await import('../german')).time : en;
