@@ -4,6 +4,7 @@ import { flags, type ColumnId } from '../trace/columns';
 import { readColumn, type Trace } from '../trace/trace';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../units/display';
 import { inputText, numberText, quantityText, withDecimal } from '../units/format';
+import { say as quantities } from '../words/quantities';
 import { say } from '../words/verdict';
 import { alkalinityPart } from './alkalinityPart';
 import { limewaterCap, type LimewaterCap } from './limewaterCap';
@@ -23,12 +24,14 @@ export interface Verdict {
   readonly runsDry: boolean;
 }
 
+const { limits } = quantities;
+
 const columnOf: Record<LimitId, { id: ColumnId; name: string; digits: number; unit: string }> = {
-  alkalinity: { id: 'alkalinity_dkh', name: 'alkalinity', digits: 1, unit: 'dKH' },
-  ph: { id: 'ph_nbs', name: 'pH', digits: 2, unit: '' },
-  calcium: { id: 'calcium_mg_l', name: 'calcium', digits: 0, unit: 'mg/L' },
-  magnesium: { id: 'magnesium_mg_l', name: 'magnesium', digits: 0, unit: 'mg/L' },
-  salinity: { id: 'salinity_ppt', name: 'salinity', digits: 1, unit: 'ppt' },
+  alkalinity: { id: 'alkalinity_dkh', name: limits.alkalinity, digits: 1, unit: 'dKH' },
+  ph: { id: 'ph_nbs', name: limits.ph, digits: 2, unit: '' },
+  calcium: { id: 'calcium_mg_l', name: limits.calcium, digits: 0, unit: 'mg/L' },
+  magnesium: { id: 'magnesium_mg_l', name: limits.magnesium, digits: 0, unit: 'mg/L' },
+  salinity: { id: 'salinity_ppt', name: limits.salinity, digits: 1, unit: 'ppt' },
 };
 
 /** How a quantity leaves the keeper's band; nothing when it does not. */

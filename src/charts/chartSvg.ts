@@ -69,7 +69,7 @@ export function chartSvg(chart: ChartOut): string {
       .ticks(6)
       .flatMap((tick) => [
         `<line x1="${frame.left}" x2="${right}" y1="${y(tick)}" y2="${y(tick)}" stroke="#d8cfb8"/>`,
-        text(frame.left - 8, y(tick) + 4, y.tickFormat(6)(tick), 'text-anchor="end"'),
+        text(frame.left - 8, y(tick) + 4, y.tickFormat(6, 'f')(tick), 'text-anchor="end"'),
       ]),
     ...timeTicks(window, OUT_WIDTH, clockHour).map(({ timeH, label }) =>
       text(x(timeH), PLOT_BOTTOM + 22, label, 'text-anchor="middle"'),

@@ -75,10 +75,6 @@ export const de: Words<typeof en> = {
       `„${typed}“ lässt sich nicht in ${unit} umrechnen. Tippen Sie die Zahl in ${unit} ein oder in einer anderen Einheit dieser Art.`,
     unitWhereNone: (typed: string) =>
       `„${typed}“ lässt sich nicht in eine reine Zahl umrechnen. Tippen Sie die Zahl ohne Einheit ein.`,
-    notInUnit: (typed: string, unit: string) => `„${typed}“ kann kein Wert in ${unit} sein.`,
-    outside: (field: string, number: string, least: string, most: string) =>
-      `${field}: ${number} liegt außerhalb von ${least} bis ${most}.`,
-    staysInForce: (complaint: string, value: string) => `${complaint} Es bleibt bei ${value}.`,
   },
   expression: {
     what: 'Ausdruck über die Zeit',
@@ -96,8 +92,6 @@ export const de: Words<typeof en> = {
     nothing: 'Hier steht nichts. Tippen Sie 1 für keine Änderung ein.',
     outOfRange: (day: string, hour: string, value: string, most: string) =>
       `An Tag ${day}, Stunde ${hour}, ergibt das ${value}; erwartet wird 0 bis ${most}.`,
-    atCharacter: (character: string, message: string, inForce: string) =>
-      `Bei Zeichen ${character}: ${message} Es bleibt bei „${inForce}“.`,
   },
   link: {
     tooLong: (length: string, most: string) =>

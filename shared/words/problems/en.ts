@@ -70,10 +70,6 @@ export const en = {
       `“${typed}” cannot be turned into ${unit}. Type the number in ${unit}, or another unit of that kind.`,
     unitWhereNone: (typed: string) =>
       `“${typed}” cannot be turned into a plain number. Type the number in no unit, or another unit of that kind.`,
-    notInUnit: (typed: string, unit: string) => `“${typed}” cannot be a value in ${unit}.`,
-    outside: (field: string, number: string, least: string, most: string) =>
-      `${field}: ${number} is outside ${least} to ${most}.`,
-    staysInForce: (complaint: string, value: string) => `${complaint} ${value} stays in force.`,
   },
   expression: {
     what: 'expression of time',
@@ -91,8 +87,6 @@ export const en = {
     nothing: 'Nothing is typed here. Type 1 for no change.',
     outOfRange: (day: string, hour: string, value: string, most: string) =>
       `On day ${day}, hour ${hour}, this comes to ${value}; expected 0 to ${most}.`,
-    atCharacter: (character: string, message: string, inForce: string) =>
-      `At character ${character}: ${message} “${inForce}” stays in force.`,
   },
   link: {
     tooLong: (length: string, most: string) =>
