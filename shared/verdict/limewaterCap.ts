@@ -66,3 +66,14 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
   };
   return { ...cap, binding: bindingOf(scenario, cap, highest(trace, 'ph_nbs').value) };
 }
+
+/** Strength at which limewater would bring what the first day uses, up to saturation, g/L. */
+export function limewaterStrengthFor({ tank, topOff }: Scenario, trace: Trace): number {
+  const hours = trace.rows - 1;
+  const litresPerDay = (lastOf(trace, 'topoff_l') * 24) / Math.max(1, hours);
+  const dkhPerGPerL = (litresPerDay * limewaterDkhFromGPerL(1)) / tank.volumeL;
+  const most = (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
+  return dkhPerGPerL > 0
+    ? Math.min(most, usePerDay(trace, 0, Math.min(24, hours)) / dkhPerGPerL)
+    : 0;
+}

@@ -33,17 +33,28 @@ export function suppliesOf(scenario: Scenario, trace: Trace): Supplies {
   };
 }
 
-/** Hours of the trial in which the reservoir stands empty, in a sentence; nothing when none. */
-export function emptyReservoirSentence({ topOff }: Scenario, trace: Trace): string {
-  if (topOff.reservoirL === 0) return '';
+/** A reservoir that stands empty in a trial. */
+export interface DryReservoir {
+  readonly firstH: number;
+  readonly hours: number;
+  /** Whole days that a full one lasts. */
+  readonly lastsDays: number;
+}
+
+export function dryReservoir({ topOff }: Scenario, trace: Trace): DryReservoir | undefined {
+  if (topOff.reservoirL === 0) return undefined;
   const litres = readColumn(trace, 'reservoir_l');
-  const first = litres.findIndex((value) => value <= 1e-9);
-  if (first < 0) return '';
+  const firstH = litres.findIndex((value) => value <= 1e-9);
+  if (firstH < 0) return undefined;
   const hours = litres.filter((value) => value <= 1e-9).length;
   const litresPerDay = lastOf(trace, 'topoff_l') / (Math.max(1, trace.rows - 1 - hours) / 24);
-  const lasts = Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay));
-  const often = lasts >= 1 ? say.reservoir.refillEvery(String(lasts)) : say.reservoir.notADay;
-  return say.reservoir.runsDry(String(dayOf(first)), String(hours), often);
+  return { firstH, hours, lastsDays: Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay)) };
+}
+
+export function dryReservoirSentence({ firstH, hours, lastsDays }: DryReservoir): string {
+  const often =
+    lastsDays >= 1 ? say.reservoir.refillEvery(String(lastsDays)) : say.reservoir.notADay;
+  return say.reservoir.runsDry(String(dayOf(firstH)), String(hours), often);
 }
 
 /** What runs out, in a sentence; empty when nothing does. */

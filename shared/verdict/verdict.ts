@@ -7,11 +7,17 @@ import { inputText, numberText, quantityText, withDecimal } from '../units/forma
 import { say as quantities } from '../words/quantities';
 import { say } from '../words/verdict';
 import { alkalinityPart } from './alkalinityPart';
-import { limewaterCap, type LimewaterCap } from './limewaterCap';
+import { limewaterCap, limewaterStrengthFor, type LimewaterCap } from './limewaterCap';
 import { limewaterSentence } from './limewaterSentence';
 import { dayOf, highest, largestDailyChange, lowest, usePerDay } from './measures';
 import type { Outcome } from './outcome';
-import { emptyReservoirSentence, suppliesOf, suppliesSentence } from './supplies';
+import {
+  dryReservoir,
+  dryReservoirSentence,
+  suppliesOf,
+  suppliesSentence,
+  type DryReservoir,
+} from './supplies';
 import { phText } from './texts';
 
 export interface Verdict {
@@ -20,8 +26,13 @@ export interface Verdict {
   readonly insideLimits: boolean;
   readonly details: readonly string[];
   readonly limewater: LimewaterCap | undefined;
-  /** Whether the reservoir stands empty at times: nothing else can be blamed before it is refilled. */
-  readonly runsDry: boolean;
+  readonly offer: Offer;
+}
+
+/** The one change that a verdict asks for first. */
+export interface Offer {
+  readonly mixGPerL?: number;
+  readonly refillEveryDays?: number;
 }
 
 const { limits } = quantities;
@@ -82,6 +93,29 @@ function slowingSentence(trace: Trace, display: DisplayUnits): string {
     : say.climbing(number(first), number(last), unit);
 }
 
+/** With an empty reservoir nothing else can be blamed before it is refilled. */
+function offerOf(
+  scenario: Scenario,
+  trace: Trace,
+  limewater: LimewaterCap | undefined,
+  dry: DryReservoir | undefined,
+): Offer {
+  if (dry) return dry.lastsDays >= 1 ? { refillEveryDays: dry.lastsDays } : {};
+  const ways: readonly string[] = ['strength', 'tooMuch'];
+  const wanted = isUnmixed(scenario)
+    ? limewaterStrengthFor(scenario, trace)
+    : limewater &&
+        ways.includes(limewater.binding) &&
+        limewater.wantedGPerL < limewater.saturationGPerL
+      ? limewater.wantedGPerL
+      : 0;
+  const mixGPerL = Number(wanted.toFixed(2));
+  return mixGPerL > 0 ? { mixGPerL } : {};
+}
+
+const isUnmixed = ({ topOff }: Scenario): boolean =>
+  topOff.additive === 'calciumHydroxide' && topOff.gramsPerL === 0 && topOff.reservoirL > 0;
+
 /** What a trial says against the keeper's limits: the answer first, its reasons after. */
 export function verdictOf(
   scenario: Scenario,
@@ -98,7 +132,7 @@ export function verdictOf(
     .map((band) => outsideSentence(band, trace, display))
     .filter((s) => s !== undefined);
   const tooFast = Math.abs(daily.value) > limits.alkalinityChangeDkhPerDay;
-  const dry = emptyReservoirSentence(scenario, trace);
+  const dry = dryReservoir(scenario, trace);
   const headline = [
     ...(stopped ? [say.stopsOnDay(String(dayOf(stopped.timeH)))] : []),
     alkalinityPart(bands[0]!, outcome, display),
@@ -108,7 +142,7 @@ export function verdictOf(
   const insideLimits = outside.length === 0 && !tooFast && !stopped;
   const details = [
     stopped?.reason ?? '',
-    dry,
+    dry ? dryReservoirSentence(dry) : '',
     outside.length > 0 ? say.outside.all(outside.join('; ')) : '',
     tooFast
       ? say.tooFast(
@@ -121,12 +155,12 @@ export function verdictOf(
     scenario.topOff.additive !== 'none' && scenario.topOff.gramsPerL === 0
       ? say.nothingDissolved
       : '',
-    // With an empty reservoir nothing else can be blamed before it is refilled.
-    limewater && dry === '' ? limewaterSentence(scenario, limewater, display) : '',
+    limewater && !dry ? limewaterSentence(scenario, limewater, display) : '',
     slowingSentence(trace, display),
     outcome.settled ? '' : say.noCycle,
     suppliesSentence(suppliesOf(scenario, trace), display),
     ...flagSentences(trace),
   ].filter((text) => text !== '');
-  return { headline: `${headline}.`, insideLimits, details, limewater, runsDry: dry !== '' };
+  const offer = offerOf(scenario, trace, limewater, dry);
+  return { headline: `${headline}.`, insideLimits, details, limewater, offer };
 }

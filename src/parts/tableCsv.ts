@@ -2,7 +2,11 @@ const isNumber = (cell: string) => /^[-+]?\d+(\.\d+)?$/.test(cell);
 
 /** One cell; words that a spreadsheet would take for a formula are marked as words. */
 function cellCsv(text: string): string {
-  const cell = text.trim().replace(/\s+/gu, ' ').replace(/^−/u, '-');
+  const cell = text
+    .trim()
+    .replace(/\s+/gu, ' ')
+    .replace(/^−/u, '-')
+    .replace(/^([-+]?\d+),(\d+)$/u, '$1.$2');
   if (isNumber(cell)) return cell;
   const words = /^[=+\-@\t]/.test(cell) ? `'${cell}` : cell;
   return /[",\n]/.test(words) ? `"${words.replaceAll('"', '""')}"` : words;

@@ -14,3 +14,7 @@ it('writes rows that a spreadsheet reads back as they were', () => {
 it('does not let a name become a formula', () => {
   expect(rowsCsv([['=1+1', '@x', '-cmd', '+0.5']])).toBe("'=1+1,'@x,'-cmd,+0.5\r\n");
 });
+
+it('writes a plain decimal point whatever sign the page shows', () => {
+  expect(rowsCsv([['8,52', '−0,25', '1, 2']])).toBe('8.52,-0.25,"1, 2"\r\n');
+});

@@ -44,6 +44,6 @@ export const de: Words<typeof en> = {
     point: 'Punkt: 8.5',
     comma: 'Komma: 8,5',
     anyUnit:
-      'Eintippen können Sie weiterhin jede Einheit, mit Komma oder Punkt. Dateien, CSV-Tabellen und die Bilanz bleiben bei dKH, Litern und °C.',
+      'Eintippen können Sie weiterhin jede Einheit, mit Komma oder Punkt. Dateien und die als CSV gespeicherten stündlichen Zahlen bleiben bei dKH, Litern und °C.',
   },
 };

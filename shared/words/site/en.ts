@@ -40,6 +40,6 @@ export const en = {
     point: 'point: 8.5',
     comma: 'comma: 8,5',
     anyUnit:
-      'Anything may still be typed in any unit, with a comma or a point. Files, tables saved as CSV and the ledger keep dKH, litres and °C.',
+      'Anything may still be typed in any unit, with a comma or a point. Files, and the hourly numbers saved as CSV, keep dKH, litres and °C.',
   },
 };
