@@ -47,7 +47,8 @@ export function dryReservoir({ topOff }: Scenario, trace: Trace): DryReservoir |
   const firstH = litres.findIndex((value) => value <= 1e-9);
   if (firstH < 0) return undefined;
   const hours = litres.filter((value) => value <= 1e-9).length;
-  const litresPerDay = lastOf(trace, 'topoff_l') / (Math.max(1, trace.rows - 1 - hours) / 24);
+  // Later a refill also makes up for what was missing meanwhile.
+  const litresPerDay = (readColumn(trace, 'topoff_l')[firstH]! * 24) / Math.max(1, firstH);
   return { firstH, hours, lastsDays: Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay)) };
 }
 
