@@ -1,0 +1,46 @@
+import type { QuantityMeta } from '../../shared/scenario/quantity';
+import { conversionOf, type DisplayUnits } from '../../shared/units/display';
+import { inputText, withDecimal } from '../../shared/units/format';
+import { parseQuantity } from '../../shared/units/parse';
+import { say } from '../../shared/words/settings';
+
+export type TypedQuantity =
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
+
+const BARE = /^\s*[-+−]?[\d.,]+\s*$/u;
+
+/** Why a value, in our own unit, cannot stand in a field; nothing when it can. */
+function complaintAbout(
+  value: number,
+  label: string,
+  { unit, min, max, step, mistake }: QuantityMeta,
+  display: DisplayUnits,
+): string {
+  if (value >= min && value <= max) return '';
+  const meant = mistake?.(value);
+  if (meant) return `${meant}.`;
+  const { out, unit: shown } = conversionOf(unit, display);
+  const [least, most] = [min, max].map((end) => inputText(end, step, unit, display));
+  const number = withDecimal(String(Number(out(value).toPrecision(6))), display);
+  return say.outside(label, number, say.range(least!, most!, shown));
+}
+
+/**
+ * What a keeper typed into a field, in our own unit. A bare number is meant in the unit on the
+ * screen; any other unit may be named.
+ */
+export async function readTyped(
+  typed: string,
+  label: string,
+  quantity: QuantityMeta,
+  display: DisplayUnits,
+): Promise<TypedQuantity> {
+  const plain = display.decimal === 'comma' ? typed.replace(',', '.') : typed;
+  const parsed = await parseQuantity(plain, quantity.unit);
+  if (!parsed.ok) return parsed;
+  const { back, unit } = conversionOf(quantity.unit, display);
+  const value = BARE.test(plain) ? back(parsed.value) : parsed.value;
+  if (!Number.isFinite(value)) return { ok: false, message: say.notInUnit(typed, unit) };
+  const message = complaintAbout(value, label, quantity, display);
+  return message === '' ? { ok: true, value } : { ok: false, message };
+}
