@@ -76,15 +76,15 @@ export class Bench {
   /** Changes one setting of the selected plan; edits of the same one in a row undo as one. */
   set(path: FieldPath, value: unknown): void {
     const { id, scenario } = this.selected;
-    const next = replacing(this.state, id, { scenario: withValue(scenario, path, value) });
-    this.change(`${id} ${pathText(path)}`, next);
+    const changed = this.edited(withValue(scenario, path, value));
+    this.change(`${id} ${pathText(path)}`, replacing(this.state, id, { scenario: changed }));
   }
   /** Changes several settings as one step. */
   setSeveral(changes: readonly (readonly [FieldPath, unknown])[]): void {
     const { id, scenario } = this.selected;
     const changed = changes.reduce((s, [path, value]) => withValue(s, path, value), scenario);
     this.settle();
-    this.change('several settings', replacing(this.state, id, { scenario: changed }));
+    this.change('several settings', replacing(this.state, id, { scenario: this.edited(changed) }));
     this.settle();
   }
   /** The end of a drag: the next edit is a step of its own. */
@@ -104,7 +104,9 @@ export class Bench {
   }
   /** The real tank runs by the selected plan from now on. */
   makeToday(): void {
-    this.step(replacing(this.state, this.today.id, { scenario: this.selected.scenario }));
+    const scenario = { ...this.selected.scenario, question: '' };
+    const next = replacing(this.state, this.today.id, { scenario });
+    this.step(replacing(next, this.selected.id, { scenario }));
   }
   /** A scenario from a file or the shelf: as today's plan with one trial beside it. */
   open(scenario: Scenario): void {
@@ -155,6 +157,11 @@ export class Bench {
     const answer = await this.client.whatDidIt(from, this.selected.scenario);
     if (answer.kind === 'done') return answer.value;
     return answer.kind === 'failed' ? answer.failure.message : say.anotherQuestion;
+  }
+
+  /** What an example asks of the tank as it runs today no longer fits once that has been changed. */
+  private edited(scenario: Scenario): Scenario {
+    return this.selected.id === this.today.id ? { ...scenario, question: '' } : scenario;
   }
 
   private step(next: BenchPlans): void {

@@ -67,7 +67,7 @@ export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario 
   return scenarioOf({
     type: 'paper-reef/scenario',
     version: 2,
-    title: say.tank,
+    title: say.tank(text(volumeL, 'L')),
     place: say.assumed(text(volumeL, 'L'), label),
     question: say.untilMeasured(text(litresPerDay, 'L'), text(useDkhPerDay, 'dKH'), next),
     days: 30,

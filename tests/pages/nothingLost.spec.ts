@@ -60,7 +60,8 @@ test('a bench that was saved before there were tanks opens as the first tank', a
   const use = page.getByLabel('Alkalinity use', { exact: true });
   await use.fill('2');
   await use.press('Enter');
-  await page.waitForTimeout(600);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
+  await page.waitForTimeout(1000);
   await page.goto('/icon.svg');
   await page.evaluate(async () => {
     const done = <T>(request: IDBRequest<T>) =>

@@ -56,7 +56,7 @@ export const de: Words<typeof en> = {
       'Stellen Sie unter „Dosierpumpen“ Ihre Flasche und Dosis ein; tragen Sie danach Ihre Tests ins Messbuch ein.',
     water: 'Wasserwechsel',
     waterNext: 'Probieren Sie in Versuch A eine andere Salzmischung oder einen größeren Wechsel.',
-    tank: 'Ein Becken wie Ihres',
+    tank: (volume) => `Mein Becken, ${volume}`,
     assumed: (volume, dweller) =>
       `${volume}, ${dweller}; Verdunstung, Verbrauch, Futter und Gasaustausch sind angenommen (übliche Praxis)`,
     untilMeasured: (evaporates, used, next) =>

@@ -51,7 +51,7 @@ export const en = {
       'Set your own bottle and dose under “Dosing pumps”; then enter your tests in the log.',
     water: 'water changes',
     waterNext: 'Try another salt mix or a larger change in Trial A.',
-    tank: 'A tank like yours',
+    tank: (volume: string) => `My tank, ${volume}`,
     assumed: (volume: string, dweller: string) =>
       `${volume} with ${dweller}; evaporation, use, food and gas exchange are assumed (common practice)`,
     untilMeasured: (evaporates: string, used: string, next: string) =>

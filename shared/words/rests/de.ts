@@ -10,11 +10,11 @@ export const de: Words<typeof en> = {
     dataSheet:
       'Befolgen Sie das Sicherheitsdatenblatt jedes Zusatzes und die örtlichen Vorschriften. Keine Säuren ins Becken.',
     stops:
-      'Dosieren Sie klares Kalkwasser, keinen Schlamm, und nur so schnell, wie Wasser verdunstet. Sichern Sie eine Nachfüllung dreifach und unabhängig: Pegelschalter, zweiter Schalter, Laufzeitgrenze, kleiner Behälter (übliche Praxis).',
+      'Dosieren Sie klares Kalkwasser, keinen Schlamm, und nur so schnell, wie Wasser verdunstet. Sichern Sie eine Nachfüllung durch drei oder mehr voneinander unabhängige Sperren: Pegelschalter, zweiter Schalter, Laufzeitgrenze, kleiner Behälter (übliche Praxis).',
     mains:
       'Netzstrom neben Salzwasser: ein Fehlerstromschutzschalter und eine Tropfschlaufe an jedem Kabel.',
     gas: 'CO₂-Gas kann in einem kleinen Raum ersticken.',
-    test: 'Erst testen, dann dosieren, und langsam ändern. Kranke Tiere: eine Tierärztin oder einen Tierarzt für Wassertiere fragen.',
+    test: 'Erst testen, dann dosieren, und langsam ändern. Kranke Tiere: eine fachkundige Tierärztin oder einen fachkundigen Tierarzt für Wassertiere fragen.',
   },
   rests: {
     title: 'Worauf dies beruht',
