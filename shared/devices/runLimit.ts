@@ -1,10 +1,10 @@
+import { INSTANT_H } from '../scenario/clock';
+
 /** Minutes a pump may run in a clock hour and in a day; 0 is no limit. */
 interface Limits {
   readonly minPerH: number;
   readonly minPerDay: number;
 }
-
-const AN_INSTANT_H = 1e-9;
 
 /** Counts a pump's running time and says when it has had its share. */
 export class RunLimit {
@@ -23,7 +23,7 @@ export class RunLimit {
 
   /** To be told at every act whether the pump ran since the last one. */
   note(timeH: number, ran: boolean): void {
-    const clock = (at: number) => at + this.clockHour + AN_INSTANT_H;
+    const clock = (at: number) => at + this.clockHour + INSTANT_H;
     if (ran) {
       this.thisHourH += timeH - this.lastH;
       this.thisDayH += timeH - this.lastH;
@@ -44,15 +44,15 @@ export class RunLimit {
   }
 
   allows(): boolean {
-    return this.leftH() > AN_INSTANT_H;
+    return this.leftH() > INSTANT_H;
   }
 
   /** The next moment at which a limit may stop the pump, or a new hour frees it. */
   nextClockH(timeH: number, running: boolean): number {
     if (!this.limited) return Infinity;
-    const nextHour = Math.floor(timeH + this.clockHour + AN_INSTANT_H) + 1 - this.clockHour;
+    const nextHour = Math.floor(timeH + this.clockHour + INSTANT_H) + 1 - this.clockHour;
     const left = this.leftH();
     // A pump that no limit holds runs on past its share: only the next hour is news then.
-    return running && left > AN_INSTANT_H ? Math.min(nextHour, timeH + left) : nextHour;
+    return running && left > INSTANT_H ? Math.min(nextHour, timeH + left) : nextHour;
   }
 }

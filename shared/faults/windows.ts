@@ -1,4 +1,4 @@
-import { momentH } from '../scenario/clock';
+import { INSTANT_H, momentH } from '../scenario/clock';
 
 /** Anything that holds over a stretch of a trial. */
 interface Timed {
@@ -7,9 +7,6 @@ interface Timed {
   readonly hour: number;
   readonly hours: number;
 }
-
-/** Closer than this to an edge is the edge, h. */
-const INSTANT_H = 1e-9;
 
 export interface Window<T> {
   readonly fromH: number;

@@ -38,16 +38,24 @@ export const quantityText = (
   display: DisplayUnits,
 ): string => `${numberText(value, digits, unit, display)} ${conversionOf(unit, display).unit}`;
 
-/** A difference of two values, with its sign and unit: a factor applies, an offset does not. */
-export function signedText(
+/** A difference of two values, with its sign: a factor applies, an offset does not. */
+export function signedNumberText(
   difference: number,
   digits: number,
   unit: string,
   display: DisplayUnits,
 ): string {
-  const { out, unit: shown, moreDigits } = conversionOf(unit, display);
-  const size = Math.abs(out(Math.abs(difference)) - out(0)).toFixed(
-    Math.max(0, digits + moreDigits),
-  );
-  return `${difference < 0 ? '−' : '+'}${withDecimal(size, display)} ${shown}`.trim();
+  const { out, moreDigits } = conversionOf(unit, display);
+  const size = Math.abs(out(Math.abs(difference)) - out(0));
+  const text = size.toFixed(Math.max(0, digits + moreDigits));
+  return `${difference < 0 ? '−' : '+'}${withDecimal(text, display)}`;
 }
+
+/** The same, with its unit. */
+export const signedText = (
+  difference: number,
+  digits: number,
+  unit: string,
+  display: DisplayUnits,
+): string =>
+  `${signedNumberText(difference, digits, unit, display)} ${conversionOf(unit, display).unit}`.trim();

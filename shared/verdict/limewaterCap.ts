@@ -1,7 +1,7 @@
 import type { Scenario } from '../scenario/schema';
 import { limewaterDkhFromGPerL, limewaterSaturationGPerL } from '../seawater/limewater';
 import type { Trace } from '../trace/trace';
-import { highest, lastOf, ledgerBetween, usePerDay } from './measures';
+import { highest, ledgerBetween, toppedOffLPerDay, usePerDay } from './measures';
 
 /** What keeps limewater from doing more. */
 export type Binding = 'none' | 'tooMuch' | 'strength' | 'evaporation' | 'saturation' | 'co2Supply';
@@ -41,6 +41,10 @@ function bindingOf(
   return topOff.gramsPerL < cap.saturationGPerL * 0.97 ? 'strength' : 'evaporation';
 }
 
+/** As strong as this keeper's limewater gets, g/L. */
+const saturationOf = ({ tank, topOff }: Scenario): number =>
+  (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
+
 /** How far limewater carries this plan; undefined when it brings nothing or nothing is used. */
 export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | undefined {
   const { topOff, tank } = scenario;
@@ -50,8 +54,8 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
   const useDkhPerDay = usePerDay(trace, 0, Math.min(24, hours));
   const broughtDkhPerDay = perDay('topOff');
   if (broughtDkhPerDay < 0.005 || useDkhPerDay <= 0) return undefined;
-  const litresPerDay = (lastOf(trace, 'topoff_l') * 24) / Math.max(1, hours);
-  const saturationGPerL = (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
+  const litresPerDay = toppedOffLPerDay(trace);
+  const saturationGPerL = saturationOf(scenario);
   const others = trace.ledger.filter(({ id }) => /^stock|^waterChange|^addition/.test(id));
   const othersDkhPerDay = others.reduce((sum, { id }) => sum + perDay(id), 0);
   const cap = {
@@ -68,12 +72,9 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
 }
 
 /** Strength at which limewater would bring what the first day uses, up to saturation, g/L. */
-export function limewaterStrengthFor({ tank, topOff }: Scenario, trace: Trace): number {
-  const hours = trace.rows - 1;
-  const litresPerDay = (lastOf(trace, 'topoff_l') * 24) / Math.max(1, hours);
-  const dkhPerGPerL = (litresPerDay * limewaterDkhFromGPerL(1)) / tank.volumeL;
-  const most = (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
-  return dkhPerGPerL > 0
-    ? Math.min(most, usePerDay(trace, 0, Math.min(24, hours)) / dkhPerGPerL)
-    : 0;
+export function limewaterStrengthFor(scenario: Scenario, trace: Trace): number {
+  const dkhPerGPerL = (toppedOffLPerDay(trace) * limewaterDkhFromGPerL(1)) / scenario.tank.volumeL;
+  if (dkhPerGPerL === 0) return 0;
+  const useDkhPerDay = usePerDay(trace, 0, Math.min(24, trace.rows - 1));
+  return Math.min(saturationOf(scenario), useDkhPerDay / dkhPerGPerL);
 }

@@ -18,6 +18,10 @@ export const lowest = (trace: Trace, id: ColumnId): Extreme => extreme(trace, id
 
 export const lastOf = (trace: Trace, id: ColumnId): number => readColumn(trace, id).at(-1)!;
 
+/** Fresh water that the top-off brought, L a day. */
+export const toppedOffLPerDay = (trace: Trace): number =>
+  (lastOf(trace, 'topoff_l') * 24) / Math.max(1, trace.rows - 1);
+
 /** Day of the trial as people count: the first is 1, and midnight ends it. */
 export const dayOf = (timeH: number): number => Math.max(1, Math.ceil(timeH / 24 - 1e-9));
 

@@ -2,7 +2,7 @@ import type { Scenario } from '../scenario/schema';
 import { say } from '../words/verdict';
 import { usualDisplay, type DisplayUnits } from '../units/display';
 import { withDecimal } from '../units/format';
-import { dayOf, lastOf } from './measures';
+import { dayOf, toppedOffLPerDay } from './measures';
 import { SALT_G_PER_KG_PER_PSU } from '../water/referenceSeawater';
 import { seawaterDensityKgPerM3 } from '../seawater/density';
 import { readColumn, type Trace } from '../trace/trace';
@@ -19,8 +19,7 @@ const DAYS_A_MONTH = 30;
 
 export function suppliesOf(scenario: Scenario, trace: Trace): Supplies {
   const { topOff, waterChanges, tank } = scenario;
-  const days = Math.max(1, trace.rows - 1) / 24;
-  const litresPerDay = lastOf(trace, 'topoff_l') / days;
+  const litresPerDay = toppedOffLPerDay(trace);
   const changesPerMonth = waterChanges.percent > 0 ? DAYS_A_MONTH / waterChanges.everyDays : 0;
   const newWaterL = changesPerMonth * (waterChanges.percent / 100) * tank.volumeL;
   const { salinityPractical } = waterChanges;

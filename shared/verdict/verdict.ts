@@ -3,7 +3,7 @@ import type { Scenario } from '../scenario/schema';
 import { flags, type ColumnId } from '../trace/columns';
 import { readColumn, type Trace } from '../trace/trace';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../units/display';
-import { inputText, numberText, quantityText, withDecimal } from '../units/format';
+import { inputText, numberText, signedText, withDecimal } from '../units/format';
 import { say as quantities } from '../words/quantities';
 import { say } from '../words/verdict';
 import { alkalinityPart } from './alkalinityPart';
@@ -146,7 +146,7 @@ export function verdictOf(
     outside.length > 0 ? say.outside.all(outside.join('; ')) : '',
     tooFast
       ? say.tooFast(
-          `${daily.value < 0 ? '−' : '+'}${quantityText(Math.abs(daily.value), 2, 'dKH', display)}`,
+          signedText(daily.value, 2, 'dKH', display),
           String(dayOf(daily.timeH)),
           inputText(limits.alkalinityChangeDkhPerDay, 1, 'dKH', display),
         )

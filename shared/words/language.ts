@@ -1,5 +1,5 @@
 /** The languages that the page speaks; the first is the one of the doors, the files and the tests. */
-const languages = ['en', 'de'] as const;
+export const languages = ['en', 'de'] as const;
 
 export type Language = (typeof languages)[number];
 

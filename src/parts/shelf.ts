@@ -1,3 +1,5 @@
+import { say as drills } from '../../shared/words/drillShelf';
+import { say as plans } from '../../shared/words/planShelf';
 import { parseScenario } from '../../shared/scenario/parse';
 import type { Scenario } from '../../shared/scenario/schema';
 
@@ -6,10 +8,25 @@ const files = import.meta.glob<unknown>('../../scenarios/*.json', {
   import: 'default',
 });
 
-/** The scenarios that come with Paper Reef, in the order of their file names. */
-export const shelf: readonly { readonly name: string; readonly scenario: Scenario }[] =
-  Object.entries(files).flatMap(([path, value]) => {
-    const parsed = parseScenario(value);
-    if (!parsed.ok) return [];
-    return [{ name: path.replace(/^.*\/|\.json$/g, ''), scenario: parsed.scenario }];
-  });
+interface OnShelf {
+  readonly name: string;
+  readonly scenario: Scenario;
+}
+
+const told: Readonly<Partial<Record<string, Pick<Scenario, 'title' | 'question'>>>> = {
+  ...plans,
+  ...drills,
+};
+
+/** The scenarios that come with Paper Reef, in the order of their file names and the words of the page. */
+const shelf: readonly OnShelf[] = Object.entries(files).flatMap(([path, value]) => {
+  const parsed = parseScenario(value);
+  if (!parsed.ok) return [];
+  const name = path.replace(/^.*\/|\.json$/g, '');
+  return [{ name, scenario: { ...parsed.scenario, ...told[name] } }];
+});
+
+const breaks = ({ scenario }: OnShelf): boolean => scenario.faults.length > 0;
+
+export const plansOnShelf = shelf.filter((one) => !breaks(one));
+export const drillsOnShelf = shelf.filter(breaks);

@@ -1,12 +1,12 @@
 import * as v from 'valibot';
-import { language, PREFERENCES_KEY } from '../../shared/words/language';
+import { language, languages, PREFERENCES_KEY } from '../../shared/words/language';
 
 const oneOf = <const Options extends readonly [string, ...string[]]>(...options: Options) =>
   v.fallback(v.picklist(options), options[0] as Options[number]);
 
 /** How this reader wants things shown; the first of each is the usual one. */
 const preferencesSchema = v.object({
-  language: oneOf('browser', 'en', 'de'),
+  language: oneOf('browser', ...languages),
   theme: oneOf('auto', 'light', 'dark'),
   alkalinity: oneOf('dKH', 'meq/L', 'mg/L CaCO₃'),
   volume: oneOf('L', 'US gal'),

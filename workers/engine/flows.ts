@@ -1,3 +1,4 @@
+import { INSTANT_H } from '../../shared/scenario/clock';
 import type { Pipe } from '../../shared/devices/device';
 import {
   BLOCK_SIZE,
@@ -9,9 +10,6 @@ import {
 } from '../../shared/species/block';
 import type { Books } from './books';
 import type { Plan } from './compile';
-
-/** The same instant as the simulation's, h. */
-const INSTANT_H = 1e-9;
 
 interface PipeRun {
   readonly pipe: Pipe;

@@ -1,3 +1,4 @@
+import { INSTANT_H } from '../../shared/scenario/clock';
 import type { Factors } from '../../shared/scenario/factors';
 import type { Plant } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
@@ -28,9 +29,6 @@ export interface SimulationOptions {
 }
 
 export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };
-
-/** Closer than this to a moment is that moment, h (4 µs). */
-const INSTANT_H = 1e-9;
 
 /** No step may take more of the water than this share. */
 const WATER_SHARE = 0.05;

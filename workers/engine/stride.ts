@@ -1,10 +1,10 @@
+import { INSTANT_H } from '../../shared/scenario/clock';
 import { AIM_BEYOND_H, type Sensors } from './sensors';
 import type { Step } from './step';
 
 const LONGEST_H = 1;
 const CAREFUL_H = 0.25;
 const SMALLEST_H = 1e-6;
-const INSTANT_H = 1e-9;
 /** A step that ends this little too late is trimmed along its last slope; the error is its square. */
 const TRIM_H = 1 / 3600;
 

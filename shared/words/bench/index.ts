@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The bench: verdict, trials, ledger, differences, hours, the first minute. */
-export const say = language === 'de' ? (await import('../german')).bench : en;
+export const say = spoken?.bench ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The dose card. */
-export const say = language === 'de' ? (await import('../german')).card : en;
+export const say = spoken?.card ?? en;

@@ -23,7 +23,6 @@ export const de: Words<typeof en> = {
     `${title} im Lauf der Zeit: ${atCursor} am Zeitzeiger; ${shapes}`,
   shape: (name, from, to, low, high) =>
     `${name} geht von ${from} nach ${to}, zwischen ${low} und ${high}`,
-  onDay: (day, clock) => `Tag ${day}, ${clock}`,
   day: (day) => `Tag ${day}`,
   start: 'Beginn',
   save: 'Speichern',

@@ -20,7 +20,6 @@ export const en = {
     `${title} over time: ${atCursor} at the time cursor; ${shapes}`,
   shape: (name: string, from: string, to: string, low: string, high: string) =>
     `${name} goes from ${from} to ${to}, between ${low} and ${high}`,
-  onDay: (day: string, clock: string) => `day ${day}, ${clock}`,
   day: (day: string) => `day ${day}`,
   start: 'start',
   save: 'Save',

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Charts, their titles and the clock beside them. */
-export const say = language === 'de' ? (await import('../german')).charts : en;
+export const say = spoken?.charts ?? en;

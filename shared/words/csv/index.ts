@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** A log as a file: what a row says, what must be asked, what is not taken. */
-export const say = language === 'de' ? (await import('../german')).csv : en;
+export const say = spoken?.csv ?? en;

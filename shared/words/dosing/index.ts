@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of top-off, dosing pumps, water changes and additions. */
-export const say = language === 'de' ? (await import('../german')).dosing : en;
+export const say = spoken?.dosing ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The drills that come with Paper Reef, by the names of their files. */
-export const say = language === 'de' ? (await import('../german')).drillShelf : en;
+export const say = spoken?.drillShelf ?? en;

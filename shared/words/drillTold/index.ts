@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What happens in a drill, as its answer tells it. */
-export const say = language === 'de' ? (await import('../german')).drillTold : en;
+export const say = spoken?.drillTold ?? en;

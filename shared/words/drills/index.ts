@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The drills: what breaks, how sure, how big, what then. */
-export const say = language === 'de' ? (await import('../german')).drills : en;
+export const say = spoken?.drills ?? en;

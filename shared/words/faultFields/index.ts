@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of a fault and of a response to it. */
-export const say = language === 'de' ? (await import('../german')).faultFields : en;
+export const say = spoken?.faultFields ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What may break, and what may be done about it. */
-export const say = language === 'de' ? (await import('../german')).faults : en;
+export const say = spoken?.faults ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What a test log says of its tank, and what it cannot say. */
-export const say = language === 'de' ? (await import('../german')).fit : en;
+export const say = spoken?.fit ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Every word of the page with its sentence. */
-export const say = language === 'de' ? (await import('../german')).glossary : en;
+export const say = spoken?.glossary ?? en;

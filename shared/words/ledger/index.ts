@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Names of what moves alkalinity: processes, pipes and events. */
-export const say = language === 'de' ? (await import('../german')).ledger : en;
+export const say = spoken?.ledger ?? en;

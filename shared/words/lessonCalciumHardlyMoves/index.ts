@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “Why calcium hardly moves”. */
-export const say = language === 'de' ? (await import('../german')).lessonCalciumHardlyMoves : en;
+export const say = spoken?.lessonCalciumHardlyMoves ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “The slow drip and the stuck pump”. */
-export const say = language === 'de' ? (await import('../german')).lessonDripAndStuckPump : en;
+export const say = spoken?.lessonDripAndStuckPump ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What stands around every lesson. */
-export const say = language === 'de' ? (await import('../german')).lessonFrame : en;
+export const say = spoken?.lessonFrame ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “Limewater, pH and the room’s air”. */
-export const say = language === 'de' ? (await import('../german')).lessonLimewaterAir : en;
+export const say = spoken?.lessonLimewaterAir ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “Alkalinity is not pH”. */
-export const say = language === 'de' ? (await import('../german')).lessonNotPh : en;
+export const say = spoken?.lessonNotPh ?? en;

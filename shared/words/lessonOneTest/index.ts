@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “How sure is one test?”. */
-export const say = language === 'de' ? (await import('../german')).lessonOneTest : en;
+export const say = spoken?.lessonOneTest ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “Small tank, fast tank”. */
-export const say = language === 'de' ? (await import('../german')).lessonSmallTank : en;
+export const say = spoken?.lessonSmallTank ?? en;

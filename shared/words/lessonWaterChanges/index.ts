@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “When water changes stop being enough”. */
-export const say = language === 'de' ? (await import('../german')).lessonWaterChanges : en;
+export const say = spoken?.lessonWaterChanges ?? en;

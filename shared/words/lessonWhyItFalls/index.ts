@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The lesson “Why alkalinity falls as corals grow”. */
-export const say = language === 'de' ? (await import('../german')).lessonWhyItFalls : en;
+export const say = spoken?.lessonWhyItFalls ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of corals, photosynthesis, food, filter and precipitation. */
-export const say = language === 'de' ? (await import('../german')).life : en;
+export const say = spoken?.life ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of the keeper’s limits. */
-export const say = language === 'de' ? (await import('../german')).limits : en;
+export const say = spoken?.limits ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The test log: its fields, its lines, and how a reading is judged. */
-export const say = language === 'de' ? (await import('../german')).log : en;
+export const say = spoken?.log ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The plain words for the choices of a scenario. */
-export const say = language === 'de' ? (await import('../german')).options : en;
+export const say = spoken?.options ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of losses and of a media reactor. */
-export const say = language === 'de' ? (await import('../german')).outflows : en;
+export const say = spoken?.outflows ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Pictures that explain: the flow, the carbon, a day, noisy tests. */
-export const say = language === 'de' ? (await import('../german')).pictures : en;
+export const say = spoken?.pictures ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** The plans that come along. */
-export const say = language === 'de' ? (await import('../german')).planShelf : en;
+export const say = spoken?.planShelf ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Sentences about bad input: where, what, what came, what was expected, a way out. */
-export const say = language === 'de' ? (await import('../german')).problems : en;
+export const say = spoken?.problems ?? en;

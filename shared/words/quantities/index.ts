@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Names of quantities, limits, substances and units. */
-export const say = language === 'de' ? (await import('../german')).quantities : en;
+export const say = spoken?.quantities ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Cautions, and what the model rests on. */
-export const say = language === 'de' ? (await import('../german')).rests : en;
+export const say = spoken?.rests ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Groups of settings and what is asked beside a field. */
-export const say = language === 'de' ? (await import('../german')).settings : en;
+export const say = spoken?.settings ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Files, links, and what is kept in the browser. */
-export const say = language === 'de' ? (await import('../german')).shelf : en;
+export const say = spoken?.shelf ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Headline, pages, and how things are shown. */
-export const say = language === 'de' ? (await import('../german')).site : en;
+export const say = spoken?.site ?? en;

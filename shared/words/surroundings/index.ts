@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of room air, gas exchange, lights and evaporation. */
-export const say = language === 'de' ? (await import('../german')).surroundings : en;
+export const say = spoken?.surroundings ?? en;

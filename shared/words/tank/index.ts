@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What is asked of a scenario, its tank and its start. */
-export const say = language === 'de' ? (await import('../german')).tank : en;
+export const say = spoken?.tank ?? en;

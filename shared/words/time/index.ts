@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** Clock, stretches of time and dates. */
-export const say = language === 'de' ? (await import('../german')).time : en;
+export const say = spoken?.time ?? en;

@@ -1,5 +1,5 @@
-import { language } from '../language';
+import { spoken } from '../spoken';
 import { en } from './en';
 
 /** What a trial says against the keeper’s limits. */
-export const say = language === 'de' ? (await import('../german')).verdict : en;
+export const say = spoken?.verdict ?? en;
