@@ -1,63 +1,69 @@
 import * as v from 'valibot';
 import { quantity } from '../scenario/quantity';
-import { fieldIn, type Field } from '../scenario/fields';
+import { fieldIn, type Field, type FieldPath } from '../scenario/fields';
+import { problemOf, type Problem } from '../scenario/problem';
 import { alkalinity } from '../scenario/tank';
 import { say } from '../words/log';
 import { isLocalTime } from './localTime';
-import { inOrder, isReading, readingSchema, type Reading } from './reading';
+import { inOrder, readingSchema } from './reading';
 
 const { settings } = say;
-const moment = v.optional(
-  v.pipe(
-    v.string(),
-    v.check((text) => text === '' || isLocalTime(text)),
-  ),
-  '',
-);
+const moment = (title: string) =>
+  v.optional(
+    v.pipe(
+      v.string(),
+      v.check((text) => text === '' || isLocalTime(text), 'a date and a time of day'),
+      v.title(title),
+    ),
+    '',
+  );
 
 /** The log of one tank, and how it is to be read. */
-export const tankLogSchema = v.strictObject({
-  readings: v.array(readingSchema),
-  /** The fit counts from here; empty: the last `USUAL_WINDOW_DAYS`. */
-  fitFrom: moment,
-  /** The forecast rests on readings up to here and later ones are held against it; empty: all count. */
-  heldAt: moment,
-  withinDkhPerDay: quantity(
-    {
-      title: settings.withinDkhPerDay,
-      unit: 'dKH/day',
-      min: 0.005,
-      max: 2,
-      step: 0.01,
-      help: settings.withinHelp,
-    },
-    0.1,
-  ),
-  /** What a plan shall hold, and what the keeper measures with. */
-  targetDkh: quantity(alkalinity(settings.targetDkh), 8.5),
-  scoopG: quantity(
-    {
-      title: settings.scoopG,
-      unit: 'g',
-      min: 0,
-      max: 500,
-      step: 0.1,
-      help: settings.scoopHelp,
-    },
-    0,
-  ),
-  pumpMlPerMin: quantity(
-    {
-      title: settings.pumpMlPerMin,
-      unit: 'mL/min',
-      min: 0,
-      max: 5000,
-      step: 0.5,
-      help: settings.pumpHelp,
-    },
-    0,
-  ),
-});
+export const tankLogSchema = v.pipe(
+  v.strictObject({
+    readings: v.pipe(v.array(readingSchema), v.title(say.lines.title)),
+    /** The fit counts from here; empty: the last `USUAL_WINDOW_DAYS`. */
+    fitFrom: moment(settings.fitFrom),
+    /** The forecast rests on readings up to here and later ones are held against it; empty: all count. */
+    heldAt: moment(settings.heldAt),
+    withinDkhPerDay: quantity(
+      {
+        title: settings.withinDkhPerDay,
+        unit: 'dKH/day',
+        min: 0.005,
+        max: 2,
+        step: 0.01,
+        help: settings.withinHelp,
+      },
+      0.1,
+    ),
+    /** What a plan shall hold, and what the keeper measures with. */
+    targetDkh: quantity(alkalinity(settings.targetDkh), 8.5),
+    scoopG: quantity(
+      {
+        title: settings.scoopG,
+        unit: 'g',
+        min: 0,
+        max: 500,
+        step: 0.1,
+        help: settings.scoopHelp,
+      },
+      0,
+    ),
+    pumpMlPerMin: quantity(
+      {
+        title: settings.pumpMlPerMin,
+        unit: 'mL/min',
+        min: 0,
+        max: 5000,
+        step: 0.5,
+        help: settings.pumpHelp,
+      },
+      0,
+    ),
+  }),
+  v.title(say.lines.title),
+);
 
 export type TankLog = v.InferOutput<typeof tankLogSchema>;
 
@@ -66,14 +72,44 @@ export const USUAL_WINDOW_DAYS = 60;
 
 export const emptyLog: TankLog = v.parse(tankLogSchema, { readings: [] });
 
-/** A log as it was saved; lines that cannot be read are left out and counted. */
-export function readTankLog(value: unknown): { log: TankLog; unreadable: number } {
-  const raw = (value ?? {}) as Partial<TankLog>;
-  const all: unknown[] = Array.isArray(raw.readings) ? raw.readings : [];
-  const readings = inOrder(all.filter(isReading) as Reading[]);
-  const parsed = v.safeParse(tankLogSchema, { ...raw, readings });
-  const log = parsed.success ? parsed.output : { ...emptyLog, readings };
-  return { log, unreadable: all.length - readings.length };
+/** A log as far as it can be read, and everything in it that cannot: a bad field never takes others along. */
+export interface ReadLog {
+  readonly log: TankLog;
+  readonly problems: readonly Problem[];
+}
+
+const isPart = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The one way in for a log, wherever it was kept. */
+export function readTankLog(value: unknown): ReadLog {
+  const problems: Problem[] = [];
+  const wrong = (issues: readonly v.BaseIssue<unknown>[], ...place: FieldPath) =>
+    problems.push(...issues.map((issue) => problemOf(issue, tankLogSchema, place)));
+  /** What a schema makes of it; otherwise a problem, and nothing. */
+  const take = <Schema extends v.GenericSchema>(
+    schema: Schema,
+    raw: unknown,
+    ...place: FieldPath
+  ): v.InferOutput<Schema> | undefined => {
+    const read = v.safeParse(schema, raw);
+    if (read.success) return read.output;
+    wrong(read.issues, ...place);
+    return undefined;
+  };
+  if (value === undefined) return { log: emptyLog, problems };
+  const raw = isPart(value) ? value : {};
+  if (!isPart(value)) take(tankLogSchema, value);
+  const { readings: lines = [], ...rest } = raw;
+  const readings = (take(v.array(v.unknown()), lines, 'readings') ?? []).flatMap(
+    (line, i) => take(readingSchema, line, 'readings', i) ?? [],
+  );
+  const settings = Object.entries(rest).map(([name, setting]) => {
+    const entry = tankLogSchema.entries[name as LogSetting];
+    return [name, take(entry ?? v.never(), setting, name)] as const;
+  });
+  const known = Object.fromEntries(settings.filter(([, setting]) => setting !== undefined));
+  return { log: v.parse(tankLogSchema, { ...known, readings: inOrder(readings) }), problems };
 }
 
 /** The numbers that stand beside the readings. */

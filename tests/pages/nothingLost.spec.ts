@@ -10,8 +10,10 @@ test('a reload in the same breath as an edit still finds the edit', async ({ pag
   await use.fill('2');
   await use.press('Enter');
   await expect(use).toHaveValue('2.00');
-  await page.reload();
-  await expect(use).toHaveValue('2.00');
+  for (let reload = 0; reload < 3; reload++) {
+    await page.reload();
+    await expect(use).toHaveValue('2.00');
+  }
   await expect(page.getByRole('button', { name: 'Trial A', exact: true })).toHaveAttribute(
     'aria-pressed',
     'true',
@@ -40,11 +42,50 @@ test('a tank that dries up stops its trial and says where, when and why', async 
   await expect(page.locator('body')).not.toContainText('NaN');
 });
 
-test('a scenario opens as one more trial beside mine', async ({ page }) => {
-  await page.getByLabel(/open as one more trial/).check();
+test('an example makes room for another only until something is mine', async ({ page }) => {
+  const plans = page.getByRole('region', { name: 'Trials on the bench' }).getByRole('listitem');
   await page.getByRole('button', { name: 'Lagoon left alone' }).click();
-  await expect(page.getByRole('button', { name: "Today's plan", exact: true })).toBeVisible();
+  await expect(page.locator('.question')).toContainText('Lagoon left alone');
+  await expect(plans).toHaveCount(2);
+  await page.getByLabel('Alkalinity use, slider').fill('1.2');
+  await page.getByRole('button', { name: /pico/i }).click();
+  await expect(plans).toHaveCount(3);
+  await expect(page.locator('.headline')).toContainText(/pico/i);
+  await page.getByRole('button', { name: 'Keep, and try another' }).click();
+  await page.getByRole('button', { name: 'Lagoon left alone' }).click();
+  await expect(page.getByRole('alert')).toContainText('finds no room on the bench');
+  await expect(plans).toHaveCount(4);
+  await page.getByRole('alert').getByRole('button', { name: 'Remove Trial A' }).click();
+  await expect(page.getByRole('button', { name: 'Trial A', exact: true })).toHaveCount(0);
   await expect(page.locator('.headline')).toContainText('Lagoon left alone');
+});
+
+test('what the tank runs by is said once, dated, tried beside, and taken back after a reload', async ({
+  page,
+}) => {
+  const runsBy = page.locator('.runs-by');
+  const volume = page.getByLabel('Net water volume', { exact: true });
+  await expect(runsBy).toContainText('You have not said yet what your tank runs by');
+  await volume.fill('500');
+  await volume.press('Enter');
+  await page.getByRole('button', { name: 'My tank runs by Trial A' }).click();
+  await expect(runsBy).toContainText(/since \d+ \w+ \d{4}, \d\d:\d\d/);
+  await expect(page.locator('.question')).toContainText('My tank');
+  await page.getByRole('button', { name: "Today's plan", exact: true }).click();
+  await page.getByLabel('Strength of the mix, slider').fill('1.3');
+  await expect(page.getByRole('button', { name: 'Trial A', exact: true })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  await page.getByRole('button', { name: 'My tank runs by Trial A' }).click();
+  await page.waitForTimeout(600);
+  await page.reload();
+  await runsBy.getByText('2 plans before this one').click();
+  await expect(runsBy.getByRole('listitem').first()).toContainText('Strength of the mix 0.9 g/L');
+  await runsBy.getByRole('button', { name: 'Run by this again' }).first().click();
+  await page.getByRole('button', { name: "Today's plan", exact: true }).click();
+  await expect(page.getByLabel('Strength of the mix', { exact: true })).toHaveValue('0.90');
+  await expect(volume).toHaveValue('500');
 });
 
 test('a trial can start from the water of today’s plan', async ({ page }) => {

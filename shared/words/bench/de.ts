@@ -28,11 +28,34 @@ export const de: Words<typeof en> = {
     title: 'Versuche auf der Werkbank',
     today: 'Heutiger Plan',
     trial: (letter) => `Versuch ${letter}`,
+    myTank: 'Mein Becken',
+    noRoomToTry: (today) =>
+      `Nach „${today}“ läuft Ihr Becken: Ziehen ändert daran nichts. Wählen Sie einen Versuch, oder entfernen Sie einen, um Platz zu schaffen.`,
     unnamed: 'Versuch ohne Namen',
     remove: (name) => `${name} entfernen`,
     full: (most) => `Die Werkbank fasst ${most} Versuche; entfernen Sie erst einen.`,
     keep: 'Behalten und einen weiteren probieren',
     name: 'Name',
+  },
+  runsBy: {
+    neverSaid: (today) =>
+      `Sie haben noch nicht gesagt, wonach Ihr Becken läuft; bis dahin richten sich Messbuch und Karte nach „${today}“, wie er dasteht. Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie dann:`,
+    since: (today, when) =>
+      `Ihr Becken läuft nach „${today}“, wie er seit ${when} dasteht. Probieren ändert daran nichts.`,
+    runsBy: (name) => `Mein Becken läuft nach ${name}`,
+    before: (count) => (count === 1 ? 'Ein Plan vor diesem' : `${count} Pläne vor diesem`),
+    ranSince: (when) => `Seit ${when}, anders als jetzt:`,
+    ranFirst: 'Zuerst, anders als jetzt:',
+    asNow: 'nichts',
+    setting: (title, value) => `${title} ${value}`,
+    andMore: (count) => `und ${count} weitere`,
+    again: 'Wieder danach laufen',
+  },
+  room: {
+    none: (title) =>
+      `„${title}“ findet auf der Werkbank keinen Platz: Von Ihrem wird nichts ersetzt. Welcher Versuch darf weg?`,
+    remove: (name) => `${name} entfernen`,
+    leave: 'Keiner, weglassen',
   },
   first: {
     title: 'Ein Becken wie Ihres, in drei Antworten',

@@ -30,6 +30,8 @@ export const de: Words<typeof en> = {
       'Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.',
   },
   settings: {
+    fitFrom: 'Die Anpassung zählt ab',
+    heldAt: 'Die Vorhersage steht seit',
     withinDkhPerDay: 'Den Verbrauch kennen auf ±',
     withinHelp: 'Bei zwei Standardfehlern: neunzehn von zwanzig Malen.',
     targetDkh: 'Zu haltende Alkalinität',
@@ -72,8 +74,6 @@ export const de: Words<typeof en> = {
     workedOut: 'Daraus wird errechnet, was die Korallen verbrauchen:',
     putRight: 'Stellen Sie ihn auf der Werkbank richtig',
     ifOtherwise: '– falls Ihr Becken anders läuft.',
-    another: (name) => `Auf der Werkbank ist „${name}“ ein anderer Plan.`,
-    runsBy: (name) => `Mein Becken läuft nach ${name}`,
   },
   lines: {
     title: 'Das Messbuch',

@@ -25,6 +25,8 @@ export const en = {
     measureAccuracy: 'Test the same water five times; two thirds of the results lie within one σ.',
   },
   settings: {
+    fitFrom: 'The fit counts from',
+    heldAt: 'The forecast stands from',
     withinDkhPerDay: 'Know the consumption to ±',
     withinHelp: 'At two standard errors: nineteen times in twenty.',
     targetDkh: 'Alkalinity to hold',
@@ -65,8 +67,6 @@ export const en = {
     workedOut: 'What the corals take is worked out from that:',
     putRight: 'put it right on the bench',
     ifOtherwise: 'if your tank runs otherwise.',
-    another: (name: string) => `On the bench “${name}” is another plan.`,
-    runsBy: (name: string) => `My tank runs by ${name}`,
   },
   lines: {
     title: 'The log',
