@@ -1,5 +1,6 @@
 import { say } from '../words/problems';
-import { inSight, type Problem } from './problem';
+import { inSight } from './inSight';
+import type { Problem } from './problem';
 
 export type JsonRead =
   | { readonly ok: true; readonly value: unknown }

@@ -1,6 +1,7 @@
 import { say } from '../words/problems';
 import type * as v from 'valibot';
 import { fieldIn, pathText, type Field, type FieldPath } from './fields';
+import { inSight } from './inSight';
 import { scenarioSchema } from './schema';
 
 /** One thing that is wrong with a scenario: where, what it is, what came, what was expected, a way out. */
@@ -14,13 +15,6 @@ export interface Problem {
 
 export const sentence = ({ path, what, got, expected, wayOut }: Problem): string =>
   say.sentence(path, what, got, expected, wayOut);
-
-/** Letters that leave no mark on the screen, by their numbers. */
-export const inSight = (text: string): string =>
-  text.replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, (letter) => {
-    const number = letter.codePointAt(0)!.toString(16).toUpperCase();
-    return `U+${number.padStart(4, '0')}`;
-  });
 
 export function show(value: unknown): string {
   if (value === undefined) return say.nothing;

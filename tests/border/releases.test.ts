@@ -80,7 +80,7 @@ describe.each(releases)('what %s kept', (release) => {
 
   it.runIf(has(release, 'log.csv'))('reads its CSV back', async () => {
     const rows = await csvRows(text(release, 'log.csv'));
-    const { taken, refused } = previewImport(rows, understand(rows), []);
+    const { taken, refused } = previewImport(rows, understand(rows), [], '2028-01-01T00:00');
     expect(refused).toEqual([]);
     expect(taken.map(({ alkalinityDkh }) => alkalinityDkh)).toEqual(DKH);
   });
