@@ -1,3 +1,5 @@
+import AxeBuilder from '@axe-core/playwright';
+import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 
 test.beforeEach(async ({ page }) => {
@@ -127,4 +129,49 @@ test('a bench that was saved before there were tanks opens as the first tank', a
   await expect(page.getByLabel('Tank', { exact: true })).toHaveText(
     /The lagoon of the field school/,
   );
+});
+
+test('what cannot be read is put aside, and is seen, saved and deleted on the page Display', async ({
+  page,
+}) => {
+  const use = page.getByLabel('Alkalinity use', { exact: true });
+  await use.fill('2');
+  await use.press('Enter');
+  await page.waitForTimeout(800);
+  await page.goto('/icon.svg');
+  await page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const db = await done(indexedDB.open('paper-reef'));
+    const store = db.transaction('tanks', 'readwrite').objectStore('tanks');
+    const tank = await done(store.get('tank-1'));
+    tank.bench.plans[0].scenario.days = 'soon';
+    tank.log.readings = [{ at: '2026-03-01T10:30', alkalinityDkh: 8.4 }];
+    await done(store.put(tank, 'tank-1'));
+    db.close();
+  });
+  await page.goto('/');
+  await expect(page.getByRole('status').filter({ hasText: 'put aside as it was' })).toBeVisible();
+  await expect(use).toHaveValue('2.00');
+  await page.goto('/#log');
+  await expect(page.getByRole('cell', { name: '8.40' })).toBeVisible();
+  await page.goto('/#display');
+  const aside = page.getByRole('region', { name: 'Put aside' });
+  await expect(aside).toContainText('Today\'s plan: days (Length of the trial): got "soon"');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    aside.getByRole('button', { name: 'Save as a file' }).click(),
+  ]);
+  expect(readFileSync(await file.path(), 'utf8')).toContain('"days": "soon"');
+  await aside.getByRole('button', { name: 'Delete' }).click();
+  await aside.getByRole('button', { name: 'Delete it for good' }).click();
+  await expect(aside).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByLabel('Language · Sprache')).toBeVisible();
+  await expect(aside).toHaveCount(0);
 });
