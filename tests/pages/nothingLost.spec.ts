@@ -67,7 +67,7 @@ test('what the tank runs by is said once, dated, tried beside, and taken back af
 }) => {
   const runsBy = page.locator('.runs-by');
   const volume = page.getByLabel('Net water volume', { exact: true });
-  await expect(runsBy).toContainText('You have not said yet what your tank runs by');
+  await expect(runsBy).toContainText('which you have not called yours yet');
   await volume.fill('500');
   await volume.press('Enter');
   await page.getByRole('button', { name: 'My tank runs by Trial A' }).click();
@@ -83,7 +83,9 @@ test('what the tank runs by is said once, dated, tried beside, and taken back af
   await page.waitForTimeout(600);
   await page.reload();
   await runsBy.getByText('2 plans before this one').click();
-  await expect(runsBy.getByRole('listitem').first()).toContainText('Strength of the mix 0.9 g/L');
+  await expect(runsBy.getByRole('listitem').first()).toContainText(
+    'Strength of the mix 0.9 g/L (now 1.3 g/L)',
+  );
   await runsBy.getByRole('button', { name: 'Run by this again' }).first().click();
   await page.getByRole('button', { name: "Today's plan", exact: true }).click();
   await expect(page.getByLabel('Strength of the mix', { exact: true })).toHaveValue('0.90');

@@ -39,15 +39,15 @@ export const de: Words<typeof en> = {
   },
   runsBy: {
     neverSaid: (today) =>
-      `Sie haben noch nicht gesagt, wonach Ihr Becken läuft; bis dahin richten sich Messbuch und Karte nach „${today}“, wie er dasteht. Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie dann:`,
+      `Messbuch und Karte richten sich nach „${today}“, den Sie noch nicht Ihren genannt haben. Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie dann:`,
     since: (today, when) =>
       `Ihr Becken läuft nach „${today}“, wie er seit ${when} dasteht. Probieren ändert daran nichts.`,
     runsBy: (name) => `Mein Becken läuft nach ${name}`,
     before: (count) => (count === 1 ? 'Ein Plan vor diesem' : `${count} Pläne vor diesem`),
-    ranSince: (when) => `Seit ${when}, anders als jetzt:`,
-    ranFirst: 'Zuerst, anders als jetzt:',
-    asNow: 'nichts',
-    setting: (title, value) => `${title} ${value}`,
+    ranSince: (when) => `Ab ${when}:`,
+    ranFirst: 'Zuerst:',
+    asNow: 'wie jetzt',
+    setting: (title, then, now) => `${title} ${then} (jetzt ${now})`,
     andMore: (count) => `und ${count} weitere`,
     again: 'Wieder danach laufen',
   },

@@ -35,16 +35,16 @@ export const en = {
   },
   runsBy: {
     neverSaid: (today: string) =>
-      `You have not said yet what your tank runs by; until you do, log and card go by “${today}” as it stands. Set a trial as your tank is, then press:`,
+      `Log and card go by “${today}”, which you have not called yours yet. Set a trial as your tank is, then press:`,
     since: (today: string, when: string) =>
       `Your tank runs by “${today}”, as it stands since ${when}. Trying does not change it.`,
     runsBy: (name: string) => `My tank runs by ${name}`,
     before: (count: number) =>
       count === 1 ? 'One plan before this one' : `${count} plans before this one`,
-    ranSince: (when: string) => `Since ${when}, otherwise than now:`,
-    ranFirst: 'At first, otherwise than now:',
-    asNow: 'nothing',
-    setting: (title: string, value: string) => `${title} ${value}`,
+    ranSince: (when: string) => `From ${when}:`,
+    ranFirst: 'At first:',
+    asNow: 'as now',
+    setting: (title: string, then: string, now: string) => `${title} ${then} (now ${now})`,
     andMore: (count: number) => `and ${count} more`,
     again: 'Run by this again',
   },
