@@ -8,7 +8,6 @@ import {
   withoutPlan,
   withPlan,
   type BenchPlans,
-  type PlanOnBench,
 } from '../../src/state/plans';
 import { runningBy } from '../../src/state/runsBy';
 import { newTank, type Tank } from '../../src/state/tanks';
@@ -79,7 +78,7 @@ describe('two windows on one tank', () => {
     () => {
       const anyEdit = fc.constantFrom('', 'today', 'trial', 'another', 'remove');
       const edited = (bench: BenchPlans, edit: string, days: number): BenchPlans => {
-        const [today, trial] = bench.plans as [PlanOnBench, PlanOnBench | undefined];
+        const trial = bench.plans[1];
         if (!trial) return bench;
         const scenario = { ...trial.scenario, days };
         if (edit === 'today') return runningBy(bench, scenario, '2026-03-04T10:30');
