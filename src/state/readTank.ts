@@ -51,7 +51,7 @@ class Reader {
       const plan = {
         id: typeof raw.id === 'string' && own('id') ? raw.id : freeId(taken),
         name,
-        ink: inks[Number(raw.ink)] && own('ink') ? Number(raw.ink) : freeInk(taken),
+        ink: typeof raw.ink === 'number' && inks[raw.ink] && own('ink') ? raw.ink : freeInk(taken),
         scenario,
       };
       taken.push(plan);

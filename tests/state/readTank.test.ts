@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -5,6 +6,8 @@ import { readEverything } from '../../src/state/everything';
 import { openingPlans, withPlan, type BenchPlans } from '../../src/state/plans';
 import { readTank } from '../../src/state/readTank';
 import { newTank } from '../../src/state/tanks';
+import { patience, runsOf } from '../laws/size';
+import { spoilt } from '../laws/spoilt';
 import { scenarioFromFile } from '../runs/scenarioFiles';
 
 const own = scenarioFromFile('do-nothing.json');
@@ -21,14 +24,14 @@ const bench: BenchPlans = {
 };
 const tank = { ...newTank('tank-7', 'Kelp hall', bench), log: { ...emptyLog, readings } };
 
-/** The same tank with its plans as somebody, or a spoilt disk, has left them. */
+/** The same tank with its plans as somebody, or a bad disk, has left them. */
 const withPlans = (change: (plans: unknown[]) => unknown[]) => ({
   ...tank,
   bench: { ...bench, plans: change([...bench.plans]) },
 });
 const volumes = (plans: readonly { scenario: Scenario }[]) =>
   plans.map(({ scenario }) => scenario.tank.volumeL);
-const spoilt = { id: 'x', name: 'x', ink: 0, scenario: { ...own, days: 'many' } };
+const bad = { id: 'x', name: 'x', ink: 0, scenario: { ...own, days: 'many' } };
 
 describe('a tank that was kept', () => {
   it('is read whole', () => {
@@ -46,7 +49,7 @@ describe('a tank that was kept', () => {
   });
 
   it('with a trial that cannot be read keeps today’s plan, the other trials and every reading', () => {
-    const { tank: read, problems } = readTank(withPlans(([a, , c]) => [a, spoilt, c]));
+    const { tank: read, problems } = readTank(withPlans(([a, , c]) => [a, bad, c]));
     expect(read!.log.readings).toEqual(readings);
     expect(volumes(read!.bench.plans)).toEqual(volumes([bench.plans[0]!, bench.plans[2]!]));
     expect(read!.bench).toMatchObject({ since: bench.since, before: bench.before });
@@ -54,7 +57,7 @@ describe('a tank that was kept', () => {
   });
 
   it('whose plan of today cannot be read does not make a trial what the tank runs by', () => {
-    const { tank: read, problems } = readTank(withPlans(([, b, c]) => [spoilt, b, c]));
+    const { tank: read, problems } = readTank(withPlans(([, b, c]) => [bad, b, c]));
     expect(problems).toHaveLength(1);
     expect(read!.bench.plans[0]).toMatchObject({ name: "Today's plan", scenario: earlier });
     expect(read!.bench.since).toBe('');
@@ -63,7 +66,7 @@ describe('a tank that was kept', () => {
   });
 
   it('without one plan that can be read still shows its readings', () => {
-    for (const plans of [[], [spoilt], [null, 7, 'x'], {}]) {
+    for (const plans of [[], [bad], [null, 7, 'x'], {}]) {
       const { tank: read, problems } = readTank({ ...tank, bench: { plans } });
       expect(read!.log.readings).toEqual(readings);
       expect(read!.bench.plans).toHaveLength(1);
@@ -93,8 +96,42 @@ describe('a tank that was kept', () => {
     ]);
   });
 
+  it(
+    'with any value anywhere is read as far as it goes, keeps every sound part, and never throws',
+    () => {
+      const anyPlace = fc.array(fc.nat(40), { minLength: 1, maxLength: 6 });
+      const anyValue = fc.oneof(fc.anything(), fc.constantFrom('', 'today', 0, null, [], {}));
+      let partly = 0;
+      fc.assert(
+        fc.property(anyPlace, anyPlace, anyValue, (first, second, value) => {
+          const kept = spoilt(spoilt(tank, first, value), second, value);
+          const { tank: read, problems } = readTank(kept);
+          for (const problem of problems) expect(problem.length).toBeGreaterThan(10);
+          if (!read) {
+            expect(problems.length).toBeGreaterThan(0);
+            return;
+          }
+          if (problems.length > 0) partly++;
+          // What was read is whole, and reads the same again.
+          expect(readTank(structuredClone(read))).toEqual({ tank: read, problems: [] });
+          const { plans, selected } = read.bench;
+          expect(new Set(plans.map(({ id }) => id)).size).toBe(plans.length);
+          expect(plans.some(({ id }) => id === selected)).toBe(true);
+          const log = (kept as { log?: { readings?: unknown } }).log?.readings;
+          for (const reading of readings) {
+            const sound = Array.isArray(log) && log.includes(reading);
+            if (sound) expect(read.log.readings).toContainEqual(reading);
+          }
+        }),
+        runsOf(5000),
+      );
+      expect(partly).toBeGreaterThan(0);
+    },
+    patience,
+  );
+
   it('is none without a plan and a reading, and says why', () => {
-    for (const value of [null, 3, 'x', [], {}, { id: 'tank-1' }, { bench: { plans: [spoilt] } }]) {
+    for (const value of [null, 3, 'x', [], {}, { id: 'tank-1' }, { bench: { plans: [bad] } }]) {
       const { tank: read, problems } = readTank(value);
       expect(read).toBeUndefined();
       expect(problems.length).toBeGreaterThan(0);
