@@ -207,4 +207,15 @@ describe.each(readdirSync(folder))('a browser last used with %s', (release) => {
     }
     expect(await asideRecords()).toEqual([]);
   });
+
+  it('left at closing opens as well, and stays', async () => {
+    const name = existsSync(file('tank.json')) ? 'tank.json' : 'bench.json';
+    localStorage.setItem('paper-reef', JSON.stringify(read(name)));
+    for (let visit = 0; visit < 2; visit++) {
+      const found = await loaded();
+      expect(found.bench.plans).toHaveLength(3);
+      expect(found.bench.plans[1]!.scenario.topOff.gramsPerL).toBe(1.15);
+    }
+    expect(localStorage.length).toBe(0);
+  });
 });

@@ -42,14 +42,14 @@ export const de: Words<typeof en> = {
       `Messbuch und Karte richten sich nach „${today}“, den Sie noch nicht Ihren genannt haben. Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie dann:`,
     since: (today, when) =>
       `Ihr Becken läuft nach „${today}“, wie er seit ${when} dasteht. Probieren ändert daran nichts.`,
-    runsBy: (name) => `Mein Becken läuft nach ${name}`,
+    runsBy: (name) => `Mein Becken läuft nach „${name}“`,
     before: (count) => (count === 1 ? 'Ein Plan vor diesem' : `${count} Pläne vor diesem`),
     ranSince: (when) => `Ab ${when}:`,
     ranFirst: 'Zuerst:',
     asNow: 'wie jetzt',
     setting: (title, then, now) => `${title} ${then} (jetzt ${now})`,
     andMore: (count) => `und ${count} weitere`,
-    again: 'Wieder danach laufen',
+    again: 'Wieder nach diesem laufen',
   },
   room: {
     none: (title) =>
