@@ -39,7 +39,7 @@ export const de: Words<typeof en> = {
   },
   runsBy: {
     neverSaid: (today) =>
-      `Messbuch und Karte richten sich nach „${today}“, den Sie noch nicht Ihren genannt haben. Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie dann:`,
+      `Messbuch und Karte richten sich nach „${today}“, den Sie noch nicht Ihren genannt haben: Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie „Mein Becken läuft nach …“.`,
     since: (today, when) =>
       `Ihr Becken läuft nach „${today}“, wie er seit ${when} dasteht. Probieren ändert daran nichts.`,
     runsBy: (name) => `Mein Becken läuft nach „${name}“`,

@@ -35,7 +35,7 @@ export const en = {
   },
   runsBy: {
     neverSaid: (today: string) =>
-      `Log and card go by “${today}”, which you have not called yours yet. Set a trial as your tank is, then press:`,
+      `Log and card go by “${today}”, which you have not called yours yet: set a trial as your tank is, and press “My tank runs by …”.`,
     since: (today: string, when: string) =>
       `Your tank runs by “${today}”, as it stands since ${when}. Trying does not change it.`,
     runsBy: (name: string) => `My tank runs by ${name}`,
