@@ -62,6 +62,11 @@ function readText(file: string): string {
   }
 }
 
+// A reader that has seen enough, as `head` does, closes the pipe.
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) =>
+  process.exit(code === 'EPIPE' ? 0 : 1),
+);
+
 const { file, out, hours, members, seed } = readArguments();
 const parsed = parseScenarioText(readText(file));
 if (!parsed.ok) {
@@ -81,7 +86,12 @@ try {
   print(`${scenario.title}\n${scenario.question}\n`.trimEnd());
   print(`\nThis plan ${verdict.headline}`);
   for (const detail of verdict.details) print(detail);
-  if (scenario.faults.length > 0) print(`\n${drillText(scenario, options)}`);
+  if (scenario.faults.length > 0) print(`\n${await drillText(scenario, options)}`);
+  if (members !== undefined && scenario.faults.length === 0) {
+    refuse(
+      '--members: this plan has no fault; an ensemble is of a drill. Leave it out, or add a fault.',
+    );
+  }
   if (members !== undefined) print(`\n${ensembleText(scenario, members, seed, options)}`);
   if (out !== undefined) print(`${outcome.trace.rows} hourly rows are in ${out}.`);
 } catch (error) {

@@ -48,7 +48,7 @@ function plan(tank: Tank, corals: object, kLaPerH: number): Scenario {
   });
   return scenarioOf({
     type: 'paper-reef/scenario',
-    version: 2,
+    version: 3,
     title: 'a twin in the drawing office of Ombrel Pier',
     days: 20,
     tank: { volumeL, alkalinityDkh: start },

@@ -70,11 +70,9 @@ export class Model {
     const water = new Float64Array(moments.length).fill(LEFT);
     const near = this.settled?.settled ? this.settled : undefined;
     this.settled = settle(scenario, this.options, near);
-    const { pco2Uatm, omegaReference } = this.settled;
     const { factors } = this.options;
     const plan = compile(scenario, {
-      pco2Uatm,
-      omegaReference,
+      ...this.settled,
       events,
       ...(factors && { factors }),
     });

@@ -2,7 +2,7 @@ import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { largestDailyChange } from '../../../shared/verdict/measures';
+import { lineOf } from '../../../shared/verdict/lineResult';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { peakPh, runsWith, type RunPlan } from './holding';
 import { doseWhere } from './root';
@@ -42,7 +42,7 @@ const HOUR = 9;
 const scaleText = (grams: number) => Number(grams.toPrecision(3));
 
 const dailyChange = (runPlan: RunPlan, scenario: Scenario) =>
-  Math.abs(largestDailyChange(runPlan(scenario).trace).value);
+  lineOf(runPlan(scenario).lines, 'alkalinityChange').worst;
 
 /** The upkeep with a weighed dose on each of the first mornings, and a day to look at afterwards. */
 function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: number): Scenario {
