@@ -1,11 +1,10 @@
 import * as v from 'valibot';
 import { quantity } from '../scenario/quantity';
-import { fieldIn, type Field, type FieldPath } from '../scenario/fields';
-import { problemOf, type Problem } from '../scenario/problem';
+import { fieldIn, type Field } from '../scenario/fields';
 import { alkalinity } from '../scenario/tank';
 import { say } from '../words/log';
 import { isLocalTime } from './localTime';
-import { inOrder, readingSchema } from './reading';
+import { readingSchema } from './reading';
 
 const { settings } = say;
 const moment = (title: string) =>
@@ -71,46 +70,6 @@ export type TankLog = v.InferOutput<typeof tankLogSchema>;
 export const USUAL_WINDOW_DAYS = 60;
 
 export const emptyLog: TankLog = v.parse(tankLogSchema, { readings: [] });
-
-/** A log as far as it can be read, and everything in it that cannot: a bad field never takes others along. */
-export interface ReadLog {
-  readonly log: TankLog;
-  readonly problems: readonly Problem[];
-}
-
-const isPart = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** The one way in for a log, wherever it was kept. */
-export function readTankLog(value: unknown): ReadLog {
-  const problems: Problem[] = [];
-  const wrong = (issues: readonly v.BaseIssue<unknown>[], ...place: FieldPath) =>
-    problems.push(...issues.map((issue) => problemOf(issue, tankLogSchema, place)));
-  /** What a schema makes of it; otherwise a problem, and nothing. */
-  const take = <Schema extends v.GenericSchema>(
-    schema: Schema,
-    raw: unknown,
-    ...place: FieldPath
-  ): v.InferOutput<Schema> | undefined => {
-    const read = v.safeParse(schema, raw);
-    if (read.success) return read.output;
-    wrong(read.issues, ...place);
-    return undefined;
-  };
-  if (value === undefined) return { log: emptyLog, problems };
-  const raw = isPart(value) ? value : {};
-  if (!isPart(value)) take(tankLogSchema, value);
-  const { readings: lines = [], ...rest } = raw;
-  const readings = (take(v.array(v.unknown()), lines, 'readings') ?? []).flatMap(
-    (line, i) => take(readingSchema, line, 'readings', i) ?? [],
-  );
-  const settings = Object.entries(rest).map(([name, setting]) => {
-    const entry = tankLogSchema.entries[name as LogSetting];
-    return [name, take(entry ?? v.never(), setting, name)] as const;
-  });
-  const known = Object.fromEntries(settings.filter(([, setting]) => setting !== undefined));
-  return { log: v.parse(tankLogSchema, { ...known, readings: inOrder(readings) }), problems };
-}
 
 /** The numbers that stand beside the readings. */
 export type LogSetting = 'withinDkhPerDay' | 'targetDkh' | 'scoopG' | 'pumpMlPerMin';

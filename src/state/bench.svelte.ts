@@ -17,7 +17,7 @@ import {
   type BenchPlans,
   type PlanOnBench,
 } from './plans';
-import { described, runningBy, trialsCleared } from './runsBy';
+import { described, runningBy, sameSettings, trialsCleared } from './runsBy';
 import { same } from './same';
 import { Trials, type Trial } from './trials.svelte';
 
@@ -143,8 +143,10 @@ export class Bench {
   makeToday(): void {
     const { id, scenario } = this.selected;
     const next = runningBy(this.state, scenario, nowLocal());
+    const today = next.plans[0]!.scenario;
     if (next === this.state) return;
-    this.step(replacing(next, id, { scenario: next.plans[0]!.scenario }));
+    // The same twice is run once.
+    this.step(sameSettings(scenario, today) ? replacing(next, id, { scenario: today }) : next);
   }
   /** The real tank runs again by what it ran by before. */
   runBefore(index: number): void {

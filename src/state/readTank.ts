@@ -1,5 +1,5 @@
 import { isLocalTime } from '../../shared/log/localTime';
-import { readTankLog } from '../../shared/log/tankLog';
+import { readTankLog } from '../../shared/log/readTankLog';
 import { readScenario } from '../../shared/scenario/parse';
 import { sentence } from '../../shared/scenario/problem';
 import type { Scenario } from '../../shared/scenario/schema';

@@ -6,7 +6,11 @@ import { replacing, withPlan, type BenchPlans } from './plans';
 /** So many earlier plans are kept; older ones are a matter for files. */
 const MOST_BEFORE = 30;
 
-const sameSettings = (a: Scenario, b: Scenario): boolean =>
+/** A rehearsed failure is nothing that a tank runs by. */
+const withoutFailures = (plan: Scenario): Scenario =>
+  plan.faults.length + plan.responses.length > 0 ? { ...plan, faults: [], responses: [] } : plan;
+
+export const sameSettings = (a: Scenario, b: Scenario): boolean =>
   a === b || (differences(a, b).length === 0 && differences(b, a).length === 0);
 
 /** An example asks something; a tank of the keeper's own does not, and is not called after one. */
@@ -22,8 +26,9 @@ function ownWords({ title, place, question }: Scenario, since: string) {
  * The real tank runs by these settings from now on: the one act that changes today's plan. What it
  * ran by before is kept with its date, so that it can be taken back however much later.
  */
-export function runningBy(bench: BenchPlans, settings: Scenario, now: string): BenchPlans {
+export function runningBy(bench: BenchPlans, plan: Scenario, now: string): BenchPlans {
   const { id, scenario } = bench.plans[0]!;
+  const settings = withoutFailures(plan);
   const same = sameSettings(settings, scenario);
   if (same && bench.since !== '') return bench;
   const today = { ...settings, ...ownWords(scenario, bench.since) };

@@ -229,6 +229,16 @@ describe('a tank with four readings', () => {
     expect(bench.today.scenario.tank.volumeL).toBe(500);
   });
 
+  it('runs by a plan without the failure that was rehearsed with it; the trial keeps it', () => {
+    const { bench } = fresh();
+    const drill = drillsOnShelf[0]!.scenario;
+    expect(drill.faults.length).toBeGreaterThan(0);
+    bench.addTrial(drill);
+    bench.makeToday();
+    expect(bench.today.scenario).toMatchObject({ tank: drill.tank, faults: [], responses: [] });
+    expect(bench.selected.scenario).toBe(drill);
+  });
+
   it('keeps the undo of one window when a reading comes in from another', () => {
     const { bench, shelf } = fresh();
     shelf.log.add(four.slice(0, 2));
