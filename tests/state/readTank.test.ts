@@ -48,6 +48,15 @@ describe('a tank that was kept', () => {
     expect(volumes(read!.bench.plans)).toEqual(volumes(bench.plans));
   });
 
+  it('with inks that are no numbers draws each plan in its own', () => {
+    for (const ink of [false, null, '0', -1, 0.5, 99]) {
+      const { tank: read } = readTank(
+        withPlans((plans) => plans.map((plan) => ({ ...(plan as object), ink }))),
+      );
+      expect(read!.bench.plans.map((plan) => plan.ink)).toEqual([0, 1, 2]);
+    }
+  });
+
   it('with a trial that cannot be read keeps today’s plan, the other trials and every reading', () => {
     const { tank: read, problems } = readTank(withPlans(([a, , c]) => [a, bad, c]));
     expect(read!.log.readings).toEqual(readings);
