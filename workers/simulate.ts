@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { inSight } from '../shared/scenario/inSight';
 import { parseScenarioText } from '../shared/scenario/parse';
 import { sentence } from '../shared/scenario/problem';
 import { traceCsv } from '../shared/trace/csv';
@@ -12,9 +13,13 @@ import { drillText, ensembleText } from './studies/drill/drillText';
 const USAGE =
   'npm run --silent simulate -- SCENARIO.json [--out FILE.csv] [--hours N] [--members N] [--seed N]';
 
+/** A title may hold what would steer the terminal: such letters are shown by their numbers. */
+const plain = (text: string) => text.split('\n').map(inSight).join('\n');
+const print = (text: string) => console.log(plain(text));
+
 /** Ends with code 2 and every reason, one a line, on standard error. */
 function refuse(...reasons: string[]): never {
-  console.error(reasons.join('\n'));
+  console.error(plain(reasons.join('\n')));
   process.exit(2);
 }
 
@@ -78,17 +83,17 @@ try {
   const outcome = run(scenario, options);
   const verdict = verdictOf(scenario, outcome);
   if (out !== undefined) writeFileSync(out, traceCsv(outcome.trace));
-  console.log(`${scenario.title}\n${scenario.question}\n`.trimEnd());
-  console.log(`\nThis plan ${verdict.headline}`);
-  for (const detail of verdict.details) console.log(detail);
-  if (scenario.faults.length > 0) console.log(`\n${await drillText(scenario, options)}`);
+  print(`${scenario.title}\n${scenario.question}\n`.trimEnd());
+  print(`\nThis plan ${verdict.headline}`);
+  for (const detail of verdict.details) print(detail);
+  if (scenario.faults.length > 0) print(`\n${await drillText(scenario, options)}`);
   if (members !== undefined && scenario.faults.length === 0) {
     refuse(
       '--members: this plan has no fault; an ensemble is of a drill. Leave it out, or add a fault.',
     );
   }
-  if (members !== undefined) console.log(`\n${ensembleText(scenario, members, seed, options)}`);
-  if (out !== undefined) console.log(`${outcome.trace.rows} hourly rows are in ${out}.`);
+  if (members !== undefined) print(`\n${ensembleText(scenario, members, seed, options)}`);
+  if (out !== undefined) print(`${outcome.trace.rows} hourly rows are in ${out}.`);
 } catch (error) {
   refuse(`${file}: ${(error as Error).message}`);
 }

@@ -83,3 +83,10 @@ const dayAndMonth = new Intl.DateTimeFormat(language === 'de' ? 'de' : 'en-GB', 
 
 /** "4 March". */
 export const spokenDay = (local: string): string => dayAndMonth.format(hoursOf(local) * 3_600_000);
+
+/** "4 March 2026": what may lie years back. */
+export const datedDay = (local: string): string => `${spokenDay(local)} ${local.slice(0, 4)}`;
+
+/** "4 March 2026, 10:30". */
+export const datedTime = (local: string): string =>
+  say.dateAndClock(datedDay(local), local.slice(11));

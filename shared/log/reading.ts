@@ -93,5 +93,3 @@ export const inOrder = (readings: readonly Reading[]): Reading[] =>
 /** Two lines that say the same of the same moment. */
 export const sameReading = (a: Reading, b: Reading): boolean =>
   readingNames.every((name) => a[name] === b[name]);
-
-export const isReading = (value: unknown): value is Reading => v.is(readingSchema, value);

@@ -25,7 +25,7 @@ function pointed(text: string, unit: string | undefined): string {
 }
 
 /** A line of the log from a form, or every problem at once. */
-export function readTyped(typed: Typed, units: Typed): TypedOutcome {
+export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome {
   const columns = readingNames.map((target): LogColumn => {
     const own = ownUnit(target);
     return { header: target, target, unit: own === undefined ? undefined : (units[target] ?? own) };
@@ -34,7 +34,7 @@ export function readTyped(typed: Typed, units: Typed): TypedOutcome {
     const text = typed[target as ReadingName] ?? '';
     return unit === undefined ? text : pointed(text, unit);
   });
-  const outcome = readRow(cells, { columns, decimal: '.', order: 'dmy' });
+  const outcome = readRow(cells, { columns, now, decimal: '.', order: 'dmy' });
   if ('reasons' in outcome) return { ok: false, problems: outcome.reasons };
   const { reading } = outcome;
   const half = (reading.additive === undefined) !== (reading.grams === undefined);

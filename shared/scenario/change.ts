@@ -1,5 +1,4 @@
 import { fieldAt, pathText, type FieldPath } from './fields';
-import { wordFor } from './words';
 import type { Scenario } from './schema';
 
 type Tree = { [key: string | number]: Tree } | unknown;
@@ -25,31 +24,14 @@ export interface Difference {
   readonly at: FieldPath;
   readonly path: string;
   readonly title: string;
-  readonly unit: string;
-  readonly before: string;
-  readonly after: string;
+  readonly before: unknown;
+  readonly after: unknown;
 }
 
 /** Words about a scenario are not settings of the tank. */
 const NOT_SETTINGS = new Set(['title', 'place', 'question', 'answer', 'type', 'version']);
 
 const isBranch = (value: unknown): value is object => typeof value === 'object' && value !== null;
-
-/** A value in a few words; of a part, its fields by their titles. */
-function text(value: unknown, path: FieldPath): string {
-  if (value === undefined) return '—';
-  if (typeof value === 'number') return String(Number(value.toPrecision(4)));
-  if (!isBranch(value)) return wordFor(String(value));
-  if (Array.isArray(value)) return value.map((item, i) => text(item, [...path, i])).join(' + ');
-  return Object.entries(value)
-    .map(([key, inner]) => {
-      const field = fieldAt([...path, key]);
-      const words = text(inner, [...path, key]);
-      return field?.quantity ? `${words} ${field.quantity.unit}`.trim() : words;
-    })
-    .filter((words) => words !== '')
-    .join(', ');
-}
 
 /** "Water changes: Every", "Dosing pumps 2: Dose". */
 function titleOf(path: FieldPath): string {
@@ -71,15 +53,7 @@ function collect(before: unknown, after: unknown, path: FieldPath, into: Differe
     }
     return;
   }
-  const field = fieldAt(path);
-  into.push({
-    at: path,
-    path: pathText(path),
-    title: titleOf(path),
-    unit: field?.quantity?.unit ?? '',
-    before: text(before, path),
-    after: text(after, path),
-  });
+  into.push({ at: path, path: pathText(path), title: titleOf(path), before, after });
 }
 
 /** Every setting that differs between two plans. */

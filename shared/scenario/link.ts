@@ -1,6 +1,7 @@
 import { say as problems } from '../words/problems';
 import * as v from 'valibot';
 import { fold, MOST_UNFOLDED, seal, unfold, unseal } from './linkBytes';
+import { readJson } from './jsonText';
 import { parseScenario } from './parse';
 import { sentence } from './problem';
 import type { Scenario } from './schema';
@@ -55,7 +56,9 @@ export async function writeLink(plans: readonly LinkedPlan[]): Promise<LinkWritt
 const refuse = (...problems: string[]): LinkRead => ({ ok: false, problems });
 
 function parsed(text: string): LinkRead {
-  const shape = v.safeParse(linkSchema, JSON.parse(text));
+  const json = readJson(text, problems.file.scenario, MOST_UNFOLDED);
+  if (!json.ok) return refuse(say.damaged);
+  const shape = v.safeParse(linkSchema, json.value);
   if (!shape.success) {
     return refuse(say.noPlans(String(MOST_LINKED)));
   }
@@ -92,9 +95,5 @@ export async function readLink(detail: string): Promise<LinkRead> {
     return refuse(say.unfoldsTooLong(String(MOST_UNFOLDED)));
   }
   if (unfolded.kind === 'broken') return refuse(say.damaged);
-  try {
-    return parsed(unfolded.text);
-  } catch {
-    return refuse(say.damaged);
-  }
+  return parsed(unfolded.text);
 }

@@ -1,6 +1,8 @@
 import { say } from '../words/problems';
 import type * as v from 'valibot';
-import { fieldAt, pathText, type Field, type FieldPath } from './fields';
+import { fieldIn, pathText, type Field, type FieldPath } from './fields';
+import { inSight } from './inSight';
+import { scenarioSchema } from './schema';
 
 /** One thing that is wrong with a scenario: where, what it is, what came, what was expected, a way out. */
 export interface Problem {
@@ -17,7 +19,7 @@ export const sentence = ({ path, what, got, expected, wayOut }: Problem): string
 export function show(value: unknown): string {
   if (value === undefined) return say.nothing;
   if (typeof value === 'number') return String(value);
-  const text = JSON.stringify(value) ?? String(value);
+  const text = inSight(JSON.stringify(value) ?? String(value));
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 
@@ -42,12 +44,12 @@ function nearest(name: string, known: readonly string[]): string | undefined {
   return best !== undefined && shared(name, best) >= 3 ? best : undefined;
 }
 
-function unknownField(path: FieldPath, at: string): Problem {
-  const known = fieldAt(path.slice(0, -1))?.keys ?? [];
+function unknownField(root: unknown, path: FieldPath, at: string): Problem {
+  const known = fieldIn(root, path.slice(0, -1))?.keys ?? [];
   const name = String(path.at(-1));
   const near = nearest(name, known);
   const unit =
-    near === undefined ? undefined : fieldAt([...path.slice(0, -1), near])?.quantity?.unit;
+    near === undefined ? undefined : fieldIn(root, [...path.slice(0, -1), near])?.quantity?.unit;
   return {
     path: at,
     what: say.field.unknown,
@@ -83,12 +85,16 @@ function wrongNumber(issue: v.BaseIssue<unknown>, field: Field, at: string): Pro
 const kindText = (expected: string): string =>
   expected in say.kinds ? say.kinds[expected as keyof typeof say.kinds] : expected;
 
-/** Turns what the validator found into a sentence's parts. */
-export function problemOf(issue: v.BaseIssue<unknown>): Problem {
-  const path = (issue.path ?? []).map(({ key }) => key as string | number);
-  const at = pathText(path);
-  const field = fieldAt(path);
-  if (!field || issue.expected === 'never') return unknownField(path, at);
+/** Turns what the validator found in a value of a schema into a sentence's parts. */
+export function problemOf(
+  issue: v.BaseIssue<unknown>,
+  root: unknown = scenarioSchema,
+  base: FieldPath = [],
+): Problem {
+  const path = [...base, ...(issue.path ?? []).map(({ key }) => key as string | number)];
+  const at = inSight(pathText(path));
+  const field = fieldIn(root, path);
+  if (!field || issue.expected === 'never') return unknownField(root, path, at);
   if (field.quantity && issue.input !== undefined) return wrongNumber(issue, field, at);
   const expected = field.quantity
     ? rangeText(field)

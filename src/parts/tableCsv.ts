@@ -1,3 +1,5 @@
+import { wordCell } from '../../shared/log/csv/wordCell';
+
 const isNumber = (cell: string) => /^[-+]?\d+(\.\d+)?$/.test(cell);
 
 /** One cell; words that a spreadsheet would take for a formula are marked as words. */
@@ -8,7 +10,7 @@ function cellCsv(text: string): string {
     .replace(/^−/u, '-')
     .replace(/^([-+]?\d+),(\d+)$/u, '$1.$2');
   if (isNumber(cell)) return cell;
-  const words = /^[=+\-@\t]/.test(cell) ? `'${cell}` : cell;
+  const words = wordCell(cell);
   return /[",\n]/.test(words) ? `"${words.replaceAll('"', '""')}"` : words;
 }
 

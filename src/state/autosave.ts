@@ -1,11 +1,15 @@
 import { say as words } from '../../shared/words/shelf';
+import { isNewer } from './database';
+import { leaveBehind, takeBack } from './leaving';
 import { mergeTanks } from './mergeTanks';
-import { keepForNextVisit, loadTanks, readSaved, removeTank, saveTank } from './store';
+import { loadTanks, readSaved, removeTank, saveTank } from './store';
 import type { Tank } from './tanks';
 
 /** During a drag something is written this often, not only when it ends. */
 const SAVE_EVERY_MS = 250;
-const NOT_SAVED = words.saving.failed;
+const say = words.saving;
+
+const notSaved = (error: unknown): string => (isNewer(error) ? say.newerHere : say.failed);
 
 export interface SaveListener {
   trouble(notice: string): void;
@@ -13,10 +17,11 @@ export interface SaveListener {
   changedElsewhere(tank: Tank): void;
 }
 
-/** Writes a tank a moment after each change; never before what was saved has been read. */
+/** Writes each tank a moment after it changed; never before what was saved has been read. */
 export class Autosave {
   private restored = false;
-  private waiting: Tank | undefined;
+  /** Changed and not yet in the database. */
+  private readonly waiting = new Map<string, Tank>();
   private timer: ReturnType<typeof setTimeout> | undefined;
   private writing: Promise<void> = Promise.resolve();
   /** Each tank as this window last read or wrote it. */
@@ -27,20 +32,17 @@ export class Autosave {
     this.windows.onmessage = ({ data }) => void this.hear(String(data));
   }
 
-  /** What was saved last, if anything. */
+  /** What was saved last, if anything; while that cannot be read nothing is written over it. */
   async restore(): Promise<readonly Tank[]> {
     try {
       const { tanks, setAside } = await loadTanks();
-      if (setAside) {
-        this.listener.trouble(words.saving.setAside);
-      }
+      if (setAside) this.listener.trouble(say.setAside);
       for (const tank of tanks) this.bases.set(tank.id, tank);
-      return tanks;
-    } catch {
-      this.listener.trouble(words.saving.keepsNothing);
-      return [];
-    } finally {
       this.restored = true;
+      return tanks;
+    } catch (error) {
+      this.listener.trouble(isNewer(error) ? say.newerHere : say.keepsNothing);
+      return [];
     }
   }
 
@@ -51,60 +53,63 @@ export class Autosave {
 
   soon(tank: Tank): void {
     if (!this.restored) return;
-    if (this.waiting && this.waiting.id !== tank.id) this.now();
-    this.waiting = tank;
+    this.waiting.set(tank.id, tank);
     this.timer ??= setTimeout(() => this.now(), SAVE_EVERY_MS);
   }
 
   /** The page is going away, too soon for the database: what waits is left where it can be found. */
   beforeLeaving(): void {
-    if (!this.waiting) return;
-    const edition = this.bases.get(this.waiting.id)?.edition;
-    keepForNextVisit({ ...this.waiting, ...(edition !== undefined && { edition }) });
+    for (const tank of this.waiting.values()) leaveBehind(tank, this.bases.get(tank.id));
   }
 
   async remove(id: string): Promise<void> {
-    if (this.waiting?.id === id) this.waiting = undefined;
-    await removeTank(id).catch(() => this.listener.trouble(NOT_SAVED));
+    this.waiting.delete(id);
+    await removeTank(id).catch((error: unknown) => this.listener.trouble(notSaved(error)));
   }
 
   private now(): void {
-    clearTimeout(this.timer);
     this.timer = undefined;
-    const tank = this.waiting;
-    if (tank) this.writing = this.writing.then(() => this.write(tank));
+    for (const id of this.waiting.keys()) {
+      this.writing = this.writing.then(() => this.write(id));
+    }
   }
 
-  private async write(tank: Tank): Promise<void> {
+  private async write(id: string): Promise<void> {
+    const tank = this.waiting.get(id);
+    // Written with an earlier turn, or removed.
+    if (!tank) return;
     try {
-      const { tank: saved, aside } = await saveTank(tank, this.bases.get(tank.id));
+      const { tank: saved, aside, setAside } = await saveTank(tank, this.bases.get(tank.id));
       this.bases.set(saved.id, saved);
-      if (this.waiting === tank) this.waiting = undefined;
+      if (this.waiting.get(tank.id) === tank) this.waiting.delete(tank.id);
+      takeBack(tank.id);
       this.windows.postMessage(saved.id);
       if (saved.bench !== tank.bench || saved.log !== tank.log) this.showMerged(tank, saved);
+      if (setAside) this.listener.trouble(say.setAside);
       if (aside) {
+        this.bases.set(aside.id, aside);
         this.listener.changedElsewhere(aside);
-        this.listener.trouble(words.saving.otherWindow(aside.name));
+        this.listener.trouble(say.otherWindow(aside.name));
       }
-    } catch {
-      this.listener.trouble(NOT_SAVED);
+    } catch (error) {
+      this.listener.trouble(notSaved(error));
     }
   }
 
   /** What was changed here while it was written goes on from what both windows have made. */
   private showMerged(written: Tank, saved: Tank): void {
-    if (this.waiting?.id === saved.id) {
-      this.waiting = mergeTanks(written, this.waiting, saved).tank;
-    }
-    this.listener.changedElsewhere(this.waiting?.id === saved.id ? this.waiting : saved);
+    const since = this.waiting.get(saved.id);
+    const now = since ? mergeTanks(written, since, saved).tank : saved;
+    if (since) this.waiting.set(saved.id, now);
+    this.listener.changedElsewhere(now);
   }
 
   /** Another window has saved: shown here, unless something of ours waits, which then is merged. */
   private async hear(id: string): Promise<void> {
-    if (!this.restored || this.waiting?.id === id) return;
+    if (!this.restored || this.waiting.has(id)) return;
     await this.writing;
     const tank = await readSaved(id).catch(() => undefined);
-    if (!tank || this.waiting?.id === id) return;
+    if (!tank || this.waiting.has(id)) return;
     this.bases.set(id, tank);
     this.listener.changedElsewhere(tank);
   }

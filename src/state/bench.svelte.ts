@@ -4,21 +4,35 @@ import type { Scenario } from '../../shared/scenario/schema';
 import type { Effect, GasSolution } from '../client/outcome';
 import { TrialClient } from '../client/trialClient';
 import { withValue } from '../../shared/scenario/change';
+import { differences } from '../../shared/scenario/change';
 import { History } from './history';
 import { MOST_TRIALS } from './inks';
+import { mergeBenches } from './mergeTanks';
+import { nowLocal } from './nowLocal';
 import {
-  openingPlans,
+  examplePlans,
   replacing,
   withoutPlan,
   withPlan,
   type BenchPlans,
   type PlanOnBench,
 } from './plans';
+import { described, runningBy, sameSettings, trialsCleared } from './runsBy';
+import { same } from './same';
 import { Trials, type Trial } from './trials.svelte';
 
-/** The bench: plans, their trials, one time cursor, undo and redo. */
+/** A scenario that finds no place on the bench, and what goes on once it has one. */
+interface Waiting {
+  readonly scenario: Scenario;
+  readonly then: () => void;
+}
+
+/**
+ * The bench: plans, their trials, one time cursor, undo and redo. Whatever is tried is a trial;
+ * today's plan changes by `makeToday`, `runBefore` and `describe` alone.
+ */
 export class Bench {
-  private state: BenchPlans = $state.raw({ plans: [], selected: '' });
+  private state: BenchPlans = $state.raw({ plans: [], selected: '', since: '', before: [] });
   /** Counts changes, so that what asks the history is asked again. */
   private changes = $state(0);
   /** Counts undo and redo. */
@@ -27,6 +41,12 @@ export class Bench {
   notice = $state('');
   /** Told of every change, to save it. */
   onChange: ((plans: BenchPlans) => void) | undefined;
+  /** Whether readings of a real tank stand beside these plans. */
+  isLogged: () => boolean = () => false;
+  /** Whether a change of today's plan found no room to be tried in. */
+  noRoom = $state(false);
+  /** Opened while the bench was full. */
+  waiting: Waiting | undefined = $state.raw();
   private history = new History<BenchPlans>();
   readonly client = new TrialClient();
   private readonly trials = new Trials(this.client);
@@ -34,7 +54,7 @@ export class Bench {
 
   constructor(example: Scenario) {
     this.example = example;
-    this.show(openingPlans(example));
+    this.show(examplePlans(example));
   }
 
   get now(): BenchPlans {
@@ -65,27 +85,44 @@ export class Bench {
   /** Another tank's plans; what was done to the last one is not undone in this. */
   openPlans(plans: BenchPlans): void {
     this.history = new History();
+    this.waiting = undefined;
     this.show(plans);
     this.cursorH = 0;
+  }
+  /** Takes over what another window has made of this bench; what was done here can still be undone. */
+  follow(plans: BenchPlans): void {
+    const shown = this.state;
+    if (same({ ...shown, selected: '' }, { ...plans, selected: '' })) return;
+    this.history.rebase((state) => mergeBenches(shown, state, plans).bench);
+    const selected = plans.plans.some(({ id }) => id === shown.selected)
+      ? shown.selected
+      : plans.selected;
+    // A plan that is as it was need not run again.
+    const kept = plans.plans.map(
+      (plan) => shown.plans.find((one) => one.id === plan.id && same(one, plan)) ?? plan,
+    );
+    this.show({ ...plans, plans: kept, selected });
   }
 
   select(id: string): void {
     this.history.settle();
     this.show({ ...this.state, selected: id });
   }
-  /** Changes one setting of the selected plan; edits of the same one in a row undo as one. */
+  /** Changes one setting of a trial; edits of the same one in a row undo as one. */
   set(path: FieldPath, value: unknown): void {
-    const { id, scenario } = this.selected;
-    const changed = this.edited(withValue(scenario, path, value));
-    this.change(`${id} ${pathText(path)}`, replacing(this.state, id, { scenario: changed }));
+    const state = this.onATrial();
+    if (!state) return;
+    const { id, scenario } = state.plans.find((plan) => plan.id === state.selected)!;
+    const changed = withValue(scenario, path, value);
+    this.change(`${id} ${pathText(path)}`, replacing(state, id, { scenario: changed }));
   }
   /** Changes several settings as one step. */
   setSeveral(changes: readonly (readonly [FieldPath, unknown])[]): void {
-    const { id, scenario } = this.selected;
+    const state = this.onATrial();
+    if (!state) return;
+    const { id, scenario } = state.plans.find((plan) => plan.id === state.selected)!;
     const changed = changes.reduce((s, [path, value]) => withValue(s, path, value), scenario);
-    this.settle();
-    this.change('several settings', replacing(this.state, id, { scenario: this.edited(changed) }));
-    this.settle();
+    this.step(replacing(state, id, { scenario: changed }));
   }
   /** The end of a drag: the next edit is a step of its own. */
   settle(): void {
@@ -96,7 +133,7 @@ export class Bench {
     if (this.canAdd) this.step(withPlan(this.state, this.selected.scenario));
   }
   remove(id: string): void {
-    if (this.state.plans.length > 1) this.step(withoutPlan(this.state, id));
+    if (id !== this.today.id) this.step(withoutPlan(this.state, id));
   }
   rename(name: string): void {
     const { id } = this.selected;
@@ -104,18 +141,49 @@ export class Bench {
   }
   /** The real tank runs by the selected plan from now on. */
   makeToday(): void {
-    const scenario = { ...this.selected.scenario, question: '' };
-    const next = replacing(this.state, this.today.id, { scenario });
-    this.step(replacing(next, this.selected.id, { scenario }));
+    const { id, scenario } = this.selected;
+    const next = runningBy(this.state, scenario, nowLocal());
+    const today = next.plans[0]!.scenario;
+    if (next === this.state) return;
+    // The same twice is run once.
+    this.step(sameSettings(scenario, today) ? replacing(next, id, { scenario: today }) : next);
   }
-  /** A scenario from a file or the shelf: as today's plan with one trial beside it. */
-  open(scenario: Scenario): void {
-    this.step(openingPlans(scenario));
+  /** The real tank runs again by what it ran by before. */
+  runBefore(index: number): void {
+    const { scenario } = this.state.before[index]!;
+    this.step(runningBy(this.state, scenario, nowLocal()));
+  }
+  /** The keeper has described the tank in a few answers: it runs by these. */
+  describe(tank: Scenario): void {
+    this.step(described(this.state, tank, nowLocal()));
+  }
+  /** A scenario from a file, the shelf or a lesson: a trial beside what is there, or a new example. */
+  open(scenario: Scenario, then = () => {}): void {
+    if (!this.state.untouched || this.isLogged()) {
+      this.addTrial(scenario, then);
+      return;
+    }
+    this.step(examplePlans(scenario));
     this.cursorH = 0;
+    then();
   }
-  /** A scenario as one more trial beside what is there. */
-  addTrial(scenario: Scenario): void {
-    if (this.canAdd) this.step(withPlan(this.state, scenario, scenario.title));
+  /** A scenario as one more trial beside what is there; it waits where there is no room. */
+  addTrial(scenario: Scenario, then = () => {}): void {
+    if (!this.canAdd) {
+      this.waiting = { scenario, then };
+      return;
+    }
+    this.step(withPlan(this.state, scenario, scenario.title));
+    then();
+  }
+  /** A trial goes, and what waits takes its place: one step. */
+  makeRoom(id: string): void {
+    const { waiting } = this;
+    if (!waiting || id === this.today.id) return;
+    this.waiting = undefined;
+    const { scenario, then } = waiting;
+    this.step(withPlan(withoutPlan(this.state, id), scenario, scenario.title));
+    then();
   }
   /** Several plans as trials beside what is there, as one step; those that do not fit stay out. */
   addTrials(plans: readonly { readonly name: string; readonly scenario: Scenario }[]): void {
@@ -126,8 +194,14 @@ export class Bench {
     );
     if (fitting.length > 0) this.step(next);
   }
+  /** The trials go; what the tank runs by stays. */
   startOver(): void {
-    this.open(this.example);
+    this.step(
+      this.state.untouched && !this.isLogged()
+        ? examplePlans(this.example)
+        : trialsCleared(this.state),
+    );
+    this.cursorH = 0;
   }
   undo(): void {
     const state = this.history.undo(this.state);
@@ -159,9 +233,17 @@ export class Bench {
     return answer.kind === 'failed' ? answer.failure.message : say.anotherQuestion;
   }
 
-  /** What an example asks of the tank as it runs today no longer fits once that has been changed. */
-  private edited(scenario: Scenario): Scenario {
-    return this.selected.id === this.today.id ? { ...scenario, question: '' } : scenario;
+  /** The bench with a trial selected: today's plan is tried on a copy of it, if there is room for one. */
+  private onATrial(): BenchPlans | undefined {
+    const { today, selected, state } = this;
+    if (selected.id !== today.id) return state;
+    const isCopy = ({ id, scenario }: PlanOnBench) =>
+      id !== today.id && differences(today.scenario, scenario).length === 0;
+    const copy = state.plans.find(isCopy);
+    if (copy) return { ...state, selected: copy.id };
+    if (this.canAdd) return withPlan(state, today.scenario);
+    this.noRoom = true;
+    return undefined;
   }
 
   private step(next: BenchPlans): void {
@@ -177,6 +259,7 @@ export class Bench {
 
   private show(next: BenchPlans): void {
     this.state = next;
+    this.noRoom = false;
     this.changes++;
     this.trials.follow(next.plans);
     this.onChange?.(next);

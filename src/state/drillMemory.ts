@@ -1,4 +1,4 @@
-import { isScenario } from '../../shared/scenario/parse';
+import { readScenario } from '../../shared/scenario/parse';
 import type { Scenario } from '../../shared/scenario/schema';
 
 const KEY = 'paper-reef drill';
@@ -9,8 +9,9 @@ type Rehearsed = Pick<Scenario, 'faults' | 'days'>;
 export function recall(plan: Scenario): Rehearsed | undefined {
   try {
     const text = localStorage.getItem(KEY);
-    const kept = text === null ? undefined : (JSON.parse(text) as Rehearsed);
-    return kept && isScenario({ ...plan, ...kept }) ? kept : undefined;
+    if (text === null) return undefined;
+    const read = readScenario({ ...plan, ...(JSON.parse(text) as object) });
+    return read.ok ? { faults: read.scenario.faults, days: read.scenario.days } : undefined;
   } catch {
     return undefined;
   }

@@ -1,9 +1,19 @@
+import { readJson } from '../../shared/scenario/jsonText';
+import { say as problemWords } from '../../shared/words/problems';
 import { say as words } from '../../shared/words/shelf';
 import * as v from 'valibot';
-import { readTank, type Tank } from './tanks';
+import { readTank } from './readTank';
+import { same } from './same';
+import type { Tank } from './tanks';
 
 const TYPE = 'paper-reef/everything';
 const VERSION = 1;
+/** Longest file read, in characters: forty tanks with eight years of tests stay far below it. */
+const LONGEST = 100_000_000;
+const MOST_TANKS = 200;
+const MOST_PROBLEMS = 30;
+const say = words.everything;
+const { named } = problemWords;
 
 /** Everything that is kept in this browser, as one file. */
 export interface Everything {
@@ -29,7 +39,7 @@ export const everythingText = ({ tanks, preferences }: Everything): string =>
 const frame = v.object({
   type: v.literal(TYPE),
   version: v.pipe(v.number(), v.integer()),
-  tanks: v.pipe(v.array(v.unknown()), v.minLength(1), v.maxLength(200)),
+  tanks: v.pipe(v.array(v.unknown()), v.minLength(1), v.maxLength(MOST_TANKS)),
   preferences: v.optional(v.unknown(), {}),
 });
 
@@ -37,34 +47,31 @@ const refused = (...problems: string[]): Read => ({ ok: false, problems });
 
 /** Reads such a file; nothing is taken unless all of it can be read. Never throws. */
 export function readEverything(text: string): Read {
-  let raw: unknown;
-  try {
-    raw = JSON.parse(text);
-  } catch {
-    return refused(words.everything.noJson);
-  }
-  const framed = v.safeParse(frame, raw);
-  if (!framed.success) {
-    return refused(words.everything.notOurs);
-  }
+  const json = readJson(text, say.title, LONGEST);
+  if (!json.ok) return refused(say.unreadable(json.problem.got, json.problem.expected));
+  const framed = v.safeParse(frame, json.value);
+  if (!framed.success) return refused(say.notOurs);
   const { version, tanks, preferences } = framed.output;
-  if (version !== VERSION) {
-    return refused(words.everything.otherVersion(String(version), String(VERSION)));
-  }
-  const read = tanks.map((tank) => readTank(tank));
-  const problems = read.flatMap(({ whole }, i) =>
-    whole ? [] : [words.everything.tankUnread(String(i + 1))],
+  if (version !== VERSION) return refused(say.otherVersion(String(version), String(VERSION)));
+  const read = tanks.map((tank, i) => readTank(tank, `tank-${i + 1}`));
+  const problems = read.flatMap((one, i) =>
+    one.problems.map((problem) => named(say.tank(String(i + 1)), problem)),
   );
-  if (problems.length > 0) return refused(...problems);
-  return { ok: true, everything: { tanks: read.map(({ tank }) => tank!), preferences } };
+  if (problems.length === 0) {
+    return { ok: true, everything: { tanks: read.map(({ tank }) => tank!), preferences } };
+  }
+  const more = problems.length - MOST_PROBLEMS;
+  return refused(
+    ...problems.slice(0, MOST_PROBLEMS),
+    ...(more > 0 ? [say.andMore(String(more))] : []),
+  );
 }
 
 /** The tanks of a file beside those that are here: the same stay single, others get a free name. */
 export function besides(here: readonly Tank[], file: readonly Tank[]): Tank[] {
   const all = [...here];
   for (const tank of file) {
-    const text = JSON.stringify(withoutEdition(tank));
-    if (all.some((one) => JSON.stringify(withoutEdition(one)) === text)) continue;
+    if (all.some((one) => same(withoutEdition(one), withoutEdition(tank)))) continue;
     let id = tank.id;
     for (let n = 2; all.some((one) => one.id === id); n++) id = `${tank.id}-${n}`;
     all.push({ ...withoutEdition(tank), id });

@@ -33,6 +33,12 @@ export class History<State> {
     return state;
   }
 
+  /** What came from elsewhere goes into every step, so that undo takes back only what was done here. */
+  rebase(onto: (state: State) => State): void {
+    this.past = this.past.map(onto);
+    this.future = this.future.map(onto);
+  }
+
   get canUndo(): boolean {
     return this.past.length > 0;
   }

@@ -1,25 +1,54 @@
-import { inOrder, sameReading, type Reading } from '../../shared/log/reading';
+import { inOrder, readingNames, type Reading } from '../../shared/log/reading';
 import type { TankLog } from '../../shared/log/tankLog';
 import type { BenchPlans } from './plans';
+import { same } from './same';
 import type { Tank } from './tanks';
 
-const same = (a: unknown, b: unknown): boolean =>
-  a === b || JSON.stringify(a) === JSON.stringify(b);
-
-const has = (readings: readonly Reading[], one: Reading) =>
-  readings.some((other) => sameReading(other, one));
+/** A reading as one text: two that say the same of the same moment are one. */
+export const said = (reading: Reading): string =>
+  JSON.stringify(readingNames.map((name) => reading[name] ?? null));
 
 /** What both have, and what either has added; gone is what one of the two took out. */
-function mergeLogs(base: TankLog, mine: TankLog, theirs: TankLog): TankLog {
-  const kept = base.readings.filter(
-    (reading) => has(mine.readings, reading) && has(theirs.readings, reading),
+export function mergeLogs(base: TankLog, mine: TankLog, theirs: TankLog): TankLog {
+  const [old, ours, others] = [base, mine, theirs].map(
+    ({ readings }) => new Set(readings.map(said)),
   );
-  const added = [...mine.readings, ...theirs.readings].filter(
-    (reading, i, all) =>
-      !has(base.readings, reading) && all.findIndex((other) => sameReading(other, reading)) === i,
+  const kept = base.readings.filter((one) => ours!.has(said(one)) && others!.has(said(one)));
+  const added = new Map(
+    [...mine.readings, ...theirs.readings]
+      .map((reading) => [said(reading), reading] as const)
+      .filter(([words]) => !old!.has(words)),
   );
   const settings = same({ ...mine, readings: [] }, { ...base, readings: [] }) ? theirs : mine;
-  return { ...settings, readings: inOrder([...kept, ...added]) };
+  return { ...settings, readings: inOrder([...kept, ...added.values()]) };
+}
+
+interface MergedBench {
+  readonly bench: BenchPlans;
+  /** The other window's bench, where one of the two parts cannot stand beside ours. */
+  readonly aside: BenchPlans | undefined;
+}
+
+const runsBy = ({ plans, since, before }: BenchPlans) => [plans[0], since, before];
+const trials = ({ plans }: BenchPlans) => plans.slice(1);
+
+/** What the tank runs by and what is tried are two parts; who has changed one alone has it. */
+export function mergeBenches(base: BenchPlans, mine: BenchPlans, theirs: BenchPlans): MergedBench {
+  const ours = (part: (bench: BenchPlans) => unknown) => !same(part(mine), part(base));
+  const clash = (part: (bench: BenchPlans) => unknown) =>
+    ours(part) && !same(part(theirs), part(base)) && !same(part(mine), part(theirs));
+  const today = ours(runsBy) ? mine : theirs;
+  const tried = ours(trials) ? mine : theirs;
+  const plans = [today.plans[0]!, ...trials(tried)];
+  const wanted = same(mine.selected, base.selected) ? theirs.selected : mine.selected;
+  const selected = plans.find(({ id }) => id === wanted) ?? plans.at(-1)!;
+  return {
+    bench:
+      today === tried && selected.id === today.selected
+        ? today
+        : { plans, selected: selected.id, since: today.since, before: today.before },
+    aside: clash(runsBy) || clash(trials) ? theirs : undefined,
+  };
 }
 
 export interface Merged {
@@ -30,20 +59,17 @@ export interface Merged {
 
 /**
  * One tank out of two that began alike: a part that only one window has changed is that window's;
- * of a bench that both have changed, ours stays and theirs is put aside.
+ * of a part that both have changed, ours stays and theirs is put aside.
  */
 export function mergeTanks(base: Tank, mine: Tank, theirs: Tank): Merged {
-  const pick = <Part extends 'name' | 'bench'>(part: Part): Tank[Part] =>
-    same(mine[part], base[part]) ? theirs[part] : mine[part];
-  const bothChanged =
-    !same(mine.bench.plans, base.bench.plans) &&
-    !same(theirs.bench.plans, base.bench.plans) &&
-    !same(mine.bench.plans, theirs.bench.plans);
+  const { bench, aside } = mergeBenches(base.bench, mine.bench, theirs.bench);
   return {
     tank: {
-      ...{ id: mine.id, name: pick('name'), bench: pick('bench') },
+      id: mine.id,
+      name: same(mine.name, base.name) ? theirs.name : mine.name,
+      bench,
       log: mergeLogs(base.log, mine.log, theirs.log),
     },
-    aside: bothChanged ? theirs.bench : undefined,
+    aside,
   };
 }

@@ -11,10 +11,12 @@ class Offline {
   async keep(): Promise<void> {
     const workers = navigator.serviceWorker;
     if (!workers) return;
-    const first = !workers.controller;
+    // The first one to take over is the one that this page came with.
+    let controlled = workers.controller !== null;
     workers.addEventListener('controllerchange', () => {
       if (this.asked) location.reload();
-      else if (!first) this.takenOver = true;
+      else if (controlled) this.takenOver = true;
+      controlled = true;
     });
     try {
       const registration = await workers.register('./serviceWorker.js');
@@ -33,8 +35,9 @@ class Offline {
 
   takeNewer(): void {
     this.asked = true;
-    if (this.takenOver) location.reload();
-    else this.waiting?.postMessage('take over');
+    // Another window may have called it in already: then nothing waits any more.
+    if (this.takenOver || this.waiting?.state !== 'installed') location.reload();
+    else this.waiting.postMessage('take over');
   }
 
   private offer(waiting: ServiceWorker | null): void {

@@ -12,6 +12,8 @@ const preferencesSchema = v.object({
   volume: oneOf('L', 'US gal'),
   temperature: oneOf('°C', '°F'),
   salinity: oneOf('ppt', 'SG'),
+  /** In which unit each field of a reading is typed, where it was chosen beside the field. */
+  readIn: v.fallback(v.record(v.string(), v.string()), {}),
   decimal: language === 'de' ? oneOf('comma', 'point') : oneOf('point', 'comma'),
 });
 

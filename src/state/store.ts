@@ -1,42 +1,50 @@
 import { say } from '../../shared/words/shelf';
-import { openDB, type IDBPDatabase } from 'idb';
-import { sameReading } from '../../shared/log/reading';
-import { mergeTanks } from './mergeTanks';
-import { newTank, readTank, tankOfBench, type Tank } from './tanks';
+import type { IDBPTransaction } from 'idb';
+import { putAside } from './aside';
+import { ASIDE, OLD_BENCH, OLD_KEY, TANKS, withDatabase } from './database';
+import { rescue } from './leaving';
+import { mergeTanks, said } from './mergeTanks';
+import type { BenchPlans } from './plans';
+import { readTank } from './readTank';
+import { newTank, type Tank } from './tanks';
 
-const DATABASE = 'paper-reef';
-/** One record a tank, under its id. */
-const TANKS = 'tanks';
-/** Up to version 1 there was one bench and no tank: still read, never written. */
-const OLD_BENCH = 'bench';
-const OLD_KEY = 'plans';
-const SET_ASIDE = 'set aside';
-const CURRENT = 'paper-reef current tank';
-
-const database = (): Promise<IDBPDatabase> =>
-  openDB(DATABASE, 2, {
-    upgrade(db, from) {
-      if (from < 1) db.createObjectStore(OLD_BENCH);
-      db.createObjectStore(TANKS);
-    },
-  });
+type Writing = IDBPTransaction<unknown, string[], 'readwrite'>;
 
 export interface Saved {
   readonly tank: Tank;
   /** Another window's plans of this tank, kept as a tank of their own. */
   readonly aside: Tank | undefined;
+  /** Whether what was saved before could not be read whole; it was put aside. */
+  readonly setAside: boolean;
 }
 
 /**
  * Saves a tank; one record, so that it is there whole or not at all. What another window has saved
- * since `base` was read is merged, within the one transaction.
+ * since `base` was read is merged, and what cannot be read is put aside, within the one transaction.
  */
-export async function saveTank(tank: Tank, base: Tank | undefined): Promise<Saved> {
-  const db = await database();
-  const { store, done } = db.transaction(TANKS, 'readwrite');
-  const { tank: stored } = readTank(await store.get(tank.id));
-  const foreign = stored && base && stored.edition !== base.edition ? stored : undefined;
-  const merged = foreign ? mergeTanks(base!, tank, foreign) : { tank, aside: undefined };
+export const saveTank = (tank: Tank, base: Tank | undefined): Promise<Saved> =>
+  withDatabase(async (db) => {
+    const transaction = db.transaction([TANKS, ASIDE], 'readwrite');
+    const saved = await saveIn(transaction, tank, base);
+    await transaction.done;
+    return saved;
+  });
+
+async function saveIn(transaction: Writing, tank: Tank, base: Tank | undefined): Promise<Saved> {
+  const store = transaction.objectStore(TANKS);
+  const record: unknown = await store.get(tank.id);
+  const edition = (base ?? tank).edition;
+  const isOurs =
+    record === undefined || (edition !== undefined && (record as Tank).edition === edition);
+  const { tank: stored, problems } = isOurs
+    ? { tank: undefined, problems: [] }
+    : readTank(record, tank.id);
+  const setAside =
+    problems.length > 0 &&
+    (await putAside(transaction.objectStore(ASIDE), record, tank.name, problems));
+  const merged = stored
+    ? mergeTanks(base ?? beginning(tank, stored), tank, stored)
+    : { tank, aside: undefined };
   const saved: Tank = { ...merged.tank, edition: crypto.randomUUID() };
   await store.put(saved, saved.id);
   const aside: Tank | undefined = merged.aside && {
@@ -48,73 +56,22 @@ export async function saveTank(tank: Tank, base: Tank | undefined): Promise<Save
     edition: saved.edition!,
   };
   if (aside) await store.put(aside, aside.id);
-  await done;
-  db.close();
-  return { tank: saved, aside };
+  return { tank: saved, aside, setAside };
+}
+
+/** What two tanks of unknown beginnings may have begun as: neither misses a reading, no plan is lost. */
+function beginning(mine: Tank, theirs: Tank): Tank {
+  const ours = new Set(mine.log.readings.map(said));
+  const readings = theirs.log.readings.filter((one) => ours.has(said(one)));
+  const bench: BenchPlans = { plans: [], selected: '', since: '', before: [] };
+  return { ...theirs, bench, log: { ...theirs.log, readings } };
 }
 
 /** A tank as it is saved now. */
-export async function readSaved(id: string): Promise<Tank | undefined> {
-  const db = await database();
-  const { tank } = readTank(await db.get(TANKS, id));
-  db.close();
-  return tank;
-}
+export const readSaved = (id: string): Promise<Tank | undefined> =>
+  withDatabase(async (db) => readTank(await db.get(TANKS, id), id).tank);
 
-export async function removeTank(id: string): Promise<void> {
-  const db = await database();
-  await db.delete(TANKS, id);
-  db.close();
-}
-
-/** Leaves a tank where even a page that is being closed can write. */
-export function keepForNextVisit(tank: Tank): void {
-  try {
-    localStorage.setItem(DATABASE, JSON.stringify(tank));
-  } catch {
-    // Storage refused or full: the last regular save remains.
-  }
-}
-
-/** What a closing page left, once. */
-function leftBehind(): unknown {
-  const text = localStorage.getItem(DATABASE);
-  localStorage.removeItem(DATABASE);
-  try {
-    return text === null ? undefined : JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
-/** What a closing page left, put together with what another window has saved since. */
-function withLeft(left: unknown, stored: unknown): unknown {
-  const [mine, theirs] = [readTank(left).tank, readTank(stored).tank];
-  if (!mine || !theirs || mine.edition === theirs.edition) return left;
-  const common = theirs.log.readings.filter((one) =>
-    mine.log.readings.some((other) => sameReading(one, other)),
-  );
-  const base = { ...theirs, log: { ...theirs.log, readings: common } };
-  return mergeTanks(base, mine, theirs).tank;
-}
-
-/** Which tank was open last. */
-export function lastOpen(): string | null {
-  try {
-    return localStorage.getItem(CURRENT);
-  } catch {
-    // Storage refused: nothing is remembered.
-    return null;
-  }
-}
-
-export function keepOpen(id: string): void {
-  try {
-    localStorage.setItem(CURRENT, id);
-  } catch {
-    // Storage refused: the first tank opens next time.
-  }
-}
+export const removeTank = (id: string): Promise<void> => withDatabase((db) => db.delete(TANKS, id));
 
 export interface Loaded {
   readonly tanks: readonly Tank[];
@@ -122,23 +79,41 @@ export interface Loaded {
   readonly setAside: boolean;
 }
 
-/** What was saved last, as far as it can be read. */
-export async function loadTanks(): Promise<Loaded> {
-  const db = await database();
-  const saved = new Map<string, unknown>();
-  for (const key of await db.getAllKeys(TANKS)) saved.set(String(key), await db.get(TANKS, key));
-  const left = leftBehind();
-  if (left !== undefined) {
-    const id = String((left as Partial<Tank>).id ?? 'tank-1');
-    saved.set(id, withLeft(left, saved.get(id)));
-  }
-  if (saved.size === 0) {
-    const bench: unknown = await db.get(OLD_BENCH, OLD_KEY);
-    if (bench !== undefined) saved.set('tank-1', bench);
-  }
-  const read = [...saved].map(([id, value]) => readTank(tankOfBench(id, value)));
-  const spoiled = read.some(({ whole }) => !whole);
-  if (spoiled) await db.put(OLD_BENCH, [...saved.values()], SET_ASIDE);
-  db.close();
-  return { tanks: read.flatMap(({ tank }) => tank ?? []), setAside: spoiled };
-}
+/** What was saved last and what closed pages left, as far as it can be read. */
+export const loadTanks = (): Promise<Loaded> =>
+  withDatabase(async (db) => {
+    let setAside = false;
+    const transaction = db.transaction([TANKS, OLD_BENCH, ASIDE], 'readwrite');
+    const [store, aside] = [transaction.objectStore(TANKS), transaction.objectStore(ASIDE)];
+    const records = new Map<string, unknown>();
+    for (const key of await store.getAllKeys()) records.set(String(key), await store.get(key));
+    if (records.size === 0) {
+      const bench: unknown = await transaction.objectStore(OLD_BENCH).get(OLD_KEY);
+      if (bench !== undefined) records.set('tank-1', bench);
+    }
+    const tanks = new Map<string, Tank>();
+    for (const [id, record] of records) {
+      const { tank, problems } = readTank(record, id);
+      if (tank) tanks.set(tank.id, tank);
+      if (problems.length === 0) continue;
+      setAside = (await putAside(aside, record, tank?.name ?? id, problems)) || setAside;
+      if (tank) await store.put(tank, id);
+      else await store.delete(id);
+    }
+    await transaction.done;
+    await rescue(async ({ tank: left, base }, text) => {
+      const { tank, problems } = readTank(left);
+      const saving = db.transaction([TANKS, ASIDE], 'readwrite');
+      if (problems.length > 0) {
+        setAside =
+          (await putAside(saving.objectStore(ASIDE), text, tank?.name ?? '', problems)) || setAside;
+      }
+      if (tank) {
+        const saved = await saveIn(saving, tank, readTank(base, tank.id).tank);
+        tanks.set(saved.tank.id, saved.tank);
+        if (saved.aside) tanks.set(saved.aside.id, saved.aside);
+      }
+      await saving.done;
+    });
+    return { tanks: [...tanks.values()], setAside };
+  });

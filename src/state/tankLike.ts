@@ -1,10 +1,11 @@
-import { figure } from '../../shared/words/figure';
+import { quantityText } from '../../shared/units/format';
 import { say as settings } from '../../shared/words/settings';
 import { say as words } from '../../shared/words/bench';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
 import { alkalinityMeqPerG } from '../../shared/species/additives';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
+import { preferences } from './preferences.svelte';
 
 const say = words.first;
 
@@ -57,7 +58,9 @@ function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
   return round((grams / SODA_G_PER_L) * 1000, 2);
 }
 
-const text = (value: number, unit: string) => `${figure(value)} ${unit}`;
+/** As the reader sees quantities, with no more digits than were assumed. */
+const text = (value: number, unit: string) =>
+  quantityText(value, value < 10 ? 1 : 0, unit, preferences.now);
 
 /** A tank like the keeper's, out of three answers; everything else is assumed and says so. */
 export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {

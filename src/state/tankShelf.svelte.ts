@@ -2,10 +2,10 @@ import { say } from '../../shared/words/shelf';
 import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave } from './autosave';
 import type { Bench } from './bench.svelte';
-import { openingPlans } from './plans';
+import { openingPlans, type BenchPlans } from './plans';
 import { besides } from './everything';
-import { keepOpen, lastOpen } from './store';
-import { freeTankId, newTank, type Tank } from './tanks';
+import { keepOpen, lastOpen } from './lastOpen';
+import { freshTankId, newTank, type Tank } from './tanks';
 import { TestLog } from './testLog.svelte';
 
 /** Every tank; one of them is open: its plans on the bench, its readings in the log. */
@@ -26,7 +26,8 @@ export class TankShelf {
     this.log = new TestLog((log) => this.change({ log }));
     this.all = [newTank('tank-1', bench.today.scenario.title, bench.now)];
     this.autosave.begin(this.current);
-    bench.onChange = (now) => this.change({ bench: now });
+    bench.onChange = (now) => this.change({ bench: now, name: this.nameWith(now) });
+    bench.isLogged = () => this.log.readings.length > 0;
   }
 
   get tanks(): readonly Tank[] {
@@ -56,7 +57,7 @@ export class TankShelf {
     this.show(tank);
   }
   add(name: string, plan: Scenario): void {
-    const id = freeTankId(this.all);
+    const id = freshTankId();
     const tank = newTank(id, name, openingPlans({ ...plan, title: name, place: '', question: '' }));
     this.all = [...this.all, tank];
     this.autosave.begin(tank);
@@ -89,7 +90,17 @@ export class TankShelf {
     this.all = known
       ? this.all.map((one) => (one.id === tank.id ? tank : one))
       : [...this.all, tank];
-    if (tank.id === this.currentId) this.show(tank);
+    if (tank.id !== this.currentId) return;
+    this.showing = true;
+    this.bench.follow(tank.bench);
+    this.log.follow(tank.log);
+    this.showing = false;
+  }
+
+  /** A tank that is called as its plan goes on being so. */
+  private nameWith({ plans }: BenchPlans): string {
+    const { name, bench } = this.current;
+    return name === bench.plans[0]!.scenario.title ? plans[0]!.scenario.title : name;
   }
 
   /** Shows a tank without taking that for a change of it. */

@@ -1,6 +1,8 @@
 import { inOrder, sameReading, type Reading } from '../../shared/log/reading';
 import { emptyLog, type TankLog } from '../../shared/log/tankLog';
 import { History } from './history';
+import { mergeLogs } from './mergeTanks';
+import { same } from './same';
 
 /** The test log of the open tank: enter, edit, delete, undo. */
 export class TestLog {
@@ -27,6 +29,15 @@ export class TestLog {
   /** Shows another tank's log; what was done to the last one is not undone in this. */
   open(log: TankLog): void {
     this.history = new History();
+    this.state = log;
+    this.changes++;
+  }
+
+  /** Takes over what another window has made of this log; what was done here can still be undone. */
+  follow(log: TankLog): void {
+    const shown = this.state;
+    if (same(shown, log)) return;
+    this.history.rebase((state) => mergeLogs(shown, state, log));
     this.state = log;
     this.changes++;
   }

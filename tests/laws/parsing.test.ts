@@ -6,6 +6,7 @@ import { scenarioText } from '../../shared/scenario/write';
 import { anyScenario } from './anyScenario';
 import { badScenarios } from './badScenarios';
 import { patience, runsOf } from './size';
+import { spoilt } from './spoilt';
 
 /** Either a whole scenario, or at least one problem that says all five things. */
 function expectAnAnswer(parsed: Parsed): void {
@@ -15,19 +16,6 @@ function expectAnAnswer(parsed: Parsed): void {
     for (const part of Object.values(problem)) expect(part).not.toBe('');
     expect(sentence(problem).length).toBeLessThan(2000);
   }
-}
-
-/** Puts a value in place of another somewhere in a tree of parts. */
-function spoilt(tree: unknown, place: readonly number[], value: unknown): unknown {
-  const [first, ...rest] = place;
-  if (first === undefined || typeof tree !== 'object' || tree === null) return value;
-  const keys = Object.keys(tree);
-  if (keys.length === 0) return value;
-  const key = keys[first % keys.length]!;
-  const inner = spoilt((tree as Record<string, unknown>)[key], rest, value);
-  return Array.isArray(tree)
-    ? tree.map((item: unknown, i) => (String(i) === key ? inner : item))
-    : { ...tree, [key]: inner };
 }
 
 describe('a scenario file', () => {

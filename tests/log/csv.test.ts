@@ -8,9 +8,12 @@ import { runsOf } from '../laws/size';
 import { anyReading } from './anyReading';
 import { dirtyFile } from './dirtyFile';
 
+/** After every line of these files. */
+const LATER = '2028-01-01T00:00';
+
 async function read(text: string, known: readonly Reading[] = []) {
   const rows = await csvRows(text);
-  return previewImport(rows, understand(rows), known);
+  return previewImport(rows, understand(rows), known, LATER);
 }
 
 describe('a test log as CSV', () => {
@@ -41,7 +44,7 @@ describe('a test log as CSV', () => {
           (r, i) => readings.findIndex((o) => sameReading(o, r)) === i,
         );
         const rows = await csvRows(await csvText(logRows(distinct)));
-        const { taken, refused } = previewImport(rows, understand(rows), []);
+        const { taken, refused } = previewImport(rows, understand(rows), [], LATER);
         expect(refused).toEqual([]);
         expect(taken).toEqual(inOrder(distinct));
       }),
@@ -70,5 +73,19 @@ describe('a test log as CSV', () => {
     expect(questions(told)).toEqual([]);
     const none = understand(await csvRows('dKH\n8\n'));
     expect(questions(none)).toEqual(['Which column says when?']);
+  });
+
+  it('holds no cell that a spreadsheet runs, and gives its words back unchanged', async () => {
+    const starts = ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠', "'=", "''+", "'"];
+    const words = starts.map((start) => `${start}HYPERLINK("x";"y")`);
+    const readings = words.map((text, i) => ({
+      at: `2026-03-${String(i + 1).padStart(2, '0')}T10:30`,
+      ...{ alkalinityDkh: 8.4, notes: text, lot: text.slice(0, 9), test: text.slice(0, 9) },
+    }));
+    const rows = await csvRows(await csvText(logRows(readings)));
+    for (const cell of rows.slice(1).flat()) expect(cell).not.toMatch(/^[=+\-@\t\r\n＝＋－＠]/u);
+    const { taken, refused } = previewImport(rows, understand(rows), [], LATER);
+    expect(refused).toEqual([]);
+    expect(taken).toEqual(readings);
   });
 });

@@ -28,17 +28,17 @@ it('reads a form in the units chosen beside its fields, and gives back what it w
   const at = '2026-03-04T10:30';
   const typed = { at, alkalinityDkh: '3,0', salinityPractical: '1,026' };
   const units = { alkalinityDkh: 'meq/L', salinityPractical: 'SG 25/25' };
-  const outcome = readTyped(typed, units);
+  const outcome = readTyped(typed, units, at);
   if (!outcome.ok) throw new Error(outcome.problems.join());
   expect(outcome.reading.alkalinityDkh).toBeCloseTo(8.4116, 3);
   expect(outcome.reading.salinityPractical).toBeCloseTo(34.5, 1);
-  expect(readTyped(typedOf(outcome.reading), {})).toEqual(outcome);
+  expect(readTyped(typedOf(outcome.reading), {}, at)).toEqual(outcome);
 });
 
 it('lists every problem of a form at once', () => {
   const typed = { at: '2026-03-04T10:30', alkalinityDkh: 'high', phNbs: '12', grams: '5' };
-  const outcome = readTyped(typed, {});
+  const outcome = readTyped(typed, {}, typed.at);
   expect(outcome.ok ? [] : outcome.problems).toHaveLength(2);
-  const empty = readTyped({ at: '2026-03-04T10:30', lot: 'A' }, {});
+  const empty = readTyped({ at: typed.at, lot: 'A' }, {}, typed.at);
   expect(empty.ok ? '' : empty.problems.join()).toContain('Nothing is typed yet');
 });

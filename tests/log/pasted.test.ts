@@ -4,7 +4,7 @@ import { pastedRows } from '../../shared/log/csv/pasted';
 
 const read = (text: string) => {
   const rows = pastedRows(text)!;
-  return previewImport(rows, understand(rows), [], 0);
+  return previewImport(rows, understand(rows), [], '2028-01-01T00:00', 0);
 };
 
 it('reads a day and a number on each line, with a time or without, with a point or a comma', () => {

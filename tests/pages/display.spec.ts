@@ -62,3 +62,22 @@ test('a browser that refuses storage shows the usual and goes on', async ({ page
     '79,3'.replace(',', '.'),
   );
 });
+
+test('a reading is typed and listed in the units of the reader, and a unit chosen beside it stays', async ({
+  page,
+}) => {
+  await choose(page, { Alkalinity: 'meq/L', Temperature: '°F', Decimals: 'comma' });
+  await page.goto('/#log');
+  const dkh = page.getByLabel('Alkalinity', { exact: true });
+  await expect(page.getByLabel('Unit of Alkalinity')).toHaveValue('meq/L');
+  await page.getByText('Another time, other readings').first().click();
+  await page.getByLabel('Temperature', { exact: true }).fill('77');
+  await dkh.fill('3');
+  await dkh.press('Enter');
+  const row = page.getByRole('row', { name: /77,0 °F/ });
+  await expect(row).toContainText('3,000');
+  await expect(page.getByRole('columnheader', { name: 'meq/L' })).toBeVisible();
+  await page.getByLabel('Unit of Alkalinity').first().selectOption('mg/L CaCO₃');
+  await page.reload();
+  await expect(page.getByLabel('Unit of Alkalinity')).toHaveValue('mg/L CaCO₃');
+});

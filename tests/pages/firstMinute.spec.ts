@@ -13,9 +13,9 @@ test('three answers put a tank like theirs on the bench, and are never asked aga
   await expect(page.locator('.question')).toContainText('assumed until you measure them');
   await expect(page.getByLabel('Net water volume', { exact: true })).toHaveValue('61');
   await expect(page.getByLabel('Alkalinity use', { exact: true })).toHaveValue('2.50');
-  await expect(page.locator('.headline')).toContainText('falls below 8');
+  await expect(page.locator('.headline')).toContainText('falls below 7');
   await page.reload();
-  await expect(page.locator('.headline')).toContainText('falls below 8');
+  await expect(page.locator('.headline')).toContainText('falls below 7');
   await expect(page.getByText('A tank like yours, in three answers')).toHaveCount(0);
 });
 

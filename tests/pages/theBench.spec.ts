@@ -36,7 +36,7 @@ test('the whole job: drag, read, keep, compare, export, reload, all still there'
     await expect(headline(page)).toContainText('Trial A');
     await expect(headline(page)).toContainText('holds');
     await expect(page.locator('.other')).toContainText("Today's plan");
-    await expect(page.locator('.other')).toContainText('falls below 8');
+    await expect(page.locator('.other')).toContainText('falls below 7');
     expect(await pixels(page)).not.toBe(before);
   });
   await test.step('keeping it starts another trial beside it', async () => {
@@ -48,7 +48,7 @@ test('the whole job: drag, read, keep, compare, export, reload, all still there'
     await strength(page).fill('0,6');
     await strength(page).press('Enter');
     await expect(headline(page)).toContainText('Trial B');
-    await expect(headline(page)).toContainText('falls below 8');
+    await expect(headline(page)).toContainText('falls below 7');
   });
   await test.step('what differs is listed plainly', async () => {
     const row = page.getByRole('row', { name: /Strength of the mix/ });
@@ -61,7 +61,7 @@ test('the whole job: drag, read, keep, compare, export, reload, all still there'
       page.getByRole('button', { name: 'Save Trial B as a file' }).click(),
     ]);
     const scenario = JSON.parse(readFileSync(await file.path(), 'utf8'));
-    expect(scenario).toMatchObject({ version: 2, topOff: { gramsPerL: 0.6 } });
+    expect(scenario).toMatchObject({ version: 3, topOff: { gramsPerL: 0.6 } });
     const [csv] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Hourly numbers as CSV' }).click(),
@@ -106,7 +106,7 @@ test('plans that are the same are run once between them', async ({ page }) => {
   expect(await runs()).toBe(1);
   await page.getByLabel('Strength of the mix, slider').fill('1.2');
   await expect.poll(runs).toBe(2);
-  await expect(trials.locator('.headline')).toContainText('holds');
+  await expect(trials.locator('.headline')).toContainText('inside your band');
 });
 
 test('a typed quantity is read in any unit, and a bad one is kept and explained', async ({

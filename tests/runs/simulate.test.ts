@@ -46,6 +46,21 @@ describe('a run without a browser', () => {
   );
 
   it(
+    'shows letters that would steer a terminal by their numbers, in a title as in a complaint',
+    () => {
+      const steering = '\\u001b]0;x\\u0007\\u001b[2J\\u009b31m\\u202e';
+      const file = (days: number) =>
+        `{"type":"paper-reef/scenario","version":2,"title":"${steering}","days":${days},"${days ? 'place' : steering}":"${steering}","tank":{"volumeL":100,"alkalinityDkh":8}}`;
+      for (const days of [0.1, 0]) {
+        const { stdout, stderr } = simulate(fileOf('steering.json', file(days)));
+        expect(`${stdout}${stderr}`.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+        expect(`${stdout}${stderr}`).toContain('U+001B');
+      }
+    },
+    patience,
+  );
+
+  it(
     'ends with 2 and every problem of a bad file with its path',
     () => {
       const bad = fileOf(

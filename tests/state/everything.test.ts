@@ -8,6 +8,8 @@ import { anyScenario } from '../laws/anyScenario';
 import { patience, runsOf } from '../laws/size';
 import { anyReading } from '../log/anyReading';
 
+const anyMoment = fc.constantFrom('', '2026-03-04T10:30', '2031-12-31T23:59');
+
 const anyPlans = fc
   .array(fc.tuple(fc.string({ minLength: 1, maxLength: 20 }), anyScenario), {
     minLength: 1,
@@ -15,15 +17,24 @@ const anyPlans = fc
   })
   .map((all) => all.map(([name, scenario], ink) => ({ id: `plan-${ink}`, name, ink, scenario })));
 
+/** What it runs by since when, and by what before. */
+const anyPast = fc
+  .tuple(
+    anyMoment,
+    fc.array(fc.record({ since: anyMoment, scenario: anyScenario }), { maxLength: 2 }),
+  )
+  .map(([since, before]) => ({ since, before }));
+
 const anyTank: fc.Arbitrary<Omit<Tank, 'id'>> = fc
   .tuple(
     fc.string({ minLength: 1, maxLength: 30, unit: 'grapheme' }).filter((s) => s.trim() !== ''),
     anyPlans,
     fc.array(anyReading, { maxLength: 5 }),
+    anyPast,
   )
-  .map(([name, plans, readings]) => ({
+  .map(([name, plans, readings, ran]) => ({
     name,
-    bench: { plans, selected: plans.at(-1)!.id },
+    bench: { plans, selected: plans.at(-1)!.id, ...ran },
     log: { ...emptyLog, readings: readings.toSorted((a, b) => a.at.localeCompare(b.at)) },
   }));
 
@@ -71,7 +82,7 @@ describe('everything in one file', () => {
           const read = readEverything(text.slice(0, at) + put + text.slice(at + cut));
           if (read.ok) return;
           refusals++;
-          for (const problem of read.problems) expect(problem).toMatch(/^[A-Z].{20,}\.$/);
+          for (const problem of read.problems) expect(problem).toMatch(/^[A-Z].{20,}[.?]$/);
         }),
         runsOf(10_000),
       );

@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
 import { mergeTanks } from '../../src/state/mergeTanks';
-import { openingPlans, replacing } from '../../src/state/plans';
+import {
+  openingPlans,
+  replacing,
+  withoutPlan,
+  withPlan,
+  type BenchPlans,
+} from '../../src/state/plans';
+import { runningBy } from '../../src/state/runsBy';
 import { newTank, type Tank } from '../../src/state/tanks';
 import { patience, runsOf } from '../laws/size';
 import { anyReading } from '../log/anyReading';
@@ -65,4 +72,43 @@ describe('two windows on one tank', () => {
     expect(tank.bench).toEqual(renamed('mine'));
     expect(aside).toEqual(renamed('theirs'));
   });
+
+  it(
+    'lose no plan of either, nor what either says it runs by',
+    () => {
+      const anyEdit = fc.constantFrom('', 'today', 'trial', 'another', 'remove');
+      const edited = (bench: BenchPlans, edit: string, days: number): BenchPlans => {
+        const trial = bench.plans[1];
+        if (!trial) return bench;
+        const scenario = { ...trial.scenario, days };
+        if (edit === 'today') return runningBy(bench, scenario, '2026-03-04T10:30');
+        if (edit === 'trial') return replacing(bench, trial.id, { scenario });
+        if (edit === 'another') return withPlan(bench, scenario);
+        return edit === 'remove' ? withoutPlan(bench, trial.id) : bench;
+      };
+      fc.assert(
+        fc.property(anyEdit, anyEdit, anyEdit, anyEdit, (a, b, c, d) => {
+          const mine = edited(edited(plans, a, 11), b, 12);
+          const theirs = edited(edited(plans, c, 21), d, 22);
+          const { tank, aside } = mergeTanks(
+            base,
+            { ...base, bench: mine },
+            { ...base, bench: theirs },
+          );
+          const kept = text([tank.bench, aside]);
+          for (const { scenario } of [...mine.plans, ...theirs.plans]) {
+            expect(kept).toContain(`"days":${scenario.days},`);
+          }
+          if (mine.since !== '') expect(tank.bench.plans[0]).toEqual(mine.plans[0]);
+          else expect(tank.bench.plans[0]).toEqual(theirs.plans[0]);
+          expect(tank.bench.plans.length).toBeGreaterThan(0);
+          const ids = tank.bench.plans.map(({ id }) => id);
+          expect(new Set(ids).size).toBe(ids.length);
+          expect(ids).toContain(tank.bench.selected);
+        }),
+        runsOf(1000),
+      );
+    },
+    patience,
+  );
 });

@@ -86,6 +86,7 @@ export function previewImport(
   rows: CsvRows,
   { columns, decimal, order }: Understanding,
   known: readonly Reading[],
+  now: string,
   headerLine = 1,
 ): Preview {
   const lines = linesOf(rows, headerLine);
@@ -102,7 +103,10 @@ export function previewImport(
       emptyLines++;
       return;
     }
-    const outcome = readRow(row, { columns, decimal: decimal ?? '.', order: order ?? 'dmy' });
+    const outcome = readRow(row, {
+      ...{ columns, now },
+      ...{ decimal: decimal ?? '.', order: order ?? 'dmy' },
+    });
     if ('reasons' in outcome) {
       refused.push({ line, reasons: outcome.reasons, duplicate: false });
       return;

@@ -3,16 +3,21 @@ import { additiveIds, additives } from '../../species/additives';
 import { say as csv } from '../../words/csv';
 import { figure } from '../../words/figure';
 import { testUnit } from '../../units/testUnits';
+import { believable } from '../believable';
+import { datedDay } from '../localTime';
 import { readingField, readingSchema, saysSomething, type Reading } from '../reading';
 import { ownUnit, type ColumnTarget, type LogColumn } from './columns';
 import { readMoment, type DayOrder } from './dates';
 import { readNumber, type DecimalMark } from './numbers';
+import { wordsOf } from './wordCell';
 
 /** How the cells of a file are to be read. */
 export interface Reader {
   readonly columns: readonly LogColumn[];
   readonly decimal: DecimalMark;
   readonly order: DayOrder;
+  /** The local time at which it is read: a line of next year is a mistyped one. */
+  readonly now: string;
 }
 
 export type RowOutcome = { readonly reading: Reading } | { readonly reasons: readonly string[] };
@@ -54,14 +59,17 @@ function valueOf(column: LogColumn, cell: string, decimal: DecimalMark): unknown
   const target = column.target!;
   if (ownUnit(target) !== undefined) return numberOf(column, cell, decimal);
   if (target === 'additive') return additiveOf(cell) ?? cell;
-  return cell;
+  return wordsOf(cell);
 }
 
 const cellOf = (cells: readonly string[], columns: readonly LogColumn[], target: ColumnTarget) =>
   cells[columns.findIndex((column) => column.target === target)] ?? '';
 
 /** One row of a file as a reading, or every reason why it is none. */
-export function readRow(cells: readonly string[], { columns, decimal, order }: Reader): RowOutcome {
+export function readRow(
+  cells: readonly string[],
+  { columns, decimal, order, now }: Reader,
+): RowOutcome {
   if (cells.length > columns.length) {
     return { reasons: [say.tooManyCells(cells.length, columns.length)] };
   }
@@ -72,7 +80,14 @@ export function readRow(cells: readonly string[], { columns, decimal, order }: R
   if (at === undefined) {
     const clock = cellOf(cells, columns, 'timeOfDay');
     reasons.push(refuse(readingField('at').title, `${dateCell} ${clock}`.trim(), say.realMoment));
-  } else raw.at = at;
+  } else {
+    const { first, last } = believable(now);
+    if (at < first || at > last) {
+      const days = say.believable(datedDay(first), datedDay(last));
+      reasons.push(refuse(readingField('at').title, dateCell.trim(), days));
+    }
+    raw.at = at;
+  }
   columns.forEach((column, i) => {
     const cell = cells[i] ?? '';
     const { target } = column;

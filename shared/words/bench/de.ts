@@ -28,11 +28,34 @@ export const de: Words<typeof en> = {
     title: 'Versuche auf der Werkbank',
     today: 'Heutiger Plan',
     trial: (letter) => `Versuch ${letter}`,
+    myTank: 'Mein Becken',
+    noRoomToTry: (today) =>
+      `Nach „${today}“ läuft Ihr Becken: Ziehen ändert daran nichts. Wählen Sie einen Versuch, oder entfernen Sie einen, um Platz zu schaffen.`,
     unnamed: 'Versuch ohne Namen',
     remove: (name) => `${name} entfernen`,
     full: (most) => `Die Werkbank fasst ${most} Versuche; entfernen Sie erst einen.`,
     keep: 'Behalten und einen weiteren probieren',
     name: 'Name',
+  },
+  runsBy: {
+    neverSaid: (today) =>
+      `Messbuch und Karte richten sich nach „${today}“, den Sie noch nicht Ihren genannt haben: Stellen Sie einen Versuch so ein, wie Ihr Becken ist, und drücken Sie „Mein Becken läuft nach …“.`,
+    since: (today, when) =>
+      `Ihr Becken läuft nach „${today}“, wie er seit ${when} dasteht. Probieren ändert daran nichts.`,
+    runsBy: (name) => `Mein Becken läuft nach „${name}“`,
+    before: (count) => (count === 1 ? 'Ein Plan vor diesem' : `${count} Pläne vor diesem`),
+    ranSince: (when) => `Ab ${when}:`,
+    ranFirst: 'Zuerst:',
+    asNow: 'wie jetzt',
+    setting: (title, then, now) => `${title} ${then} (jetzt ${now})`,
+    andMore: (count) => `und ${count} weitere`,
+    again: 'Wieder nach diesem laufen',
+  },
+  room: {
+    none: (title) =>
+      `„${title}“ findet auf der Werkbank keinen Platz: Von Ihrem wird nichts ersetzt. Welcher Versuch darf weg?`,
+    remove: (name) => `${name} entfernen`,
+    leave: 'Keiner, weglassen',
   },
   first: {
     title: 'Ein Becken wie Ihres, in drei Antworten',

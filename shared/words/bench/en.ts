@@ -24,11 +24,35 @@ export const en = {
     title: 'Trials on the bench',
     today: "Today's plan",
     trial: (letter: string) => `Trial ${letter}`,
+    myTank: 'My tank',
+    noRoomToTry: (today: string) =>
+      `“${today}” is what your tank runs by: it is not changed by dragging. Pick a trial to try in, or remove one to make room.`,
     unnamed: 'Unnamed trial',
     remove: (name: string) => `Remove ${name}`,
     full: (most: string) => `The bench holds ${most} trials; remove one first.`,
     keep: 'Keep, and try another',
     name: 'Name',
+  },
+  runsBy: {
+    neverSaid: (today: string) =>
+      `Log and card go by “${today}”, which you have not called yours yet: set a trial as your tank is, and press “My tank runs by …”.`,
+    since: (today: string, when: string) =>
+      `Your tank runs by “${today}”, as it stands since ${when}. Trying does not change it.`,
+    runsBy: (name: string) => `My tank runs by ${name}`,
+    before: (count: number) =>
+      count === 1 ? 'One plan before this one' : `${count} plans before this one`,
+    ranSince: (when: string) => `From ${when}:`,
+    ranFirst: 'At first:',
+    asNow: 'as now',
+    setting: (title: string, then: string, now: string) => `${title} ${then} (now ${now})`,
+    andMore: (count: number) => `and ${count} more`,
+    again: 'Run by this again',
+  },
+  room: {
+    none: (title: string) =>
+      `“${title}” finds no room on the bench: nothing of yours is replaced. Which trial may go?`,
+    remove: (name: string) => `Remove ${name}`,
+    leave: 'None, leave it out',
   },
   first: {
     title: 'A tank like yours, in three answers',

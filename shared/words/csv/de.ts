@@ -55,6 +55,7 @@ export const de: Words<typeof en> = {
     another: 'etwas anderes',
     cannotBe: (what, cell, unit, why) => `${what}: „${cell}“ ${unit} kann nicht sein: ${why}.`,
     tooManyCells: (cells, headers) => `${cells} Zellen unter ${headers} Spaltenköpfen.`,
+    believable: (first, last) => `ein Tag vom ${first} bis zum ${last}; prüfen Sie die Jahreszahl`,
     realMoment: 'ein Tag und eine Uhrzeit, die es gibt',
     nothing: 'Nichts wurde gemessen oder getan.',
     sameInLog: 'Dasselbe steht schon im Messbuch.',

@@ -55,6 +55,7 @@ export const en = {
     cannotBe: (what: string, cell: string, unit: string, why: string) =>
       `${what}: “${cell}” ${unit} cannot be: ${why}.`,
     tooManyCells: (cells: number, headers: number) => `${cells} cells under ${headers} headers.`,
+    believable: (first: string, last: string) => `a day from ${first} to ${last}: check the year`,
     realMoment: 'a day and time that exist',
     nothing: 'Nothing was measured or done.',
     sameInLog: 'The same is already in the log.',

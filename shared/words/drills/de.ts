@@ -13,7 +13,6 @@ export const de: Words<typeof en> = {
     followedFor: 'Verfolgt über',
     onBench: (name) => `Liegt als „${name}“ auf der Werkbank und wird oben geprobt.`,
     toBench: 'Zur Werkbank',
-    full: 'Die Werkbank ist voll: Entfernen Sie dort einen Versuch, um einen weiteren zu nehmen.',
     tankAt95: 'Becken bei 95 %',
     taken: (name, value, unit) => `${name} ${value} ${unit}`,
   },
@@ -30,7 +29,7 @@ export const de: Words<typeof en> = {
   },
   shelf: {
     title: 'Störfälle zum Anfangen',
-    how: 'Jeder bringt sein eigenes Becken auf die Werkbank; „Rückgängig“ dort bringt Ihres zurück.',
+    how: 'Jeder bringt sein eigenes Becken als weiteren Versuch neben Ihrem mit; wonach Ihr Becken läuft, bleibt.',
   },
   faults: {
     breaks: 'Was ausfällt',

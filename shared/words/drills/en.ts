@@ -10,7 +10,6 @@ export const en = {
     followedFor: 'Followed for',
     onBench: (name: string) => `It is on the bench as “${name}”, and rehearsed above.`,
     toBench: 'To the bench',
-    full: 'The bench is full: remove a trial there to take another.',
     tankAt95: 'Tank at 95 %',
     taken: (name: string, value: string, unit: string) => `${name} ${value} ${unit}`,
   },
@@ -26,7 +25,7 @@ export const en = {
   },
   shelf: {
     title: 'Drills to start from',
-    how: 'Each brings its own tank onto the bench; “Undo” there brings yours back.',
+    how: 'Each brings its own tank as one more trial beside what is yours; what your tank runs by stays.',
   },
   faults: {
     breaks: 'What breaks',

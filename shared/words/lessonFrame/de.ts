@@ -25,8 +25,7 @@ export const de: Words<typeof en> = {
   assumes: (what) => `Angenommen: ${what}`,
   openOnBench: 'Dieses Becken auf der Werkbank öffnen',
   next: (lesson) => `Weiter: ${lesson}`,
-  opening:
-    'Das Öffnen setzt dieses Becken an die Stelle dessen, was auf der Werkbank liegt; „Rückgängig“ bringt Ihres zurück.',
+  opening: 'Es öffnet sich als weiterer Versuch neben Ihrem; wonach Ihr Becken läuft, bleibt.',
   runs: { begin: 'zuerst', predicted: 'dann', now: 'Ihres' },
   skeleton: 'Abgelagertes Skelett',
   units: { perHour: 'je Stunde', hours: 'Stunden', days: 'Tage', aDay: ' am Tag' },

@@ -22,7 +22,7 @@ export const en = {
   assumes: (what: string) => `Assumes: ${what}`,
   openOnBench: 'Open this tank on the bench',
   next: (lesson: string) => `Next: ${lesson}`,
-  opening: 'Opening it puts this tank in place of what is on the bench; Undo brings yours back.',
+  opening: 'It opens as one more trial beside what is yours; what your tank runs by stays.',
   runs: { begin: 'at first', predicted: 'then', now: 'yours' },
   skeleton: 'Skeleton laid down',
   units: { perHour: 'per hour', hours: 'hours', days: 'days', aDay: ' a day' },

@@ -30,6 +30,8 @@ export const de: Words<typeof en> = {
       'Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.',
   },
   settings: {
+    fitFrom: 'Die Anpassung zählt ab',
+    heldAt: 'Die Vorhersage steht seit',
     withinDkhPerDay: 'Den Verbrauch kennen auf ±',
     withinHelp: 'Bei zwei Standardfehlern: neunzehn von zwanzig Malen.',
     targetDkh: 'Zu haltende Alkalinität',
@@ -67,13 +69,21 @@ export const de: Words<typeof en> = {
     nothingPoured: 'nichts',
     unitOf: (field) => `Einheit: ${field}`,
   },
+  counted: {
+    future: (count, when) =>
+      count === 1
+        ? `Die Messung vom ${when} liegt in der Zukunft und zählt nicht: Stellen Sie unten ihr Datum richtig.`
+        : `${count} Messungen liegen in der Zukunft, die letzte am ${when}, und zählen nicht: Stellen Sie unten ihre Daten richtig.`,
+    tooOld: (count) =>
+      `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Die Anpassung blickt höchstens fünf Jahre zurück.`,
+    tooMany: (count) =>
+      `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Höchstens 20 einer Minute und 2.000 insgesamt tun es, die neuesten.`,
+  },
   against: {
     plan: (dosing) => `Gelesen am heutigen Plan: ${dosing}.`,
     workedOut: 'Daraus wird errechnet, was die Korallen verbrauchen:',
     putRight: 'Stellen Sie ihn auf der Werkbank richtig',
     ifOtherwise: '– falls Ihr Becken anders läuft.',
-    another: (name) => `Auf der Werkbank ist „${name}“ ein anderer Plan.`,
-    runsBy: (name) => `Mein Becken läuft nach ${name}`,
   },
   lines: {
     title: 'Das Messbuch',

@@ -25,6 +25,8 @@ export const en = {
     measureAccuracy: 'Test the same water five times; two thirds of the results lie within one σ.',
   },
   settings: {
+    fitFrom: 'The fit counts from',
+    heldAt: 'The forecast stands from',
     withinDkhPerDay: 'Know the consumption to ±',
     withinHelp: 'At two standard errors: nineteen times in twenty.',
     targetDkh: 'Alkalinity to hold',
@@ -60,13 +62,21 @@ export const en = {
     nothingPoured: 'nothing',
     unitOf: (field: string) => `Unit of ${field}`,
   },
+  counted: {
+    future: (count: number, when: string) =>
+      count === 1
+        ? `The reading of ${when} lies in the future and is not counted: put its date right below.`
+        : `${count} readings lie in the future, the last on ${when}, and are not counted: put their dates right below.`,
+    tooOld: (count: number) =>
+      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: the fit looks back five years at most.`,
+    tooMany: (count: number) =>
+      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: at most 20 of one minute and 2,000 altogether are, the newest.`,
+  },
   against: {
     plan: (dosing: string) => `Read against today’s plan: ${dosing}.`,
     workedOut: 'What the corals take is worked out from that:',
     putRight: 'put it right on the bench',
     ifOtherwise: 'if your tank runs otherwise.',
-    another: (name: string) => `On the bench “${name}” is another plan.`,
-    runsBy: (name: string) => `My tank runs by ${name}`,
   },
   lines: {
     title: 'The log',

@@ -39,6 +39,12 @@ export const de: Words<typeof en> = {
     atMost: (count: string) => `höchstens ${count}`,
     tooLong: 'Das ist zu lang für ein Szenario; prüfen Sie, ob es die richtige Datei ist.',
     unreadable: 'etwas Unlesbares',
+    nested: 'tiefer verschachtelte Listen oder Teile',
+    levels: (most) => `höchstens ${most} Ebenen`,
+    tooDeep:
+      'So tief ist keine Datei von Paper Reef verschachtelt; prüfen Sie, ob es die richtige ist.',
+    items: (count) => `${count} Einträge`,
+    tooMany: 'So lang braucht kein Plan eine Liste; prüfen Sie, ob es die richtige Datei ist.',
     json: 'ein JSON-Text',
     mendJson:
       'JSON kennt kein NaN, keine Kommentare und kein Dezimalkomma; bessern Sie die Stelle aus, auf die die Meldung zeigt.',

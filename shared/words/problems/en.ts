@@ -34,6 +34,11 @@ export const en = {
     atMost: (count: string) => `at most ${count}`,
     tooLong: 'This is too long for a scenario; check that it is the right file.',
     unreadable: 'something unreadable',
+    nested: 'lists or parts nested deeper',
+    levels: (most: string) => `at most ${most} levels`,
+    tooDeep: 'No file of Paper Reef nests like this; check that it is the right one.',
+    items: (count: string) => `${count} items`,
+    tooMany: 'No plan needs a list as long as this; check that it is the right file.',
     json: 'a JSON text',
     mendJson:
       'JSON knows no NaN, no comments and no decimal comma; mend it where the message points.',

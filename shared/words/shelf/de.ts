@@ -3,8 +3,8 @@ import type { en } from './en';
 
 export const de: Words<typeof en> = {
   title: 'Vorlagen und Dateien',
-  beside: 'als weiteren Versuch neben meinen öffnen',
-  benchFull: ' (die Werkbank ist voll: entfernen Sie erst einen Versuch)',
+  besideYours:
+    'Ein Beispiel steht für sich, bis Sie etwas geändert oder eine Messung eingetragen haben. Von da an steht alles, was Sie öffnen, als weiterer Versuch neben Ihrem.',
   openFile: 'Eine Plandatei öffnen',
   saveFile: (name) => `${name} als Datei speichern`,
   hourlyCsv: 'Stündliche Zahlen als CSV',
@@ -40,19 +40,43 @@ export const de: Words<typeof en> = {
     open: 'Eine solche Datei öffnen',
     notOpened: (file) => `${file} wurde nicht geöffnet; nichts hat sich geändert.`,
     added: (added, count) => `${added} von ${count} Becken hinzugefügt; das Übrige war schon hier.`,
-    noJson: 'Die Datei ist kein JSON-Text. Wählen Sie eine, die „Alles speichern“ gemacht hat.',
+    unreadable: (got, expected) =>
+      `Die Datei lässt sich nicht lesen: ${got}; erwartet: ${expected}. Wählen Sie eine, die „Alles speichern“ gemacht hat.`,
+    tank: (number) => `Becken ${number}`,
+    andMore: (count) => `Und ${count} weitere dieser Art.`,
     notOurs:
       'Die Datei enthält keine Becken von Paper Reef. Wählen Sie eine, die „Alles speichern“ gemacht hat; ein einzelner Plan wird auf der Werkbank geöffnet.',
     otherVersion: (version, ours) =>
       `Die Datei hat die Version ${version}; dieses Paper Reef liest Version ${ours}. Erneuern Sie die Seite, und versuchen Sie es noch einmal.`,
-    tankUnread: (number) =>
-      `Becken ${number} der Datei lässt sich nicht ganz lesen: Nichts wurde übernommen.`,
+  },
+  unread: {
+    noTank: 'Das ist kein Becken von Paper Reef.',
+    noPlans: 'Es enthält keinen Plan.',
+    tooManyPlans: (held, most) =>
+      `Es enthält ${held} Pläne, wo eine Werkbank Platz für ${most} hat.`,
+    planWithoutName: (number) => `Plan ${number}`,
+    earlierPlan: (since) => `Früherer Plan${since ? `, seit ${since}` : ''}`,
+  },
+  aside: {
+    title: 'Beiseitegelegt',
+    about:
+      'Was in diesem Browser gespeichert und nicht ganz lesbar war, wie es gefunden wurde. Was lesbar war, ist in Ihren Becken.',
+    of: (tank, at) => [tank || 'Becken ohne Namen', at].filter(Boolean).join(', '),
+    whyUnknown: 'Eine frühere Fassung hat das beiseitegelegt und nicht notiert, warum.',
+    text: 'Der Text',
+    save: 'Als Datei speichern',
+    forget: 'Löschen',
+    sure: 'Das ist die einzige Abschrift.',
+    really: 'Endgültig löschen',
+    keep: 'Behalten',
   },
   saving: {
     failed:
       'In diesem Browser ließ sich nichts speichern. Speichern Sie Ihren Plan und Ihr Messbuch stattdessen als Dateien.',
     setAside:
-      'Ein Teil des hier Gespeicherten war nicht lesbar. Er wurde beiseitegelegt, nicht verloren.',
+      'Ein Teil des hier Gespeicherten war nicht lesbar. Er wurde beiseitegelegt, wie er war: siehe „Beiseitegelegt“ auf der Seite „Anzeige“.',
+    newerHere:
+      'Ein neueres Paper Reef verwahrt jetzt die Becken dieses Browsers: Was in diesem Fenster geändert wird, bleibt nicht erhalten. Laden Sie es neu, um im neueren weiterzumachen.',
     keepsNothing:
       'Dieser Browser behält hier zwischen zwei Besuchen nichts. Speichern Sie Ihren Plan und Ihr Messbuch stattdessen als Dateien.',
     otherWindow: (tank) =>

@@ -1,7 +1,7 @@
 export const en = {
   title: 'Scenarios and files',
-  beside: 'open as one more trial beside mine',
-  benchFull: ' (the bench is full: remove a trial first)',
+  besideYours:
+    'An example stands by itself until you have changed something or logged a reading. From then on whatever you open stands beside yours, as one more trial.',
   openFile: 'Open a scenario file',
   saveFile: (name: string) => `Save ${name} as a file`,
   hourlyCsv: 'Hourly numbers as CSV',
@@ -36,17 +36,42 @@ export const en = {
     notOpened: (file: string) => `${file} was not opened; nothing has changed.`,
     added: (added: string, count: string) =>
       `${added} of ${count} ${count === '1' ? 'tank' : 'tanks'} added; the rest was here already.`,
-    noJson: 'The file is no JSON text. Choose one that “Save everything” has made.',
+    unreadable: (got: string, expected: string) =>
+      `The file cannot be read: got ${got}; expected ${expected}. Choose one that “Save everything” has made.`,
+    tank: (number: string) => `Tank ${number}`,
+    andMore: (count: string) => `And ${count} more like these.`,
     notOurs:
       'The file does not hold tanks of Paper Reef. Choose one that “Save everything” has made; a single plan is opened on the bench.',
     otherVersion: (version: string, ours: string) =>
       `The file is of version ${version}; this Paper Reef reads version ${ours}. Update the page and try again.`,
-    tankUnread: (number: string) =>
-      `Tank ${number} of the file cannot be read whole: nothing was taken.`,
+  },
+  unread: {
+    noTank: 'This is no tank of Paper Reef.',
+    noPlans: 'It holds no plan.',
+    tooManyPlans: (held: string, most: string) =>
+      `It holds ${held} plans where a bench has room for ${most}.`,
+    planWithoutName: (number: string) => `Plan ${number}`,
+    earlierPlan: (since: string) => `Plan of before${since ? `, since ${since}` : ''}`,
+  },
+  aside: {
+    title: 'Put aside',
+    about:
+      'What was saved in this browser and could not be read whole, as it was found. What could be read is in your tanks.',
+    of: (tank: string, at: string) => [tank || 'Unnamed tank', at].filter(Boolean).join(', '),
+    whyUnknown: 'An earlier version put this aside and did not note why.',
+    text: 'Its text',
+    save: 'Save as a file',
+    forget: 'Delete',
+    sure: 'This is the only copy.',
+    really: 'Delete it for good',
+    keep: 'Keep it',
   },
   saving: {
     failed: 'Nothing could be saved in this browser. Save your plan and your log as files instead.',
-    setAside: 'Some of what was saved here could not be read. It was put aside, not lost.',
+    setAside:
+      'Some of what was saved here could not be read. It was put aside as it was found: see “Put aside” on the page Display.',
+    newerHere:
+      'A newer Paper Reef keeps the tanks of this browser now: what is changed in this window is not kept. Reload it to go on in the newer one.',
     keepsNothing:
       'This browser keeps nothing between visits here. Save your plan and your log as files instead.',
     otherWindow: (tank: string) =>

@@ -1,4 +1,4 @@
-import { localTimeOf } from '../../../shared/log/localTime';
+import { localTimeOf } from '../../shared/log/localTime';
 
 /** This minute by the clock on the wall. */
 export function nowLocal(): string {

@@ -1,0 +1,271 @@
+import fc from 'fast-check';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { differences, valueAt } from '../../shared/scenario/change';
+import { quantityAt, type FieldPath } from '../../shared/scenario/fields';
+import type { Scenario } from '../../shared/scenario/schema';
+import { lessonList } from '../../src/lessons/lessonList';
+import { drillsOnShelf, plansOnShelf } from '../../src/parts/shelf';
+import { Bench } from '../../src/state/bench.svelte';
+import { example } from '../../src/state/example';
+import type { BenchPlans } from '../../src/state/plans';
+import { readTank } from '../../src/state/readTank';
+import { tankLike } from '../../src/state/tankLike';
+import { TankShelf } from '../../src/state/tankShelf.svelte';
+import { patience, runsOf } from '../laws/size';
+import { freshBrowser } from './browser';
+
+// Trials run in workers, which Node has not; what they give does not matter here.
+vi.mock('../../src/client/trialClient', () => ({
+  TrialClient: class {
+    request() {}
+    drop() {}
+  },
+}));
+
+/**
+ * Law 10 of what is said to a keeper: nothing of theirs is overwritten by trying. Whatever is
+ * opened, dragged, taken, removed or undone, what the real tank runs by changes only by the three
+ * acts that say so, and every plan it ran by can be taken back after a reload.
+ */
+const opened: readonly Scenario[] = [
+  ...plansOnShelf.map(({ scenario }) => scenario),
+  ...drillsOnShelf.map(({ scenario }) => ({ ...scenario, faults: [], responses: [] })),
+  ...lessonList.map(({ scenario }) => scenario),
+];
+const paths: readonly FieldPath[] = [
+  ['tank', 'volumeL'],
+  ['corals', 'useDkhPerDay'],
+  ['topOff', 'gramsPerL'],
+  ['limits', 'alkalinityLowDkh'],
+  ['evaporation', 'litresPerDay'],
+];
+
+type Act = (bench: Bench, shelf: TankShelf) => void;
+interface Step {
+  readonly name: string;
+  readonly act: Act;
+  /** Whether it is one of the acts that change what the tank runs by, or walks back over one. */
+  readonly changesToday: boolean;
+  /** Whether it may take trials away, because it says so. */
+  readonly clearsTrials: boolean;
+}
+
+const step = (name: string, act: Act, changesToday = false, clearsTrials = false): Step => ({
+  ...{ name, act, changesToday, clearsTrials },
+});
+/** A value that the field takes, out of forty. */
+function valueOf(path: FieldPath, k: number): number {
+  const { min, max } = quantityAt(path).quantity;
+  return min + ((max - min) * k) / 40;
+}
+const pick = <T>(list: readonly T[], n: number): T => list[n % list.length]!;
+
+const anyStep: fc.Arbitrary<Step> = fc
+  .tuple(fc.nat(99), fc.nat(99), fc.integer({ min: 1, max: 40 }))
+  .chain(([n, m, k]) =>
+    fc.constantFrom(
+      step('open', (bench) => bench.open(pick(opened, n))),
+      step('open', (bench) => bench.open(pick(opened, m))),
+      step('take from a drill', (bench) => bench.addTrial(pick(opened, n))),
+      step('add from a link', (bench) =>
+        bench.addTrials([n, m, k].map((i) => ({ name: `sent ${i}`, scenario: pick(opened, i) }))),
+      ),
+      step('make room', (bench) => bench.makeRoom(pick(bench.plans, m).id), false, true),
+      step('drag', (bench) => bench.set(pick(paths, n), valueOf(pick(paths, n), k))),
+      step('drag', (bench) => bench.set(pick(paths, m), valueOf(pick(paths, m), k))),
+      step('set several', (bench) =>
+        bench.setSeveral(paths.map((path) => [path, valueOf(path, k)])),
+      ),
+      step('select', (bench) => bench.select(pick(bench.plans, n).id)),
+      step('select today', (bench) => bench.select(bench.today.id)),
+      step('keep', (bench) => bench.keep()),
+      step('rename', (bench) => bench.rename(`name ${n}`)),
+      step('remove', (bench) => bench.remove(pick(bench.plans, n).id), false, true),
+      step('start over', (bench) => bench.startOver(), false, true),
+      step('log', (_, { log }) => log.add([{ at: '2026-03-01T10:30', alkalinityDkh: 7 + n / 20 }])),
+      step('undo', (bench) => bench.undo(), true, true),
+      step('redo', (bench) => bench.redo(), true, true),
+      step('my tank runs by this', (bench) => bench.makeToday(), true),
+      step(
+        'run by what was before',
+        (bench) => bench.now.before.length > 0 && bench.runBefore(n % bench.now.before.length),
+        true,
+      ),
+      step(
+        'describe',
+        (bench) => bench.describe(tankLike({ volumeL: 10 * k, dweller: 'mixed', carrier: 'none' })),
+        true,
+        true,
+      ),
+    ),
+  );
+
+const runsBy = ({ plans, since, before }: BenchPlans) => ({
+  scenario: plans[0]!.scenario,
+  since,
+  before,
+});
+const saved = (bench: Bench): BenchPlans => {
+  const kept = JSON.parse(JSON.stringify({ id: 'tank-1', name: 'x', bench: bench.now }));
+  return readTank(kept).tank!.bench;
+};
+
+beforeEach(freshBrowser);
+
+function fresh() {
+  const bench = new Bench(example);
+  const shelf = new TankShelf(bench);
+  return { bench, shelf };
+}
+
+describe('what the real tank runs by', () => {
+  it(
+    'is changed by the acts that say so alone, and every plan of before can be taken back',
+    () => {
+      const seen = { steps: 0, acts: 0, waiting: 0, beside: 0 };
+      fc.assert(
+        fc.property(fc.array(anyStep, { minLength: 1, maxLength: 25 }), (steps) => {
+          const { bench, shelf } = fresh();
+          for (const { act, changesToday, clearsTrials } of steps) {
+            const before = bench.now;
+            const spare = before.untouched === true && shelf.log.readings.length === 0;
+            act(bench, shelf);
+            const after = bench.now;
+            seen.steps++;
+            if (bench.waiting) seen.waiting++;
+            if (!changesToday && !spare) expect(runsBy(after)).toEqual(runsBy(before));
+            if (changesToday && after !== before) seen.acts++;
+            if (!clearsTrials && !spare) {
+              const ids = new Set(after.plans.map(({ id }) => id));
+              for (const { id } of before.plans) expect(ids.has(id)).toBe(true);
+              if (after.plans.length > before.plans.length) seen.beside++;
+            }
+            expect(after.plans.length).toBeLessThanOrEqual(4);
+            expect(new Set(after.plans.map(({ id }) => id)).size).toBe(after.plans.length);
+            expect(after.plans.some(({ id }) => id === after.selected)).toBe(true);
+          }
+          const reloaded = saved(bench);
+          expect(reloaded).toEqual(bench.now);
+          bench.openPlans(reloaded);
+          reloaded.before.forEach(({ scenario }, i) => {
+            bench.openPlans(reloaded);
+            bench.runBefore(i);
+            expect(differences(scenario, bench.today.scenario)).toEqual([]);
+            const old = reloaded.plans[0]!.scenario;
+            const known = [...bench.now.before, runsBy(bench.now)].map((ran) => ran.scenario);
+            expect(known.some((one) => differences(one, old).length === 0)).toBe(true);
+          });
+        }),
+        runsOf(1000),
+      );
+      expect(seen.acts).toBeGreaterThan(seen.steps / 50);
+      expect(seen.waiting).toBeGreaterThan(0);
+      expect(seen.beside).toBeGreaterThan(0);
+    },
+    patience,
+  );
+});
+
+describe('a tank with four readings', () => {
+  const four = [8.4, 8.1, 8.2, 7.8].map((alkalinityDkh, i) => ({
+    at: `2026-03-0${i + 1}T10:30`,
+    alkalinityDkh,
+  }));
+  const raceway = opened.find(({ tank }) => tank.volumeL > 400)!;
+
+  it('keeps its volume and its limits when an example is opened, now and after a reload', async () => {
+    const { bench, shelf } = fresh();
+    await shelf.restore();
+    shelf.log.add(four);
+    bench.open(raceway);
+    expect(bench.selected.scenario).toBe(raceway);
+    expect(bench.today.scenario).toBe(example);
+    expect(saved(bench).plans[0]!.scenario).toEqual(example);
+  });
+
+  it('says that the bench is full instead of dropping anything, and makes room for what waits', () => {
+    const { bench, shelf } = fresh();
+    shelf.log.add(four);
+    bench.open(raceway);
+    bench.keep();
+    const full = bench.now;
+    let went = false;
+    bench.open(opened[0]!, () => (went = true));
+    expect(bench.now).toBe(full);
+    expect([bench.waiting?.scenario, went]).toEqual([opened[0], false]);
+    bench.makeRoom(bench.today.id);
+    expect(bench.now).toBe(full);
+    bench.makeRoom(full.plans[1]!.id);
+    expect([bench.selected.scenario, went]).toEqual([opened[0], true]);
+    expect(bench.waiting).toBeUndefined();
+    bench.undo();
+    expect(bench.now).toBe(full);
+  });
+
+  it('is described by a trial and one press, dated; the plan before comes back after a reload', () => {
+    vi.useFakeTimers({ toFake: ['Date'], now: new Date(2026, 2, 4, 10, 30) });
+    const { bench, shelf } = fresh();
+    bench.set(['tank', 'volumeL'], 500);
+    expect(bench.today.scenario.tank.volumeL).toBe(300);
+    bench.makeToday();
+    vi.setSystemTime(new Date(2026, 2, 9, 8, 0));
+    bench.select(bench.today.id);
+    bench.set(['topOff', 'gramsPerL'], 1.3);
+    expect(bench.selected.id).not.toBe(bench.today.id);
+    expect(bench.today.scenario.topOff.gramsPerL).toBe(0.9);
+    bench.makeToday();
+    vi.useRealTimers();
+    expect(bench.today.scenario).toMatchObject({
+      ...{ title: 'My tank', question: '' },
+      topOff: { gramsPerL: 1.3 },
+      tank: { volumeL: 500 },
+    });
+    expect(shelf.current.name).toBe('My tank');
+    bench.openPlans(saved(bench));
+    expect(bench.now.since).toBe('2026-03-09T08:00');
+    expect(bench.now.before.map(({ since }) => since)).toEqual(['', '2026-03-04T10:30']);
+    bench.runBefore(1);
+    expect(valueAt(bench.today.scenario, ['topOff', 'gramsPerL'])).toBe(0.9);
+    expect(bench.today.scenario.tank.volumeL).toBe(500);
+  });
+
+  it('runs by a plan without the failure that was rehearsed with it; the trial keeps it', () => {
+    const { bench } = fresh();
+    const drill = drillsOnShelf[0]!.scenario;
+    expect(drill.faults.length).toBeGreaterThan(0);
+    bench.addTrial(drill);
+    bench.makeToday();
+    expect(bench.today.scenario).toMatchObject({ tank: drill.tank, faults: [], responses: [] });
+    expect(bench.selected.scenario).toBe(drill);
+  });
+
+  it('keeps the undo of one window when a reading comes in from another', () => {
+    const { bench, shelf } = fresh();
+    shelf.log.add(four.slice(0, 2));
+    bench.set(['topOff', 'gramsPerL'], 1.3);
+    const seen = bench.now;
+    bench.follow(JSON.parse(JSON.stringify(seen)));
+    shelf.log.follow({ ...shelf.log.now, readings: [...four.slice(0, 2), four[3]!] });
+    expect([bench.canUndo, shelf.log.canUndo]).toEqual([true, true]);
+    bench.undo();
+    expect(bench.selected.scenario.topOff.gramsPerL).toBe(0.9);
+    shelf.log.undo();
+    expect(shelf.log.readings).toEqual([four[3]]);
+    shelf.log.redo();
+    expect(shelf.log.readings).toEqual([four[0], four[1], four[3]]);
+  });
+
+  it('keeps what one window says it runs by and what another tries', () => {
+    const [one, two] = [fresh().bench, fresh().bench];
+    one.set(['tank', 'volumeL'], 500);
+    two.openPlans(one.now);
+    one.makeToday();
+    two.set(['topOff', 'gramsPerL'], 1.3);
+    two.follow({ ...one.now, plans: [one.plans[0]!, ...two.plans.slice(1)] });
+    expect(two.today.scenario.tank.volumeL).toBe(500);
+    two.undo();
+    expect(two.today.scenario.tank.volumeL).toBe(500);
+    expect(two.now.since).toBe(one.now.since);
+    expect(two.selected.scenario.topOff.gramsPerL).toBe(0.9);
+  });
+});

@@ -1,0 +1,74 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { Bench } from '../../src/state/bench.svelte';
+import { example } from '../../src/state/example';
+import { TankShelf } from '../../src/state/tankShelf.svelte';
+import { freshBrowser } from './browser';
+
+// Trials run in workers, which Node has not; what they give does not matter here.
+vi.mock('../../src/client/trialClient', () => ({
+  TrialClient: class {
+    request() {}
+    drop() {}
+  },
+}));
+
+/** A window: its bench and its shelf, over the one database and the one channel of this process. */
+async function open() {
+  const bench = new Bench(example);
+  const shelf = new TankShelf(bench);
+  await shelf.restore();
+  return { bench, shelf };
+}
+const soon = (check: () => void) => vi.waitFor(check, { timeout: 10_000, interval: 20 });
+const reading = (day: number, alkalinityDkh: number) => ({
+  at: `2026-03-0${day}T10:30`,
+  alkalinityDkh,
+});
+
+beforeEach(freshBrowser);
+
+describe('two windows on one tank', () => {
+  it('keep the undo of each, whatever the other saves', async () => {
+    const [one, two] = [await open(), await open()];
+    one.bench.set(['topOff', 'gramsPerL'], 1.3);
+    await soon(() => expect(two.bench.plans[1]!.scenario.topOff.gramsPerL).toBe(1.3));
+    one.shelf.log.add([reading(1, 8.4)]);
+    await soon(() => expect(two.shelf.log.readings).toHaveLength(1));
+    two.shelf.log.add([reading(2, 8.1)]);
+    await soon(() => expect(one.shelf.log.readings).toHaveLength(2));
+    expect([one.bench.canUndo, one.shelf.log.canUndo]).toEqual([true, true]);
+    one.bench.undo();
+    one.shelf.log.undo();
+    await soon(() => {
+      expect(two.bench.plans[1]!.scenario.topOff.gramsPerL).toBe(0.9);
+      expect(two.shelf.log.readings).toEqual([reading(2, 8.1)]);
+    });
+  });
+
+  it('agree on what it runs by, though both have tried something meanwhile', async () => {
+    const [one, two] = [await open(), await open()];
+    one.bench.set(['tank', 'volumeL'], 500);
+    await soon(() => expect(two.bench.plans[1]!.scenario.tank.volumeL).toBe(500));
+    one.bench.makeToday();
+    await soon(() => expect(two.bench.today.scenario.tank.volumeL).toBe(500));
+    two.bench.keep();
+    two.bench.set(['topOff', 'gramsPerL'], 1.3);
+    await soon(() => expect(one.bench.plans).toHaveLength(3));
+    const third = await open();
+    expect(third.bench.now.since).not.toBe('');
+    expect(third.bench.today.scenario.tank.volumeL).toBe(500);
+    expect(third.shelf.tanks).toHaveLength(1);
+    expect(third.shelf.current.name).toBe('My tank');
+  });
+
+  it('each add a tank of their own, and both are kept', async () => {
+    const [one, two] = [await open(), await open()];
+    one.shelf.add('north bath', example);
+    two.shelf.add('south bath', { ...example, days: 20 });
+    const names = (shelf: TankShelf) => shelf.tanks.map(({ name }) => name);
+    await soon(async () => {
+      const third = await open();
+      expect(names(third.shelf)).toEqual(expect.arrayContaining(['north bath', 'south bath']));
+    });
+  });
+});
