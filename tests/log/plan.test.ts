@@ -8,7 +8,8 @@ import { readColumn } from '../../shared/trace/trace';
 import { largestDailyChange } from '../../shared/verdict/measures';
 import { run } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
-import { threePlans, withUse } from '../../workers/studies/plan/threePlans';
+import { withUse } from '../../workers/studies/plan/offered';
+import { threePlans } from '../../workers/studies/plan/threePlans';
 import { patience, runsOf } from '../laws/size';
 
 const kit = { scoopG: 0, pumpMlPerMin: 0 };

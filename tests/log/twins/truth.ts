@@ -7,6 +7,8 @@ import { processes } from '../../../shared/processes/registry';
 import { gramsForMgPerL } from '../../../shared/recipe/gramsFor';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
+import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
+import { indexOf } from '../../../shared/species/block';
 import { alkalinityMeqPerG, type AdditiveId } from '../../../shared/species/additives';
 import { compile } from '../../../workers/engine/compile';
 import { settle } from '../../../workers/engine/settle';
@@ -35,6 +37,8 @@ export interface Truth {
   /** What the corals took in the last 48 h, dKH a day. */
   readonly useDkhPerDay: number;
   readonly omegaReference: number;
+  /** The tank as it truly stands when the log ends, with what its corals have grown to. */
+  readonly ended: Scenario;
 }
 
 /** A look at the water after the log's end. */
@@ -178,11 +182,25 @@ export function runTruth(
     dkh.push(simulation.view.alkalinityDkh);
   }
   const ended = taken();
+  const { view } = simulation;
+  const salts = {
+    calciumMgPerL: view.mgPerL(indexOf.Ca, molarMassGPerMol({ Ca: 1 })),
+    magnesiumMgPerL: view.mgPerL(indexOf.Mg, molarMassGPerMol({ Mg: 1 })),
+    salinityPractical: view.salinityPractical,
+    alkalinityDkh: view.alkalinityDkh,
+  };
   const useDkhPerDay = ((ended - before) * 24) / LAST_H;
   const later = Array.from({ length: LATER_DAYS }, (_, day): Later => {
     const timeH = endH + (1 + day) * 24;
     simulation.advanceTo(timeH);
     return { timeH, dkh: simulation.view.alkalinityDkh };
   });
-  return { scenario, done, step, dkh, later, useDkhPerDay, omegaReference };
+  const grown = Math.exp(((tank.growthPercentPerDay / 100) * endH) / 24) * step.times;
+  const endedTank: Scenario = {
+    ...still,
+    start: { ...still.start, omegaReference, clockHour: Math.floor(endH) % 24 },
+    tank: { ...still.tank, ...salts },
+    corals: { ...still.corals, useDkhPerDay: still.corals.useDkhPerDay * grown },
+  };
+  return { scenario, ended: endedTank, done, step, dkh, later, useDkhPerDay, omegaReference };
 }
