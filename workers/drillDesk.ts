@@ -2,13 +2,12 @@ import * as Comlink from 'comlink';
 import { sentence } from '../shared/scenario/problem';
 import type { Scenario } from '../shared/scenario/schema';
 import { sampleFactors } from '../shared/units/sampleFactors';
-import type { DrillOutcome } from '../shared/verdict/drillOutcome';
+import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
 import { usualOptions, type SimulationOptions } from './engine/simulation';
 import { letMessagesIn } from './letMessagesIn';
 import { largestKept, type Design, type DesignQuestion } from './studies/drill/design';
-import { DrillRun } from './studies/drill/drillRun';
 import { worstHour } from './studies/drill/dump';
 import { mapRow, type MapQuestion } from './studies/drill/dumpMap';
 import { summaryOf, type EnsembleSummary } from './studies/drill/ensembleSummary';
@@ -19,6 +18,7 @@ import {
   runMember,
   type MemberResult,
 } from './studies/drill/memberResult';
+import { rehearse } from './studies/drill/rehearse';
 import type { ResponseChoices } from './studies/drill/responsePlans';
 import { tryResponses, type ResponseResult } from './studies/drill/responses';
 
@@ -41,16 +41,9 @@ async function optionsFor(scenario: Scenario): Promise<SimulationOptions> {
 export class DrillDesk {
   private readonly latest = new Map<string, number>();
 
-  drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillOutcome>> {
+  drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillAnswer>> {
     const goesOn = this.begin(key, job);
-    return answering(async () => {
-      const drill = new DrillRun(scenario, await optionsFor(scenario));
-      while (!drill.trial.done) {
-        drill.trial.advance(24);
-        if (!(await goesOn())) return undefined;
-      }
-      return drill.result();
-    });
+    return answering(async () => rehearse(scenario, await optionsFor(scenario), goesOn));
   }
 
   async members(key: string, job: number, question: Members): Promise<Answer<MemberResult[]>> {

@@ -57,6 +57,11 @@ function readText(file: string): string {
   }
 }
 
+// A reader that has seen enough, as `head` does, closes the pipe.
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) =>
+  process.exit(code === 'EPIPE' ? 0 : 1),
+);
+
 const { file, out, hours, members, seed } = readArguments();
 const parsed = parseScenarioText(readText(file));
 if (!parsed.ok) {
@@ -76,7 +81,12 @@ try {
   console.log(`${scenario.title}\n${scenario.question}\n`.trimEnd());
   console.log(`\nThis plan ${verdict.headline}`);
   for (const detail of verdict.details) console.log(detail);
-  if (scenario.faults.length > 0) console.log(`\n${drillText(scenario, options)}`);
+  if (scenario.faults.length > 0) console.log(`\n${await drillText(scenario, options)}`);
+  if (members !== undefined && scenario.faults.length === 0) {
+    refuse(
+      '--members: this plan has no fault; an ensemble is of a drill. Leave it out, or add a fault.',
+    );
+  }
   if (members !== undefined) console.log(`\n${ensembleText(scenario, members, seed, options)}`);
   if (out !== undefined) console.log(`${outcome.trace.rows} hourly rows are in ${out}.`);
 } catch (error) {

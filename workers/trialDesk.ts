@@ -100,9 +100,17 @@ export class TrialDesk {
 }
 
 /** A run without what only tests look at. */
-const outcomeOf = ({ trace, crossings, settled, stopped, omegaReference }: Run): TrialOutcome => ({
+const outcomeOf = ({
   trace,
   crossings,
+  lines,
+  settled,
+  stopped,
+  omegaReference,
+}: Run): TrialOutcome => ({
+  trace,
+  crossings,
+  lines,
   settled,
   stopped,
   omegaReference,

@@ -2,13 +2,18 @@ import { say } from '../words/ledger';
 import { nextDailyTimeH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { densityKgPerM3 } from '../seawater/density';
-import { passive, type Device, type DeviceKind, type Pipe } from './device';
+import { solutionKg } from '../species/block';
+import { passive, type Device, type DeviceKind, type Pipe, type Plant } from './device';
 import { LevelSwitch } from './levelSwitch';
 import { ReservoirAir } from './reservoirAir';
 import { ReservoirFaults } from './reservoirFaults';
 import { firstFill, refill } from './reservoirMix';
 import { RunLimit } from './runLimit';
 import { TopOffFaults } from './topOffFaults';
+
+/** A litre of the mix is a litre of water with what is dissolved in it. */
+const kgPerKgOfWater = (plant: Plant): number =>
+  solutionKg(plant.contents('reservoir')) / plant.waterKg('reservoir');
 
 function build(scenario: Scenario): Device {
   const { topOff, tank, start } = scenario;
@@ -62,7 +67,8 @@ function build(scenario: Scenario): Device {
       running = filled && fault.powered && level.calls && !held;
       primed = filled && (primed || running);
       const siphonLPerH = filled ? (fault.siphonLPerH ?? (primed ? topOff.siphonLPerH : 0)) : 0;
-      pipe.kgPerH = Math.max(running ? topOff.pumpLPerH : 0, siphonLPerH) * kgPerL;
+      const litresPerH = Math.max(running ? topOff.pumpLPerH : 0, siphonLPerH);
+      pipe.kgPerH = litresPerH > 0 ? litresPerH * kgPerL * kgPerKgOfWater(plant) : 0;
     },
   };
 }

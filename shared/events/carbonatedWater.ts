@@ -8,13 +8,13 @@ import { inOrder, type EventKind, type TankEvent } from './event';
 
 const CO2_G_PER_MOL = molarMassGPerMol({ C: 1, O: 2 });
 /** Strongly carbonated plain water (common practice, no source). */
-const G_PER_L = 6;
+export const CO2_G_PER_L = 6;
 
 function portionsOf(
   { co2GramsEach, portions, ...when }: Scenario['responses'][number],
   { start, tank }: Scenario,
 ): TankEvent[] {
-  const portion = pureWater(co2GramsEach / G_PER_L, tank.tempC);
+  const portion = pureWater(co2GramsEach / CO2_G_PER_L, tank.tempC);
   portion[indexOf.DIC] = co2GramsEach / CO2_G_PER_MOL;
   return Array.from({ length: Math.round(portions) }, (_, i) => ({
     timeH: momentH(when, start.clockHour) + i,

@@ -20,6 +20,7 @@ const bandOf = {
   calciumMgPerL: 'calcium',
   magnesiumMgPerL: 'magnesium',
   salinityPractical: 'salinity',
+  tempC: 'temperature',
 } as const satisfies Partial<Record<keyof Reading, LimitId>>;
 
 /** The latest reading of one quantity. */

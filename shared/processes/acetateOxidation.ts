@@ -7,6 +7,7 @@ import { defineProcess } from './process';
 export const acetateOxidation = defineProcess<{ perH: number }>({
   id: 'acetateOxidation',
   label: say.acetateOxidation,
+  role: 'exchange',
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { oxidationPerH } = scenario.filter;

@@ -1,14 +1,15 @@
 import { say } from '../words/ledger';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { Reaction } from '../species/reaction';
-import { defineProcess, type Start } from './process';
+import { defineProcess, type GrowthReference, type Start } from './process';
 import { temperatureFactor } from './temperatureBell';
 import type { View } from './view';
 
 /** The laws were measured between Ω 2 and 4; flat above 6 and none below 1 are common practice. */
 export const FLAT_ABOVE_OMEGA = 6;
-/** Growth stops over this width above Ω 1, so that the rate has no step for the integrator. */
+/** Growth stops over this width above its end, so that the rate has no step for the integrator. */
 const STOP_WIDTH = 0.2;
+export const USUAL_STOP_OMEGA = 1;
 
 export const omegaRange = { omegaAragonite: [2, 4], source: 'langdonAtkinson2005' } as const;
 
@@ -26,14 +27,26 @@ export interface CalcificationSettings {
 
 export const usedOmega = (omega: number): number => Math.min(omega, FLAT_ABOVE_OMEGA);
 
-function saturationFactor(omega: number, reference: number, proportional: boolean): number {
+/** How much faster corals grow at a saturation than at the one that their law refers to. */
+function saturationFactor(
+  omega: number,
+  { omegaReference, stopOmega }: GrowthReference,
+  proportional: boolean,
+): number {
   const now = usedOmega(omega);
-  const stop = Math.max(0, Math.min(1, (now - 1) / STOP_WIDTH));
+  const stop = Math.max(0, Math.min(1, (now - stopOmega) / STOP_WIDTH));
   const law = proportional
-    ? (now - 1) / Math.max(STOP_WIDTH, reference - 1)
-    : Math.max(0, 1 + 0.15 * (now - reference));
+    ? (now - stopOmega) / Math.max(STOP_WIDTH, omegaReference - stopOmega)
+    : Math.max(0, 1 + 0.15 * (now - omegaReference));
   return stop * law;
 }
+
+/**
+ * Corals whose use was measured grow at the saturation they have: where that dips below the usual
+ * end of growth, the end is lower for them, so that the day takes what was typed.
+ */
+export const stopOmegaFor = (lowestOmega: number): number =>
+  Math.min(USUAL_STOP_OMEGA, lowestOmega - STOP_WIDTH);
 
 /**
  * Living surface against the start's: branching corals grow in step with what is there, massive
@@ -48,16 +61,24 @@ export function dayWeights(lightDarkRatio: number, lightHours: number) {
   return { light: lightDarkRatio * dark, dark };
 }
 
+/** What a keeper measures as use: all that life takes from the water in a day. */
+export const typedUseEqPerDay = ({
+  scenario,
+  volumeL,
+}: Pick<Start, 'scenario' | 'volumeL'>): number =>
+  (scenario.corals.useDkhPerDay * meqPerLPerDkh * volumeL) / 1000;
+
 /** Stony corals lay down aragonite: two equivalents of alkalinity and one calcium for each CaCO3. */
 export const calcification = defineProcess<CalcificationSettings>({
   id: 'calcification',
   label: say.calcification,
+  role: 'growth',
   cites: ['langdonAtkinson2005', 'chanConnolly2013', 'gattuso1999', 'commonPractice'],
   settings(start) {
     const { corals, lights, tank } = start.scenario;
     const molPerDay =
       corals.measuredAs === 'use'
-        ? (corals.useDkhPerDay * meqPerLPerDkh * start.volumeL) / 2000
+        ? Math.max(0, typedUseEqPerDay(start) - start.otherUseEqPerDay) / 2
         : (corals.rateMmolPerM2PerDay * corals.areaM2) / 1000;
     if (molPerDay === 0) return null;
     const weights = dayWeights(corals.lightDarkRatio, lights.hours);
@@ -77,7 +98,7 @@ export const calcification = defineProcess<CalcificationSettings>({
     const grown = grownBy((s.perDay * Math.max(0, view.timeH)) / 24, s.massive);
     const warmth = s.startTempC === undefined ? 1 : temperatureFactor(view.tempC, s.startTempC);
     const lit = s.darkFactor + (s.lightFactor - s.darkFactor) * view.light;
-    const factor = saturationFactor(view.omegaAragonite, s.start.omegaReference, s.proportional);
+    const factor = saturationFactor(view.omegaAragonite, s.start, s.proportional);
     return s.molPerHDayMean * grown * warmth * lit * factor;
   },
 });

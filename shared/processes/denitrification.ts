@@ -7,6 +7,7 @@ import { defineProcess } from './process';
 export const denitrification = defineProcess<{ perH: number }>({
   id: 'denitrification',
   label: say.denitrification,
+  role: 'life',
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { denitrificationPerDay } = scenario.filter;

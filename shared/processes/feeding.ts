@@ -4,9 +4,11 @@ import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 
 interface Settings {
-  readonly molCarbonPerH: number;
-  readonly nitrogenPerCarbon: number;
-  readonly phosphorusPerCarbon: number;
+  readonly gramsPerH: number;
+  /** Moles in one gram of dry food. */
+  readonly carbon: number;
+  readonly nitrogen: number;
+  readonly phosphorus: number;
   readonly respired: number;
   readonly released: number;
 }
@@ -15,29 +17,31 @@ interface Settings {
 export const feeding = defineProcess<Settings>({
   id: 'feeding',
   label: say.feeding,
+  role: 'life',
   cites: ['commonPractice'],
   settings({ scenario: { food } }) {
-    if (food.gramsPerDay === 0 || food.carbonPercent === 0) return null;
-    const carbon = food.carbonPercent / atomicMassGPerMol.C;
+    if (food.gramsPerDay === 0) return null;
     return {
-      molCarbonPerH: (food.gramsPerDay * carbon) / 100 / 24,
-      nitrogenPerCarbon: food.nitrogenPercent / atomicMassGPerMol.N / carbon,
-      phosphorusPerCarbon: food.phosphorusPercent / atomicMassGPerMol.P / carbon,
+      gramsPerH: food.gramsPerDay / 24,
+      carbon: food.carbonPercent / 100 / atomicMassGPerMol.C,
+      nitrogen: food.nitrogenPercent / 100 / atomicMassGPerMol.N,
+      phosphorus: food.phosphorusPercent / 100 / atomicMassGPerMol.P,
       respired: food.respiredPercent / 100,
       released: food.releasedPercent / 100,
     };
   },
-  reaction: (s) =>
+  // One mole of this reaction is one gram of dry food.
+  reaction: ({ carbon, nitrogen, phosphorus, respired, released }) =>
     new Reaction({
-      foodC: -1,
-      DIC: s.respired,
-      organicC: 1 - s.respired,
-      foodN: -s.nitrogenPerCarbon,
-      TAN: s.nitrogenPerCarbon * s.released,
-      organicN: s.nitrogenPerCarbon * (1 - s.released),
-      foodP: -s.phosphorusPerCarbon,
-      PO4: s.phosphorusPerCarbon * s.released,
-      organicP: s.phosphorusPerCarbon * (1 - s.released),
+      foodC: -carbon,
+      DIC: carbon * respired,
+      organicC: carbon * (1 - respired),
+      foodN: -nitrogen,
+      TAN: nitrogen * released,
+      organicN: nitrogen * (1 - released),
+      foodP: -phosphorus,
+      PO4: phosphorus * released,
+      organicP: phosphorus * (1 - released),
     }),
-  rate: (_view, { molCarbonPerH }) => molCarbonPerH,
+  rate: (_view, { gramsPerH }) => gramsPerH,
 });

@@ -7,6 +7,7 @@ import { defineProcess } from './process';
 export const formateOxidation = defineProcess<{ perH: number }>({
   id: 'formateOxidation',
   label: say.formateOxidation,
+  role: 'exchange',
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { oxidationPerH } = scenario.filter;

@@ -19,6 +19,7 @@ function enhancement(view: View, surfaceM2: number): number {
 export const gasExchange = defineProcess<Settings>({
   id: 'gasExchange',
   label: say.gasExchange,
+  role: 'exchange',
   cites: ['weiss1974', 'hooverBerkshire1969', 'johnson1982', 'jahne1987'],
   settings: ({ scenario }) => {
     const { kLaPerH, enhancement } = scenario.gas;

@@ -1,4 +1,5 @@
 import { say } from '../words/ledger';
+import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
@@ -7,18 +8,32 @@ import { defineProcess } from './process';
 const FULL_ABOVE_PH = 7;
 const STOPPED_BELOW_PH = 6;
 
-/** NH4+ + 2 O2 → NO3− + 2 H+ + H2O. The two equivalents follow from the ions. */
-export const nitrification = defineProcess<{ perH: number }>({
+const NH3_G_PER_MOL = molarMassGPerMol({ N: 1, H: 3 });
+
+interface Settings {
+  readonly perH: number;
+  readonly standingMolPerL: number;
+}
+
+/**
+ * NH4+ + 2 O2 → NO3− + 2 H+ + H2O. The two equivalents follow from the ions. A tank's typed
+ * reading is a standing level, at which animals bring as much as bacteria take: only what comes on
+ * top of it is oxidised.
+ */
+export const nitrification = defineProcess<Settings>({
   id: 'nitrification',
   label: say.nitrification,
+  role: 'life',
   cites: ['wolfGladrow2007', 'commonPractice'],
   settings({ scenario }) {
     const { nitrificationPerH } = scenario.filter;
-    return nitrificationPerH === 0 ? null : { perH: nitrificationPerH };
+    const standingMolPerL = scenario.tank.ammoniaMgPerL / 1000 / NH3_G_PER_MOL;
+    return nitrificationPerH === 0 ? null : { perH: nitrificationPerH, standingMolPerL };
   },
   reaction: () => new Reaction({ TAN: -1, NO3: 1 }),
-  rate(view, { perH }) {
+  rate(view, { perH, standingMolPerL }) {
     const awake = (view.phTotal - STOPPED_BELOW_PH) / (FULL_ABOVE_PH - STOPPED_BELOW_PH);
-    return perH * view.amounts[indexOf.TAN]! * Math.max(0, Math.min(1, awake));
+    const beyond = Math.max(0, view.amounts[indexOf.TAN]! - standingMolPerL * view.volumeL);
+    return perH * beyond * Math.max(0, Math.min(1, awake));
   },
 });

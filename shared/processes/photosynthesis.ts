@@ -7,6 +7,7 @@ import { PLENTIFUL_DIC, scarcity } from './scarcity';
 export const photosynthesis = defineProcess<{ molPerH: number }>({
   id: 'photosynthesis',
   label: say.photosynthesis,
+  role: 'life',
   cites: ['gattuso1999'],
   settings({ scenario, volumeL }) {
     const { grossMmolPerLPerDay } = scenario.photosynthesis;

@@ -30,6 +30,7 @@ function onset(omega: number, above: number): number {
 export const precipitation = defineProcess<Settings>({
   id: 'precipitation',
   label: say.precipitation,
+  role: 'chalk',
   cites: ['burtonWalter1987', 'zhongMucci1989', 'moras2022', 'commonPractice'],
   settings({ scenario, volumeL }) {
     const { mode, law, aboveOmega, wettedM2Per100L, crystalM2PerG, seedG } = scenario.precipitation;

@@ -1,15 +1,24 @@
 import type { Scenario } from '../scenario/schema';
 import type { Reaction } from '../species/reaction';
 import type { ReferenceKey } from '../references';
+import type { LedgerRole } from '../trace/trace';
 import type { View } from './view';
 
+/** What typed use refers to; settled in the run-in of the first day. */
+export interface GrowthReference {
+  /** Saturation averaged over the day by the light's weight. */
+  readonly omegaReference: number;
+  /** Typed use is everything that life takes in a day; this much of it is not growth, eq/day. */
+  readonly otherUseEqPerDay: number;
+  /** Saturation at which growth stops: 1, or below what corals that were seen to grow had. */
+  readonly stopOmega: number;
+}
+
 /** What is known when a trial is compiled, before its first hour. */
-export interface Start {
+export interface Start extends GrowthReference {
   readonly scenario: Scenario;
   /** The tank's volume at the start, L: typed consumption refers to it and to no later volume. */
   readonly volumeL: number;
-  /** Saturation at the start, averaged over the day by the light's weight; settled in the run-in. */
-  omegaReference: number;
 }
 
 /**
@@ -19,6 +28,8 @@ export interface Start {
 export interface Process<Settings> {
   readonly id: string;
   readonly label: string;
+  /** What its ledger row counts as. */
+  readonly role: LedgerRole;
   readonly cites: readonly ReferenceKey[];
   /** What the process needs, drawn from the scenario; null when this tank does not have it. */
   settings(start: Start): Settings | null;

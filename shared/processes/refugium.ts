@@ -15,6 +15,7 @@ interface Settings {
 export const refugium = defineProcess<Settings>({
   id: 'refugium',
   label: say.refugium,
+  role: 'life',
   cites: ['commonPractice'],
   settings({ scenario, volumeL }) {
     const { refugiumMmolPerLPerDay, refugiumFromHour, refugiumHours } = scenario.photosynthesis;

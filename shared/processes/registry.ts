@@ -4,7 +4,7 @@ import { denitrification } from './denitrification';
 import { feeding } from './feeding';
 import { formateOxidation } from './formateOxidation';
 import { gasExchange } from './gasExchange';
-import { reactorCo2, reactorMedia } from './mediaReactor';
+import { reactorCo2, reactorMedia } from './calciumReactor';
 import { nitrification } from './nitrification';
 import { photosynthesis } from './photosynthesis';
 import { precipitation } from './precipitation';

@@ -6,6 +6,7 @@ import { defineProcess } from './process';
 export const respiration = defineProcess<{ molPerH: number }>({
   id: 'respiration',
   label: say.respiration,
+  role: 'life',
   cites: ['gattuso1999'],
   settings({ scenario, volumeL }) {
     const { grossMmolPerLPerDay, respiredShare } = scenario.photosynthesis;

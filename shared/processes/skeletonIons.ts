@@ -32,6 +32,7 @@ const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction): Process<
   defineProcess<Settings>({
     id: `skeleton${ion}`,
     label,
+    role: 'growth',
     cites: ['commonPractice'],
     settings(start) {
       const growth = calcification.settings(start);

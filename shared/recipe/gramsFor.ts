@@ -25,9 +25,16 @@ export const gramsForMgPerL = (
   litres: number,
 ): number => (mgPerL * litres) / mgPerGram(additive, metal);
 
-/** Dry sea salt in so many litres of new water, g; a mix that is damp weighs more. */
-export const saltGrams = (litres: number, salinityPractical: number, tempC: number): number =>
+/** Dry sea salt in so many litres of new water, g. */
+export const drySaltGrams = (litres: number, salinityPractical: number, tempC: number): number =>
   litres *
   (seawaterDensityKgPerM3({ tempC, salinityPractical }) / 1000) *
   salinityPractical *
   SALT_G_PER_KG_PER_PSU;
+
+/** Bagged mixes hold bound water: 38–40 g make a litre of salinity 35, not 36 (common practice). */
+const BAGGED_PER_DRY = 39 / 36;
+
+/** Salt mix out of the bag for so many litres of new water, g; weigh, then measure. */
+export const baggedSaltGrams = (...water: Parameters<typeof drySaltGrams>): number =>
+  BAGGED_PER_DRY * drySaltGrams(...water);

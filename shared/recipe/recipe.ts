@@ -2,7 +2,7 @@ import type { Scenario } from '../scenario/schema';
 import { wordFor } from '../scenario/words';
 import { figure } from '../words/figure';
 import { say } from '../words/plans';
-import { saltGrams } from './gramsFor';
+import { baggedSaltGrams } from './gramsFor';
 
 /** What the keeper measures with; 0 where they have none. */
 export interface Kit {
@@ -48,7 +48,7 @@ function monthly(scenario: Scenario, litresOfTopOff: number): string[] {
   }
   if (change.percent > 0) {
     const litres = ((change.percent / 100) * tank.volumeL * DAYS_A_MONTH) / change.everyDays;
-    add(told.seaSalt, saltGrams(litres, change.salinityPractical, change.newWaterTempC));
+    add(told.seaSalt, baggedSaltGrams(litres, change.salinityPractical, change.newWaterTempC));
   }
   return [...grams].filter(([, g]) => g > 0).map(([name, g]) => told.used(name, text(g)));
 }
@@ -78,7 +78,7 @@ export function recipeOf(scenario: Scenario, litresOfTopOff: number, kit: Kit): 
   }
   if (change.percent > 0) {
     const litres = (change.percent / 100) * tank.volumeL;
-    const grams = saltGrams(litres, change.salinityPractical, change.newWaterTempC);
+    const grams = baggedSaltGrams(litres, change.salinityPractical, change.newWaterTempC);
     dose.push(
       told.change(
         figure(litres, 1),

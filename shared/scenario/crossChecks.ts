@@ -84,8 +84,9 @@ const sensorFitsTheTank: Check = ({ topOff, tank }) =>
         },
       ];
 
-const waterLasts: Check = ({ evaporation, days, tank, topOff }) => {
-  const lost = evaporation.litresPerDay * days;
+const waterLasts: Check = ({ evaporation, days, tank, topOff, dosers }) => {
+  const dosedLPerDay = dosers.reduce((sum, { mlPerDay }) => sum + mlPerDay / 1000, 0);
+  const lost = (evaporation.litresPerDay - dosedLPerDay) * days;
   if (topOff.reservoirL > 0 || lost <= tank.volumeL * 0.5) return [];
   return [
     {

@@ -127,7 +127,7 @@ export const doser = part(say.doser, {
 
 export const saltMix = part(say.saltMix, {
   name: v.optional(words(say.saltMix.name, 60), 'low-alkalinity mix'),
-  alkalinityDkh: quantity(alkalinity(say.saltMix.alkalinityDkh), 8),
+  alkalinityDkh: quantity(alkalinity(say.saltMix.alkalinityDkh), 7.5),
   calciumMgPerL: quantity(calcium(say.saltMix.calciumMgPerL), 420),
   magnesiumMgPerL: quantity(magnesium(say.saltMix.magnesiumMgPerL), 1300),
   atSalinityPractical: quantity(salinity(say.saltMix.atSalinityPractical), 35),

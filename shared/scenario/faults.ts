@@ -104,7 +104,7 @@ export const response = part(say.response, {
     4,
   ),
   co2Ppm: quantity(
-    { ...say.response.co2Ppm, unit: 'ppm', min: 200, max: 50000, slider: [400, 10000], step: 100 },
+    { ...say.response.co2Ppm, unit: 'ppm', min: 200, max: 5000, slider: [400, 5000], step: 100 },
     5000,
   ),
   co2GramsEach: quantity(

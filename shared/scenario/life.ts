@@ -146,7 +146,7 @@ export const filter = part(say.filter, {
 });
 
 export const precipitation = part(say.precipitation, {
-  mode: choice(say.precipitation.mode, ['guarded', 'enabled', 'off'], 'guarded'),
+  mode: choice(say.precipitation.mode, ['off', 'guarded', 'enabled'], 'off'),
   law: choice(say.precipitation.law, ['burtonWalter1987', 'zhongMucci1989'], 'burtonWalter1987'),
   aboveOmega: quantity(
     { ...say.precipitation.aboveOmega, unit: 'Ω', min: 1, max: 30, slider: [1, 15], step: 0.5 },

@@ -1,6 +1,6 @@
 import type { Scenario } from './schema';
 
-export type LimitId = 'alkalinity' | 'ph' | 'calcium' | 'magnesium' | 'salinity';
+export type LimitId = 'alkalinity' | 'ph' | 'calcium' | 'magnesium' | 'salinity' | 'temperature';
 
 export interface Band {
   readonly id: LimitId;
@@ -15,4 +15,5 @@ export const limitBands = (limits: Scenario['limits']): Band[] => [
   { id: 'calcium', low: limits.calciumLowMgPerL, high: limits.calciumHighMgPerL },
   { id: 'magnesium', low: limits.magnesiumLowMgPerL, high: limits.magnesiumHighMgPerL },
   { id: 'salinity', low: limits.salinityLowPractical, high: limits.salinityHighPractical },
+  { id: 'temperature', low: limits.tempLowC, high: limits.tempHighC },
 ];

@@ -11,10 +11,12 @@ const ph = edge('pH', 6.5, 10, 0.05);
 const calcium = edge('mg/L', 50, 1000, 5);
 const magnesium = edge('mg/L', 100, 3000, 10);
 const salinity = edge('ppt', 5, 45, 0.1);
+const temperature = edge('°C', 10, 38, 0.1);
 
 export const limits = part(say.limits, {
-  alkalinityLowDkh: alkalinity(say.limits.alkalinityLowDkh, 8),
-  alkalinityHighDkh: alkalinity(say.limits.alkalinityHighDkh, 12),
+  alkalinityLowDkh: alkalinity(say.limits.alkalinityLowDkh, 7),
+  alkalinityHighDkh: alkalinity(say.limits.alkalinityHighDkh, 11),
+  alkalinityHarmDkh: alkalinity(say.limits.alkalinityHarmDkh, 6),
   alkalinityChangeDkhPerDay: quantity(
     { ...say.limits.alkalinityChangeDkhPerDay, unit: 'dKH', min: 0.05, max: 10, step: 0.05 },
     1,
@@ -36,9 +38,9 @@ export const limits = part(say.limits, {
       min: 0.001,
       max: 5,
       slider: [0.01, 0.2],
-      step: 0.01,
+      step: 0.005,
     },
-    0.05,
+    0.035,
   ),
   omegaHigh: quantity(
     { ...say.limits.omegaHigh, unit: '', min: 2, max: 60, slider: [5, 20], step: 0.5 },
@@ -50,4 +52,7 @@ export const limits = part(say.limits, {
   magnesiumHighMgPerL: magnesium(say.limits.magnesiumHighMgPerL, 1400),
   salinityLowPractical: salinity(say.limits.salinityLowPractical, 34),
   salinityHighPractical: salinity(say.limits.salinityHighPractical, 36),
+  tempLowC: temperature(say.limits.tempLowC, 24),
+  tempHighC: temperature(say.limits.tempHighC, 27),
+  tempHarmC: temperature(say.limits.tempHarmC, 30),
 });

@@ -31,8 +31,94 @@ const from1to2: Migration = (file) => {
   return implied.reduce((tree, [part, values]) => withImplied(tree, part, values), moved);
 };
 
+/** What version 2 implied where its file said nothing. */
+const impliedBefore2 = {
+  tank: { volumeL: 0 },
+  corals: { useDkhPerDay: 0.8 },
+  filter: { nitrificationPerH: 0.5 },
+  food: {
+    gramsPerDay: 1,
+    carbonPercent: 40,
+    nitrogenPercent: 6,
+    phosphorusPercent: 1,
+    releasedPercent: 20,
+  },
+};
+const G_PER_MOL = { N: 14.007, P: 30.974 };
+const DKH_PER_EQ_PER_L = 2803.87;
+
+/** The numbers of one part of a file, with what was implied. */
+function numbersOf<Part extends keyof typeof impliedBefore2>(file: Tree, part: Part) {
+  const own = file[part];
+  const given = isTree(own) ? own : {};
+  const implied: Record<string, number> = impliedBefore2[part];
+  return Object.fromEntries(
+    Object.entries(implied).map(([key, usual]) => {
+      const value = given[key];
+      return [key, typeof value === 'number' ? value : usual];
+    }),
+  ) as (typeof impliedBefore2)[Part];
+}
+
+/**
+ * Until version 2 food and its nitrate came on top of the use that was typed: the same tank, with
+ * everything included. Phosphate takes one equivalent a mole; ammonia, given evenly through the
+ * first day and oxidised at k an hour, brings one and takes two.
+ */
+function useOfEverything(file: Tree): Tree {
+  const { volumeL } = numbersOf(file, 'tank');
+  const { useDkhPerDay } = numbersOf(file, 'corals');
+  const { nitrificationPerH: k } = numbersOf(file, 'filter');
+  const food = numbersOf(file, 'food');
+  const own = isTree(file.corals) ? file.corals : {};
+  if (!(volumeL > 0) || food.carbonPercent === 0) return own;
+  const released = (food.gramsPerDay * food.releasedPercent) / 1e4;
+  const oxidised = k > 0 ? 1 - (1 - Math.exp(-24 * k)) / (24 * k) : 0;
+  const eqPerDay =
+    released *
+    ((food.nitrogenPercent / G_PER_MOL.N) * (2 * oxidised - 1) +
+      food.phosphorusPercent / G_PER_MOL.P);
+  const all = useDkhPerDay + (eqPerDay / volumeL) * DKH_PER_EQ_PER_L;
+  return { ...own, useDkhPerDay: Math.max(0, Math.min(8, all)) };
+}
+
+/** CO2 above this is no place to work in (5,000 ppm, occupational limit): no response blows in more. */
+const MOST_CO2_PPM = 5000;
+/** The growth law is flat above this: it never referred to more. */
+const HIGHEST_OMEGA = 6;
+
+/** Version 3: other usual limits and salts; chalk is off unless asked for; the reactor is named as keepers do. */
+const from2to3: Migration = ({ mediaReactor, ...file }) => {
+  const capped = (key: string, most: number) => (part: unknown) =>
+    isTree(part) && typeof part[key] === 'number' && part[key] > most
+      ? { ...part, [key]: most }
+      : part;
+  const implied: [string, Tree][] = [
+    ['precipitation', { mode: 'guarded' }],
+    ['gas', { outsideAirPercent: 0 }],
+    ['limits', { alkalinityLowDkh: 8, alkalinityHighDkh: 12, unionisedAmmoniaMgPerL: 0.05 }],
+  ];
+  const changes = isTree(file.waterChanges) ? file.waterChanges : {};
+  const moved: Tree = {
+    ...file,
+    corals: useOfEverything(file),
+    waterChanges: isTree(changes.salt ?? {})
+      ? withImplied(changes, 'salt', { alkalinityDkh: 8 })
+      : changes,
+    ...(mediaReactor !== undefined && { calciumReactor: mediaReactor }),
+    ...(Array.isArray(file.responses) && {
+      responses: file.responses.map(capped('co2Ppm', MOST_CO2_PPM)),
+    }),
+    ...(isTree(file.start) && { start: capped('omegaReference', HIGHEST_OMEGA)(file.start) }),
+  };
+  return implied.reduce((tree, [part, values]) => withImplied(tree, part, values), moved);
+};
+
 /** Each under the version it starts from; a gap is a mistake, and a file in it is refused. */
-const migrations: ReadonlyMap<number, Migration> = new Map([[1, from1to2]]);
+const migrations: ReadonlyMap<number, Migration> = new Map([
+  [1, from1to2],
+  [2, from2to3],
+]);
 
 export type Migrated =
   { readonly ok: true; readonly file: Tree } | { readonly ok: false; readonly stuckAt: number };

@@ -23,18 +23,25 @@ export const outflows = part(say.outflows, {
   ),
 });
 
-export const mediaReactor = part(say.mediaReactor, {
+export const calciumReactor = part(say.calciumReactor, {
   dripLPerH: quantity(
-    { ...say.mediaReactor.dripLPerH, unit: 'L/h', min: 0, max: 500, slider: [0, 10], step: 0.05 },
+    { ...say.calciumReactor.dripLPerH, unit: 'L/h', min: 0, max: 500, slider: [0, 10], step: 0.05 },
     0,
   ),
   effluentDkh: quantity(
-    { ...say.mediaReactor.effluentDkh, unit: 'dKH', min: 5, max: 80, slider: [10, 50], step: 0.5 },
+    {
+      ...say.calciumReactor.effluentDkh,
+      unit: 'dKH',
+      min: 5,
+      max: 80,
+      slider: [10, 50],
+      step: 0.5,
+    },
     25,
   ),
   effluentPhNbs: quantity(
     {
-      ...say.mediaReactor.effluentPhNbs,
+      ...say.calciumReactor.effluentPhNbs,
       unit: 'pH',
       min: 5.5,
       max: 8,

@@ -4,13 +4,13 @@ import { addition, doser, MOST_DOSERS, topOff, waterChanges } from './dosing';
 import { fault, MOST_FAULTS, response } from './faults';
 import { corals, filter, food, photosynthesis, precipitation } from './life';
 import { limits } from './limits';
-import { mediaReactor, outflows } from './outflows';
+import { calciumReactor, outflows } from './outflows';
 import { required, words } from './quantity';
 import { evaporation, gas, lights, room, temperaturePlan } from './surroundings';
 import { start, tank } from './tank';
 
 export const SCENARIO_TYPE = 'paper-reef/scenario';
-export const SCENARIO_VERSION = 2;
+export const SCENARIO_VERSION = 3;
 
 /**
  * The one description of a scenario. Types, the form, its help, the complaints about a bad file
@@ -49,7 +49,7 @@ export const scenarioSchema = v.strictObject({
     [],
   ),
   waterChanges: v.optional(waterChanges, {}),
-  mediaReactor: v.optional(mediaReactor, {}),
+  calciumReactor: v.optional(calciumReactor, {}),
   outflows: v.optional(outflows, {}),
   additions: v.optional(
     v.pipe(v.array(addition), v.maxLength(200), v.title(say.scenario.additions)),

@@ -39,6 +39,10 @@ export const gas = part(say.gas, {
   ),
   enhancement: choice(say.gas.enhancement, ['on', 'off'], 'on'),
   aeration: choice(say.gas.aeration, aerations, 'skimmer'),
+  outsideAirPercent: quantity(
+    { ...say.gas.outsideAirPercent, unit: '%', min: 0, max: 100, step: 5 },
+    50,
+  ),
   lightsOnPhNbs: quantity(
     { ...say.gas.lightsOnPhNbs, unit: 'pH', min: 7, max: 9, slider: [7.6, 8.6], step: 0.01 },
     8.0,

@@ -91,7 +91,7 @@ export const start = part(say.start, {
     8.1,
   ),
   omegaReference: quantity(
-    { ...say.start.omegaReference, unit: 'Ω', min: 0, max: 20, slider: [0, 8], step: 0.01 },
+    { ...say.start.omegaReference, unit: 'Ω', min: 0, max: 6, slider: [0, 6], step: 0.01 },
     0,
   ),
   clockHour: quantity({ ...say.start.clockHour, unit: 'h', min: 0, max: 23, step: 1 }, 0),

@@ -14,7 +14,7 @@ export const limewaterSaturationRange = {
 
 // Our line: through bates1956 at 25 °C, sloped as portlandite in the thermoddem2012 database.
 export function limewaterSaturationGPerL(tempC: number): number {
-  return 1.5 - 0.0094 * (tempC - 25);
+  return limewaterGPerLFromMeqPerL(limewaterSaturatedMeqPerL) - 0.0094 * (tempC - 25);
 }
 
 export function limewaterMeqPerLFromGPerL(gPerL: number): number {

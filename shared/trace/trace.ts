@@ -1,9 +1,18 @@
 import { columns, ledgerColumnId, type ColumnId } from './columns';
 
+/**
+ * Why alkalinity moves: corals grow, the rest of what lives takes it, chalk falls out, or it is
+ * brought and carried off. A keeper's "use" is growth and life together.
+ */
+export type LedgerRole = 'growth' | 'life' | 'chalk' | 'exchange';
+
+export const isUse = (role: LedgerRole): boolean => role === 'growth' || role === 'life';
+
 /** A ledger row, in the reader's words. */
 export interface LedgerRow {
   readonly id: string;
   readonly label: string;
+  readonly role: LedgerRole;
 }
 
 /** The moment at which a quantity left or entered the keeper's band. */

@@ -3,7 +3,8 @@ import { inputText, numberText, quantityText } from '../units/format';
 import type { Band } from '../scenario/limitBands';
 import { readColumn } from '../trace/trace';
 import { say } from '../words/verdict';
-import { dayOf, highest, lastOf, lowest } from './measures';
+import { lineOf } from './lineResult';
+import { dayOf, lastOf } from './measures';
 import type { Outcome } from './outcome';
 import { lengthText } from './texts';
 
@@ -15,7 +16,7 @@ const said = say.alkalinity;
 /** What alkalinity does, in the words of a headline. */
 export function alkalinityPart(
   band: Band,
-  { trace, crossings }: Outcome,
+  { trace, lines }: Outcome,
   display: DisplayUnits,
 ): string {
   const number = (dkh: number) => numberText(dkh, 1, 'dKH', display);
@@ -29,18 +30,15 @@ export function alkalinityPart(
   if (first < band.low || first > band.high) {
     return said.startsOutside(limit(band.low), `${limit(band.high)} ${unit}`, whole(end), length);
   }
-  const left = crossings.find(
-    ({ limit, into }) => limit.startsWith('alkalinity') && into === 'outside',
-  );
-  if (left) {
-    const [way, passed] =
-      left.limit === 'alkalinityLow' ? [said.fallsBelow, band.low] : [said.risesAbove, band.high];
-    return way(`${limit(passed)} ${unit}`, String(dayOf(left.timeH)), whole(end), length);
+  const [below, above] = [lineOf(lines, 'alkalinityLow'), lineOf(lines, 'alkalinityHigh')];
+  const leftBelow = below.firstH ?? Infinity;
+  const leftAbove = above.firstH ?? Infinity;
+  if (Math.min(leftBelow, leftAbove) < Infinity) {
+    const [way, line] = leftBelow < leftAbove ? [said.fallsBelow, below] : [said.risesAbove, above];
+    return way(`${limit(line.limit)} ${unit}`, String(dayOf(line.firstH!)), whole(end), length);
   }
   if (Math.abs(end - first) > DRIFT) {
     return (end > first ? said.rises : said.falls)(number(first), whole(end), length);
   }
-  const low = number(lowest(trace, 'alkalinity_dkh').value);
-  const high = whole(highest(trace, 'alkalinity_dkh').value);
-  return said.holds(low, high, length);
+  return said.holds(number(below.worst), whole(above.worst), length);
 }

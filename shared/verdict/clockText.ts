@@ -3,11 +3,22 @@ import { say } from '../words/time';
 
 const two = (n: number) => String(n).padStart(2, '0');
 
-/** "14:05", and from the second day on "day 2, 14:05". */
-export function clockText(timeH: number, clockHour: number): string {
+/** The day of the calendar, the first is 1, and the clock: midnight begins a day. */
+function dayAndClock(timeH: number, clockHour: number): { day: number; clock: string } {
   const minutes = Math.round((timeH + clockHour) * 60);
   const clock = `${two(Math.floor((minutes % 1440) / 60))}:${two(minutes % 60)}`;
-  const day = Math.floor(minutes / 1440) + 1;
+  return { day: Math.floor(minutes / 1440) + 1, clock };
+}
+
+/** "day 1, 14:05". */
+export function momentText(timeH: number, clockHour: number): string {
+  const { day, clock } = dayAndClock(timeH, clockHour);
+  return say.onDay(day, clock);
+}
+
+/** "14:05", and from the second day on "day 2, 14:05". */
+export function clockText(timeH: number, clockHour: number): string {
+  const { day, clock } = dayAndClock(timeH, clockHour);
   return day === 1 ? clock : say.onDay(day, clock);
 }
 

@@ -1,20 +1,7 @@
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
-import type { Line } from './lines';
+import type { LineResult } from './lineResult';
 import type { Outcome } from './outcome';
-
-/** How one line fared from the moment at which the first thing broke. */
-export interface LineResult extends Line {
-  /** First moment beyond it, h of the trial; undefined when it was kept. */
-  readonly firstH: number | undefined;
-  /** Whether it was passed before anything broke. */
-  readonly already: boolean;
-  readonly worst: number;
-  readonly worstH: number;
-  readonly outsideH: number;
-  /** When it was back for good; undefined when it was not, or never left. */
-  readonly backH: number | undefined;
-}
 
 /** A pipe that opened or closed. */
 export interface Switching {
@@ -26,10 +13,33 @@ export interface Switching {
 }
 
 export interface DrillOutcome extends Outcome {
-  readonly lines: readonly LineResult[];
   readonly switchings: readonly Switching[];
+}
+
+/** How the same failure goes otherwise: its lines, and when the reservoir was empty. */
+export interface OtherEnd {
+  readonly lines: readonly LineResult[];
+  readonly emptyH: number | undefined;
+}
+
+/** A drill with the ends of what may be: the failure as it is set leads, without chalk. */
+export interface DrillAnswer {
+  readonly outcome: DrillOutcome;
+  /** With chalk falling at once; undefined when none would fall. */
+  readonly chalk: OtherEnd | undefined;
+  /** With nobody noticing until the end; undefined when nothing was to be noticed. */
+  readonly leftAlone: OtherEnd | undefined;
+  /** The hour of the day at which the same failure drives pH highest; undefined when it is this one. */
+  readonly worst: { readonly clockHour: number; readonly peakPh: number } | undefined;
 }
 
 /** When the first thing breaks, h of the trial. */
 export const firstFaultH = ({ faults, start }: Scenario): number =>
   Math.max(0, Math.min(...faults.map((fault) => momentH(fault, start.clockHour))));
+
+/** When the top-off reservoir had nothing left, from a moment on. */
+export const emptyFrom = (
+  { switchings }: Pick<DrillOutcome, 'switchings'>,
+  fromH: number,
+): number | undefined =>
+  switchings.find(({ pipe, dry, timeH }) => pipe === 'topOff' && dry && timeH >= fromH)?.timeH;

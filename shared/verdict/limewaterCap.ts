@@ -1,7 +1,9 @@
 import type { Scenario } from '../scenario/schema';
 import { limewaterDkhFromGPerL, limewaterSaturationGPerL } from '../seawater/limewater';
 import type { Trace } from '../trace/trace';
-import { highest, ledgerBetween, toppedOffLPerDay, usePerDay } from './measures';
+import { lineOf } from './lineResult';
+import type { Outcome } from './outcome';
+import { ledgerBetween, toppedOffLPerDay, usePerDay } from './measures';
 
 /** What keeps limewater from doing more. */
 export type Binding = 'none' | 'tooMuch' | 'strength' | 'evaporation' | 'saturation' | 'co2Supply';
@@ -13,7 +15,7 @@ export interface LimewaterCap {
   /** Use on the first day: as alkalinity falls corals take less, which is no merit of the plan. */
   readonly useDkhPerDay: number;
   readonly broughtDkhPerDay: number;
-  /** What pumps, water changes and additions brought, dKH/day. */
+  /** What everything else brought, less what was carried off, dKH/day. */
   readonly othersDkhPerDay: number;
   /** What saturated limewater could bring at this evaporation, dKH/day. */
   readonly saturatedDkhPerDay: number;
@@ -46,7 +48,10 @@ const saturationOf = ({ tank, topOff }: Scenario): number =>
   (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100;
 
 /** How far limewater carries this plan; undefined when it brings nothing or nothing is used. */
-export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | undefined {
+export function limewaterCap(
+  scenario: Scenario,
+  { trace, lines }: Pick<Outcome, 'trace' | 'lines'>,
+): LimewaterCap | undefined {
   const { topOff, tank } = scenario;
   if (topOff.additive !== 'calciumHydroxide' || topOff.reservoirL === 0) return undefined;
   const hours = trace.rows - 1;
@@ -56,7 +61,7 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
   if (broughtDkhPerDay < 0.005 || useDkhPerDay <= 0) return undefined;
   const litresPerDay = toppedOffLPerDay(trace);
   const saturationGPerL = saturationOf(scenario);
-  const others = trace.ledger.filter(({ id }) => /^stock|^waterChange|^addition/.test(id));
+  const others = trace.ledger.filter(({ id, role }) => role === 'exchange' && id !== 'topOff');
   const othersDkhPerDay = others.reduce((sum, { id }) => sum + perDay(id), 0);
   const cap = {
     covered: broughtDkhPerDay / useDkhPerDay,
@@ -68,7 +73,7 @@ export function limewaterCap(scenario: Scenario, trace: Trace): LimewaterCap | u
     litresPerDay,
     saturationGPerL,
   };
-  return { ...cap, binding: bindingOf(scenario, cap, highest(trace, 'ph_nbs').value) };
+  return { ...cap, binding: bindingOf(scenario, cap, lineOf(lines, 'phHigh').worst) };
 }
 
 /** Strength at which limewater would bring what the first day uses, up to saturation, g/L. */

@@ -18,6 +18,7 @@ export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
   calcium: { name: say.limits.calcium, unit: 'mg/L', format: digits(0) },
   magnesium: { name: say.limits.magnesium, unit: 'mg/L', format: digits(0) },
   salinity: { name: say.limits.salinity, unit: 'ppt', format: digits(1) },
+  temperature: { name: say.limits.temperature, unit: '°C', format: digits(1) },
   phChange: { name: say.lines.phChange, unit: '', format: digits(2) },
   alkalinityChange: { name: say.lines.alkalinityChange, unit: 'dKH', format: digits(1) },
   ammonia: { name: say.lines.ammonia, unit: 'mg/L', format: digits(3) },

@@ -8,6 +8,7 @@ export type LineQuantity =
   | 'calcium'
   | 'magnesium'
   | 'salinity'
+  | 'temperature'
   | 'phChange'
   | 'alkalinityChange'
   | 'ammonia'
@@ -22,31 +23,30 @@ export interface Line {
   readonly limit: number;
 }
 
+const above = (id: string, quantity: LineQuantity, limit: number): Line => ({
+  ...{ id, quantity, trouble: 'above', limit },
+});
+const below = (id: string, quantity: LineQuantity, limit: number): Line => ({
+  ...{ id, quantity, trouble: 'below', limit },
+});
+
 /** The keeper's bands, two lines each. */
-export const limitLines = ({ limits }: Scenario): Line[] =>
-  limitBands(limits).flatMap(({ id, low, high }): Line[] => [
-    { id: `${id}Low`, quantity: id, trouble: 'below', limit: low },
-    { id: `${id}High`, quantity: id, trouble: 'above', limit: high },
+const bandLines = ({ limits }: Scenario): Line[] =>
+  limitBands(limits).flatMap(({ id, low, high }) => [
+    below(`${id}Low`, id, low),
+    above(`${id}High`, id, high),
   ]);
 
-/** What a drill watches: the bands that animals feel, how fast things move, and the sump's rim. */
-export const drillLines = ({ limits, tank, outflows }: Scenario): Line[] => {
-  const above = (id: string, quantity: LineQuantity, limit: number): Line => ({
-    ...{ id, quantity, trouble: 'above', limit },
-  });
-  const below = (id: string, quantity: LineQuantity, limit: number): Line => ({
-    ...{ id, quantity, trouble: 'below', limit },
-  });
+/** Everything that is watched, in every trial and drill alike: what is said of ease rests on it. */
+export const watchedLines = (scenario: Scenario): Line[] => {
+  const { limits, tank, outflows } = scenario;
   return [
-    above('phHigh', 'ph', limits.phHighNbs),
+    ...bandLines(scenario),
     above('phHarm', 'ph', limits.phHarmNbs),
-    below('phLow', 'ph', limits.phLowNbs),
+    below('alkalinityHarm', 'alkalinity', limits.alkalinityHarmDkh),
+    above('temperatureHarm', 'temperature', limits.tempHarmC),
     above('phChange', 'phChange', limits.phChangePerH),
-    above('alkalinityHigh', 'alkalinity', limits.alkalinityHighDkh),
-    below('alkalinityLow', 'alkalinity', limits.alkalinityLowDkh),
     above('alkalinityChange', 'alkalinityChange', limits.alkalinityChangeDkhPerDay),
-    above('salinityHigh', 'salinity', limits.salinityHighPractical),
-    below('salinityLow', 'salinity', limits.salinityLowPractical),
     above('ammonia', 'ammonia', limits.unionisedAmmoniaMgPerL),
     above('omega', 'omega', limits.omegaHigh),
     above('overflow', 'volume', tank.volumeL + outflows.spareL),

@@ -1,4 +1,4 @@
-import { readColumn, readLedger, type Trace } from '../trace/trace';
+import { isUse, readColumn, readLedger, type Trace } from '../trace/trace';
 import type { ColumnId } from '../trace/columns';
 
 export interface Extreme {
@@ -33,20 +33,9 @@ export function ledgerBetween(trace: Trace, row: string, fromH: number, toH: num
   return at(toH) - at(fromH);
 }
 
-/** Alkalinity that growth, chalk and filters take from the tank in a day, net, dKH of the start volume. */
+/** Alkalinity that what lives in the tank takes in a day, net, dKH of the start volume. */
 export function usePerDay(trace: Trace, fromH: number, toH: number): number {
-  const rows = ['calcification', 'precipitation', 'nitrification', 'denitrification', 'feeding'];
-  const taken = rows.reduce((sum, row) => sum - ledgerBetween(trace, row, fromH, toH), 0);
+  const rows = trace.ledger.filter(({ role }) => isUse(role));
+  const taken = rows.reduce((sum, { id }) => sum - ledgerBetween(trace, id, fromH, toH), 0);
   return (taken * 24) / Math.max(1, toH - fromH);
-}
-
-/** Largest rise or fall of alkalinity from one hour to the same hour next day, dKH. */
-export function largestDailyChange(trace: Trace): Extreme {
-  const values = readColumn(trace, 'alkalinity_dkh');
-  let best: Extreme = { value: 0, timeH: 0 };
-  for (let i = 24; i < values.length; i++) {
-    const change = values[i]! - values[i - 24]!;
-    if (Math.abs(change) > Math.abs(best.value)) best = { value: change, timeH: i };
-  }
-  return best;
 }

@@ -1,4 +1,5 @@
 import type { Crossing, Trace } from '../trace/trace';
+import type { LineResult } from './lineResult';
 
 /** Where and why a run ended before its time. */
 export interface Stopped {
@@ -10,6 +11,8 @@ export interface Stopped {
 export interface Outcome {
   readonly trace: Trace;
   readonly crossings: readonly Crossing[];
+  /** How every watched line fared. */
+  readonly lines: readonly LineResult[];
   /** False when the plan has no daily cycle to settle on, and started from the room's air. */
   readonly settled: boolean;
   readonly stopped: Stopped | undefined;

@@ -3,8 +3,7 @@ import { say } from '../words/verdict';
 import { usualDisplay, type DisplayUnits } from '../units/display';
 import { withDecimal } from '../units/format';
 import { dayOf, toppedOffLPerDay } from './measures';
-import { SALT_G_PER_KG_PER_PSU } from '../water/referenceSeawater';
-import { seawaterDensityKgPerM3 } from '../seawater/density';
+import { baggedSaltGrams } from '../recipe/gramsFor';
 import { readColumn, type Trace } from '../trace/trace';
 
 /** What the plan uses up. */
@@ -22,13 +21,12 @@ export function suppliesOf(scenario: Scenario, trace: Trace): Supplies {
   const litresPerDay = toppedOffLPerDay(trace);
   const changesPerMonth = waterChanges.percent > 0 ? DAYS_A_MONTH / waterChanges.everyDays : 0;
   const newWaterL = changesPerMonth * (waterChanges.percent / 100) * tank.volumeL;
-  const { salinityPractical } = waterChanges;
-  const kgPerL = seawaterDensityKgPerM3({ tempC: tank.tempC, salinityPractical }) / 1000;
+  const { salinityPractical, newWaterTempC } = waterChanges;
   return {
     reservoirDays: litresPerDay > 0 ? topOff.reservoirL / litresPerDay : undefined,
     calciumHydroxideGPerMonth:
       topOff.additive === 'calciumHydroxide' ? litresPerDay * topOff.gramsPerL * DAYS_A_MONTH : 0,
-    saltKgPerMonth: (newWaterL * kgPerL * salinityPractical * SALT_G_PER_KG_PER_PSU) / 1000,
+    saltKgPerMonth: baggedSaltGrams(newWaterL, salinityPractical, newWaterTempC) / 1000,
   };
 }
 
@@ -51,7 +49,12 @@ export function dryReservoir({ topOff }: Scenario, trace: Trace): DryReservoir |
   return { firstH, hours, lastsDays: Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay)) };
 }
 
-export function dryReservoirSentence({ firstH, hours, lastsDays }: DryReservoir): string {
+export function dryReservoirSentence(
+  { firstH, hours, lastsDays }: DryReservoir,
+  { faults }: Scenario,
+): string {
+  // What a failure has emptied says nothing about how large the reservoir should be.
+  if (faults.length > 0) return say.reservoir.emptied(String(dayOf(firstH)), String(hours));
   const often =
     lastsDays >= 1 ? say.reservoir.refillEvery(String(lastsDays)) : say.reservoir.notADay;
   return say.reservoir.runsDry(String(dayOf(firstH)), String(hours), often);

@@ -1,11 +1,11 @@
 import { faultKinds } from '../faults/faultKinds';
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
-import { readColumn, readLedger } from '../trace/trace';
+import { readColumn } from '../trace/trace';
 import { say } from '../words/drillTold';
-import { figure, figureText } from '../words/figure';
-import { spanText } from './clockText';
-import type { DrillOutcome, LineResult } from './drillOutcome';
+import { figureText } from '../words/figure';
+import type { DrillOutcome } from './drillOutcome';
+import type { LineResult } from './lineResult';
 import { lineTexts, limitText } from './lineTexts';
 import { phText } from './texts';
 
@@ -24,6 +24,11 @@ const TOLD = [
   'phLow',
   'alkalinityHigh',
   'alkalinityLow',
+  'alkalinityHarm',
+  'temperatureHigh',
+  'temperatureLow',
+  'temperatureHarm',
+  'ammonia',
   'salinityLow',
   'salinityHigh',
 ];
@@ -52,7 +57,7 @@ function ofLine({ id, quantity, limit, trouble, firstH, backH, already }: LineRe
   const [goes, back] =
     trouble === 'above' ? [say.passesAbove, say.backBelow] : [say.fallsBelow, say.backAbove];
   return [
-    moment(firstH, goes(name, text), id === 'phHarm'),
+    moment(firstH, goes(name, text), id.endsWith('Harm')),
     ...(backH === undefined ? [] : [moment(backH, back(name, text))]),
   ];
 }
@@ -72,50 +77,12 @@ function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
   ];
 }
 
-/** Told when chalk takes this much out: it explains why alkalinity falls after an overdose. */
-const CHALK_DKH = 0.5;
-
-function ofChalk({ trace }: DrillOutcome): Moment[] {
-  if (!trace.ledger.some(({ id }) => id === 'precipitation')) return [];
-  const taken = readLedger(trace, 'precipitation');
-  const hour = taken.findIndex((dkh) => dkh < taken[0]! - CHALK_DKH);
-  if (hour < 0) return [];
-  const all = figure(Math.abs(taken.at(-1)! - taken[0]!), 1);
-  return [moment(hour, say.chalk(all))];
-}
-
 /** What happens in a drill, in order of time. */
 export function timelineOf(scenario: Scenario, outcome: DrillOutcome): Moment[] {
   return [
     ...ofFaults(scenario),
     ...ofPipes(outcome),
-    ...ofChalk(outcome),
     ...outcome.lines.flatMap(ofLine),
     ...(outcome.stopped ? [moment(outcome.stopped.timeH, outcome.stopped.reason, true)] : []),
   ].sort((a, b) => a.timeH - b.timeH);
-}
-
-/** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
-export function drillHeadline({ lines }: DrillOutcome): string {
-  const of = (id: string) => lines.find((line) => line.id === id)!;
-  const [high, harm] = [of('phHigh'), of('phHarm')];
-  const passed = lines.filter(({ firstH, already }) => firstH !== undefined && !already);
-  const peak = phTold(high.worst);
-  if (passed.length === 0) return say.allInside(peak);
-  if (high.firstH === undefined) {
-    const sides = passed.map(({ quantity, trouble, limit }) =>
-      (trouble === 'above' ? say.goesAbove : say.goesBelow)(
-        lineTexts[quantity].name,
-        limitTold(quantity, limit),
-      ),
-    );
-    return say.phInsideBut(peak, sides.join(', '));
-  }
-  const isBack = high.backH !== undefined;
-  const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
-  if (harm.firstH === undefined) {
-    return (isBack ? say.phBelowHarm : say.phBelowHarmNotBack)(peak, harmPh, highPh, span);
-  }
-  const harmSpan = spanText(harm.outsideH);
-  return (isBack ? say.phAboveHarm : say.phAboveHarmNotBack)(peak, harmPh, harmSpan, highPh, span);
 }

@@ -1,16 +1,17 @@
-import { limitBands, type Band, type LimitId } from '../scenario/limitBands';
+import { limitBands } from '../scenario/limitBands';
 import type { Scenario } from '../scenario/schema';
-import { flags, type ColumnId } from '../trace/columns';
+import { flags } from '../trace/columns';
 import { readColumn, type Trace } from '../trace/trace';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../units/display';
-import { inputText, numberText, signedText, withDecimal } from '../units/format';
-import { say as quantities } from '../words/quantities';
+import { numberText, withDecimal } from '../units/format';
 import { say } from '../words/verdict';
 import { alkalinityPart } from './alkalinityPart';
 import { limewaterCap, limewaterStrengthFor, type LimewaterCap } from './limewaterCap';
 import { limewaterSentence } from './limewaterSentence';
-import { dayOf, highest, largestDailyChange, lowest, usePerDay } from './measures';
+import { lineOf, passed, type LineResult } from './lineResult';
+import { dayOf, usePerDay } from './measures';
 import type { Outcome } from './outcome';
+import { outsideSentences, watchedText } from './outsideSentences';
 import {
   dryReservoir,
   dryReservoirSentence,
@@ -23,7 +24,10 @@ import { phText } from './texts';
 export interface Verdict {
   /** Follows the trial's name: "holds 8.3–8.7 dKH for 60 days; …". */
   readonly headline: string;
+  /** No watched line was passed, and the trial ran to its end. */
   readonly insideLimits: boolean;
+  /** The lines that were passed. */
+  readonly broken: readonly LineResult[];
   readonly details: readonly string[];
   readonly limewater: LimewaterCap | undefined;
   readonly offer: Offer;
@@ -33,39 +37,6 @@ export interface Verdict {
 export interface Offer {
   readonly mixGPerL?: number;
   readonly refillEveryDays?: number;
-}
-
-const { limits } = quantities;
-
-const columnOf: Record<LimitId, { id: ColumnId; name: string; digits: number; unit: string }> = {
-  alkalinity: { id: 'alkalinity_dkh', name: limits.alkalinity, digits: 1, unit: 'dKH' },
-  ph: { id: 'ph_nbs', name: limits.ph, digits: 2, unit: '' },
-  calcium: { id: 'calcium_mg_l', name: limits.calcium, digits: 0, unit: 'mg/L' },
-  magnesium: { id: 'magnesium_mg_l', name: limits.magnesium, digits: 0, unit: 'mg/L' },
-  salinity: { id: 'salinity_ppt', name: limits.salinity, digits: 1, unit: 'ppt' },
-};
-
-/** How a quantity leaves the keeper's band; nothing when it does not. */
-function outsideSentence(
-  { id, low, high }: Band,
-  trace: Trace,
-  display: DisplayUnits,
-): string | undefined {
-  const { id: column, name, digits, unit } = columnOf[id];
-  const top = highest(trace, column);
-  const bottom = lowest(trace, column);
-  const shown = conversionOf(unit, display).unit;
-  const text = (value: number) =>
-    id === 'ph'
-      ? withDecimal(phText(value), display)
-      : `${numberText(value, digits, unit, display)} ${shown}`;
-  const limit = (value: number) => inputText(value, 1, unit, display);
-  const parts = [
-    top.value > high && say.outside.reaches(text(top.value), String(dayOf(top.timeH)), limit(high)),
-    bottom.value < low &&
-      say.outside.sinks(text(bottom.value), String(dayOf(bottom.timeH)), limit(low)),
-  ].filter((part) => typeof part === 'string');
-  return parts.length > 0 ? `${name} ${parts.join(say.outside.and)}` : undefined;
 }
 
 /** Growth outside the laws' range is shown on its own chart: it is so common that it would dull. */
@@ -93,6 +64,10 @@ function slowingSentence(trace: Trace, display: DisplayUnits): string {
     : say.climbing(number(first), number(last), unit);
 }
 
+/** Below the line of harm corals do not merely slow down. */
+const isHarmed = (broken: readonly LineResult[]): boolean =>
+  broken.some(({ id }) => id === 'alkalinityHarm');
+
 /** With an empty reservoir nothing else can be blamed before it is refilled. */
 function offerOf(
   scenario: Scenario,
@@ -100,6 +75,7 @@ function offerOf(
   limewater: LimewaterCap | undefined,
   dry: DryReservoir | undefined,
 ): Offer {
+  if (scenario.faults.length > 0) return {};
   if (dry) return dry.lastsDays >= 1 ? { refillEveryDays: dry.lastsDays } : {};
   const ways: readonly string[] = ['strength', 'tooMuch'];
   const wanted = isUnmixed(scenario)
@@ -122,45 +98,32 @@ export function verdictOf(
   outcome: Outcome,
   display: DisplayUnits = usualDisplay,
 ): Verdict {
-  const { trace, stopped } = outcome;
-  const { limits } = scenario;
-  const bands = limitBands(limits);
-  const peak = highest(trace, 'ph_nbs');
-  const limewater = stopped ? undefined : limewaterCap(scenario, trace);
-  const daily = largestDailyChange(trace);
-  const outside = bands
-    .map((band) => outsideSentence(band, trace, display))
-    .filter((s) => s !== undefined);
-  const tooFast = Math.abs(daily.value) > limits.alkalinityChangeDkhPerDay;
+  const { trace, stopped, lines } = outcome;
+  const peak = lineOf(lines, 'phHigh');
+  const limewater = stopped ? undefined : limewaterCap(scenario, outcome);
+  const broken = passed(lines);
   const dry = dryReservoir(scenario, trace);
   const headline = [
     ...(stopped ? [say.stopsOnDay(String(dayOf(stopped.timeH)))] : []),
-    alkalinityPart(bands[0]!, outcome, display),
-    say.phPeaks(withDecimal(phText(peak.value), display), String(dayOf(peak.timeH))),
+    alkalinityPart(limitBands(scenario.limits)[0]!, outcome, display),
+    say.phPeaks(withDecimal(phText(peak.worst), display), String(dayOf(peak.worstH))),
     ...(limewater ? [say.limewaterCovers(String(Math.round(limewater.covered * 100)))] : []),
   ].join('; ');
-  const insideLimits = outside.length === 0 && !tooFast && !stopped;
+  const insideLimits = broken.length === 0 && !stopped;
   const details = [
     stopped?.reason ?? '',
-    dry ? dryReservoirSentence(dry) : '',
-    outside.length > 0 ? say.outside.all(outside.join('; ')) : '',
-    tooFast
-      ? say.tooFast(
-          signedText(daily.value, 2, 'dKH', display),
-          String(dayOf(daily.timeH)),
-          inputText(limits.alkalinityChangeDkhPerDay, 1, 'dKH', display),
-        )
-      : '',
-    insideLimits ? say.everythingInside : '',
+    dry ? dryReservoirSentence(dry, scenario) : '',
+    ...outsideSentences(broken, display),
+    insideLimits ? say.everythingInside(watchedText(lines)) : '',
     scenario.topOff.additive !== 'none' && scenario.topOff.gramsPerL === 0
       ? say.nothingDissolved
       : '',
     limewater && !dry ? limewaterSentence(scenario, limewater, display) : '',
-    slowingSentence(trace, display),
+    isHarmed(broken) ? '' : slowingSentence(trace, display),
     outcome.settled ? '' : say.noCycle,
     suppliesSentence(suppliesOf(scenario, trace), display),
     ...flagSentences(trace),
   ].filter((text) => text !== '');
   const offer = offerOf(scenario, trace, limewater, dry);
-  return { headline: `${headline}.`, insideLimits, details, limewater, offer };
+  return { headline: `${headline}.`, insideLimits, broken, details, limewater, offer };
 }

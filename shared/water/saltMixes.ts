@@ -6,14 +6,14 @@ type Salt = Scenario['waterChanges']['salt'];
 export const saltMixes: readonly Salt[] = [
   {
     name: 'low-alkalinity mix',
-    alkalinityDkh: 8,
+    alkalinityDkh: 7.5,
     calciumMgPerL: 420,
     magnesiumMgPerL: 1300,
     atSalinityPractical: 35,
   },
   {
     name: 'high-alkalinity mix',
-    alkalinityDkh: 11.5,
+    alkalinityDkh: 10.5,
     calciumMgPerL: 450,
     magnesiumMgPerL: 1380,
     atSalinityPractical: 35,

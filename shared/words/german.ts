@@ -9,6 +9,7 @@ export { de as drillTold } from './drillTold/de';
 export { de as drills } from './drills/de';
 export { de as faultFields } from './faultFields/de';
 export { de as faults } from './faults/de';
+export { de as firstHour } from './firstHour/de';
 export { de as fit } from './fit/de';
 export { de as glossary } from './glossary/de';
 export { de as ledger } from './ledger/de';

@@ -98,8 +98,11 @@ export function timeTicks(
       };
     });
   }
-  return scaleLinear([fromH / 24, toH / 24], [0, 1])
+  // Where a day of the calendar begins, as the cursor says it.
+  return scaleLinear([fromH / 24 + 1, toH / 24 + 1], [0, 1])
     .ticks(Math.max(2, Math.min(8, width / 95)))
     .filter((day) => Number.isInteger(day))
-    .map((day) => ({ timeH: day * 24, label: day === 0 ? say.start : `${day} d` }));
+    .map((day) => ({ timeH: (day - 1) * 24 - clockHour, day }))
+    .filter(({ timeH }) => timeH >= fromH && timeH <= toH)
+    .map(({ timeH, day }) => ({ timeH, label: timeH === 0 ? say.start : say.day(String(day)) }));
 }

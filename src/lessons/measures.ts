@@ -1,12 +1,6 @@
 import { readColumn } from '../../shared/trace/trace';
-import {
-  highest,
-  largestDailyChange,
-  lastOf,
-  ledgerBetween,
-  lowest,
-  usePerDay,
-} from '../../shared/verdict/measures';
+import { highest, lastOf, ledgerBetween, lowest, usePerDay } from '../../shared/verdict/measures';
+import { lineOf } from '../../shared/verdict/lineResult';
 import type { LessonRun } from './lesson';
 import { lineThrough, TEST_SIGMA_DKH, testsOf } from './noisyTests';
 
@@ -45,8 +39,10 @@ export const measures = {
     0,
     (run) => (100 * fall(run, 'alkalinity_dkh')) / first(run, 'alkalinity_dkh'),
   ),
-  largestDailyChange: measure('dKH', 2, ({ outcome }) =>
-    Math.abs(largestDailyChange(outcome.trace).value),
+  largestDailyChange: measure(
+    'dKH',
+    2,
+    ({ outcome }) => lineOf(outcome.lines, 'alkalinityChange').worst,
   ),
   calciumStart: measure('mg/L', 0, (run) => first(run, 'calcium_mg_l')),
   calciumEnd: measure('mg/L', 0, ({ outcome }) => lastOf(outcome.trace, 'calcium_mg_l')),
@@ -68,6 +64,11 @@ export const measures = {
   ),
   useLastDay: measure('dKH/day', 2, (run) =>
     usePerDay(run.outcome.trace, Math.max(0, lastHour(run) - 24), lastHour(run)),
+  ),
+  grownPercent: measure(
+    '%',
+    0,
+    ({ scenario }) => 100 * Math.expm1((scenario.corals.growthPercentPerDay / 100) * scenario.days),
   ),
   takenByCorals: measure(
     'dKH',

@@ -18,7 +18,7 @@ export const waterChanges: Lesson = {
       everyDays: 7,
       salt: {
         name: say.names.salt,
-        alkalinityDkh: 11.5,
+        alkalinityDkh: 10.5,
         calciumMgPerL: 450,
         magnesiumMgPerL: 1380,
         atSalinityPractical: 35,

@@ -47,6 +47,14 @@ export const firstCharts: readonly ChartKind[] = [
 
 export const foldedCharts: readonly ChartKind[] = [
   {
+    column: 'temperature_c',
+    title: say.temperature,
+    unit: '°C',
+    least: 1,
+    limit: 'temperature',
+    format: digits(1),
+  },
+  {
     column: 'omega_aragonite',
     title: say.omega,
     unit: '',

@@ -1,9 +1,10 @@
 import { usualDisplay, type DisplayUnits } from '../../shared/units/display';
-import { numberText, quantityText, signedText, withDecimal } from '../../shared/units/format';
+import { numberText, quantityText, withDecimal } from '../../shared/units/format';
 import { say as words } from '../../shared/words/bench';
 import type { ColumnId } from '../../shared/trace/columns';
-import type { Trace } from '../../shared/trace/trace';
-import { highest, largestDailyChange, lastOf, lowest } from '../../shared/verdict/measures';
+import { lineOf } from '../../shared/verdict/lineResult';
+import { highest, lastOf, lowest } from '../../shared/verdict/measures';
+import type { Outcome } from '../../shared/verdict/outcome';
 import { phText } from '../../shared/verdict/texts';
 
 const say = words.differ;
@@ -14,15 +15,15 @@ export interface ComparedResult {
   readonly after: string;
 }
 
-type Write = (trace: Trace, display: DisplayUnits) => string;
+type Write = (outcome: Outcome, display: DisplayUnits) => string;
 
 const range =
   (id: ColumnId, text: (value: number, display: DisplayUnits) => string): Write =>
-  (trace, display) =>
+  ({ trace }, display) =>
     say.range(text(lowest(trace, id).value, display), text(highest(trace, id).value, display));
 const end =
   (id: ColumnId, digits: number, unit: string): Write =>
-  (trace, display) =>
+  ({ trace }, display) =>
     quantityText(lastOf(trace, id), digits, unit, display);
 
 const results: readonly (readonly [string, Write])[] = [
@@ -33,7 +34,8 @@ const results: readonly (readonly [string, Write])[] = [
   [say.alkalinityEnd, end('alkalinity_dkh', 2, 'dKH')],
   [
     say.dailyChange,
-    (trace, display) => signedText(largestDailyChange(trace).value, 2, 'dKH', display),
+    ({ lines }, display) =>
+      quantityText(lineOf(lines, 'alkalinityChange').worst, 2, 'dKH', display),
   ],
   [say.phRange, range('ph_nbs', (ph, display) => withDecimal(phText(ph), display))],
   [say.calciumEnd, end('calcium_mg_l', 0, 'mg/L')],
@@ -42,8 +44,8 @@ const results: readonly (readonly [string, Write])[] = [
 
 /** What two trials come to, side by side; nothing until both have run. */
 export const comparedResults = (
-  before: Trace | undefined,
-  after: Trace | undefined,
+  before: Outcome | undefined,
+  after: Outcome | undefined,
   display: DisplayUnits = usualDisplay,
 ): ComparedResult[] =>
   before && after

@@ -88,6 +88,7 @@ export const detailGroups: readonly SettingsGroup[] = [
       ['lights', 'hours'],
       ['lights', 'rampHours'],
       ['gas', 'aeration'],
+      ['gas', 'outsideAirPercent'],
       ['gas', 'lightsOnPhNbs'],
       ['gas', 'lightsOffPhNbs'],
       ['gas', 'kLaPerH'],
@@ -163,9 +164,9 @@ export const detailGroups: readonly SettingsGroup[] = [
     fields: in_('filter', 'nitrificationPerH', 'denitrificationPerDay', 'oxidationPerH'),
   },
   {
-    title: say.mediaReactor,
+    title: say.calciumReactor,
     open: false,
-    fields: in_('mediaReactor', 'dripLPerH', 'effluentDkh', 'effluentPhNbs'),
+    fields: in_('calciumReactor', 'dripLPerH', 'effluentDkh', 'effluentPhNbs'),
   },
   {
     title: say.losses,
@@ -226,6 +227,7 @@ export const detailGroups: readonly SettingsGroup[] = [
       'limits',
       'alkalinityLowDkh',
       'alkalinityHighDkh',
+      'alkalinityHarmDkh',
       'alkalinityChangeDkhPerDay',
       'phLowNbs',
       'phHighNbs',
@@ -239,6 +241,9 @@ export const detailGroups: readonly SettingsGroup[] = [
       'magnesiumHighMgPerL',
       'salinityLowPractical',
       'salinityHighPractical',
+      'tempLowC',
+      'tempHighC',
+      'tempHarmC',
     ),
   },
 ];
@@ -256,6 +261,7 @@ const usefulWhen: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
   'evaporation.humidityPercent': ({ evaporation }) => evaporation.mode === 'byAir',
   'waterChanges.freshPhNbs': ({ waterChanges }) => waterChanges.newWater === 'fresh',
   'topOff.lossPercentPerDay': ({ topOff }) => topOff.additive === 'calciumHydroxide',
+  'gas.outsideAirPercent': ({ gas }) => gas.aeration === 'skimmerOutsideAir',
   'start.phNbs': ({ start }) => start.carbon === 'measuredPh',
 };
 

@@ -5,7 +5,7 @@ import type { FieldPath } from '../../shared/scenario/fields';
 import { newFault } from '../../shared/scenario/newFault';
 import { sentence } from '../../shared/scenario/problem';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { DrillOutcome } from '../../shared/verdict/drillOutcome';
+import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
 import { DrillClient } from '../client/drillClient';
 import type { Bench } from './bench.svelte';
 import { recall, remember } from './drillMemory';
@@ -20,7 +20,13 @@ export class Drill {
   });
   private planId = $state('');
   /** What the last drill that could be run was, and gave. */
-  done: { readonly scenario: Scenario; readonly outcome: DrillOutcome } | undefined = $state.raw();
+  done:
+    | {
+        readonly scenario: Scenario;
+        readonly outcome: DrillOutcome;
+        readonly answer: DrillAnswer;
+      }
+    | undefined = $state.raw();
   trouble = $state('');
   readonly walks = 0;
   cursorH = $state(0);
@@ -68,7 +74,9 @@ export class Drill {
     const answer = await this.client.ask('drill', (desk, job) =>
       desk.drill('drill', job, scenario),
     );
-    if (answer.kind === 'done') this.done = { scenario, outcome: answer.value };
+    if (answer.kind === 'done') {
+      this.done = { scenario, outcome: answer.value.outcome, answer: answer.value };
+    }
     if (answer.kind !== 'superseded') {
       this.trouble = answer.kind === 'failed' ? answer.failure.message : '';
     }

@@ -1,7 +1,7 @@
 /** A good file in few lines, to be spoilt. */
 export const good = {
   type: 'paper-reef/scenario',
-  version: 2,
+  version: 3,
   title: 'a tank',
   days: 3,
   tank: { volumeL: 200, alkalinityDkh: 8 },
@@ -43,8 +43,8 @@ export const badScenarios: readonly Bad[] = [
     problems: [['additions[0].additive', /Change it to what is expected/]],
   },
   {
-    name: 'a file of version 3',
-    text: json({ version: 3 }),
+    name: 'a file of version 4',
+    text: json({ version: 4 }),
     problems: [['version', /newer Paper Reef: update/]],
   },
   {

@@ -9,13 +9,13 @@ import { run } from '../../workers/engine/run';
 /** A tank with everything that can break. */
 const tank: Scenario = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 2,
+  version: 3,
   title: 'everything that can break',
   days: 3,
   tank: { volumeL: 300, alkalinityDkh: 8.5 },
   corals: { useDkhPerDay: 1 },
   photosynthesis: { grossMmolPerLPerDay: 0.8, refugiumMmolPerLPerDay: 0.2 },
-  mediaReactor: { dripLPerH: 1, effluentDkh: 30, effluentPhNbs: 6.6 },
+  calciumReactor: { dripLPerH: 1, effluentDkh: 30, effluentPhNbs: 6.6 },
   topOff: { additive: 'calciumHydroxide', gramsPerL: 1, settledG: 30, refillEveryDays: 1 },
   evaporation: { litresPerDay: 8 },
   dosers: [

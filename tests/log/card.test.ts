@@ -5,24 +5,24 @@ import { nextTestAt } from '../../src/parts/card/nextTest';
 
 const highTank = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 2,
+  version: 3,
   title: 'the grow-out trough of the nursery on Tamber Island',
   days: 28,
-  tank: { volumeL: 900, alkalinityDkh: 11.9 },
+  tank: { volumeL: 900, alkalinityDkh: 10.3 },
   topOff: { additive: 'calciumHydroxide', gramsPerL: 1.4 },
-  limits: { alkalinityLowDkh: 11, alkalinityHighDkh: 12.6, phHighNbs: 8.5 },
+  limits: { alkalinityLowDkh: 9.4, alkalinityHighDkh: 11.2, phHighNbs: 8.5 },
 });
 
-it('draws the stop rules from the tank’s own limits: 11.9 dKH is not told to stop at 10', () => {
+it('draws the stop rules from the tank’s own limits: 10.3 dKH is not told to stop at 10', () => {
   const rules = stopRules(highTank).join('\n');
-  expect(rules).toContain('above 12.6 dKH, or pH above 8.5');
-  expect(rules).toContain('below 11 dKH');
-  expect(rules).not.toMatch(/\b(10|12) dKH/);
+  expect(rules).toContain('above 11.2 dKH, or pH above 8.5');
+  expect(rules).toContain('below 9.4 dKH');
+  expect(rules).not.toMatch(/\b(10|7|11) dKH/);
   expect(rules).toContain('unplug it with dry hands');
 });
 
 it('gives the cautions of what is in the plan', () => {
-  expect(cardCautions(highTank).join(' ')).toContain('Gloves and goggles');
+  expect(cardCautions(highTank).join(' ')).toContain('Gloves, goggles');
   const plain = { ...highTank, topOff: { ...highTank.topOff, additive: 'none' as const } };
   expect(cardCautions(plain).join(' ')).not.toContain('Calcium hydroxide');
   expect(cardCautions(plain).join(' ')).toContain('safety data sheet');

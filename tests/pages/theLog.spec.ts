@@ -99,13 +99,13 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
 test('tanks keep their own logs and plans', async ({ page }) => {
   await enterSix(page);
   await page.getByRole('button', { name: 'Another tank' }).click();
-  await page.getByLabel('Name of the new tank').fill('the frag bath');
+  await page.getByLabel('Name of the new tank').fill('the north basin');
   await page.getByRole('button', { name: 'Begin its log' }).click();
   await expect(page.getByText('Nothing yet. Type today’s alkalinity above.')).toBeVisible();
   await page.getByLabel('Alkalinity', { exact: true }).first().fill('9,3');
   await page.getByRole('button', { name: 'Add to the log' }).click();
   await page.reload();
-  await expect(page.getByLabel('Tank', { exact: true })).toHaveText(/the frag bath/);
+  await expect(page.getByLabel('Tank', { exact: true })).toHaveText(/the north basin/);
   await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(1);
   await page.getByLabel('Tank', { exact: true }).selectOption({ index: 0 });
   await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(6);

@@ -31,7 +31,7 @@ import { nitrogenChecks } from '../runs/processes/checks/nitrogen';
 import { organicSaltChecks } from '../runs/processes/checks/organicSalts';
 import { hydroxideUptakeChecks } from '../runs/processes/checks/hydroxideUptake';
 import { skeletonChecks } from '../runs/processes/checks/skeleton';
-import { mediaReactorChecks } from '../runs/processes/checks/mediaReactor';
+import { calciumReactorChecks } from '../runs/processes/checks/calciumReactor';
 import { runawayChecks } from '../runs/processes/checks/runaway';
 import { refugiumChecks } from '../runs/processes/checks/refugium';
 import { tableSaltChecks } from '../runs/processes/checks/tableSalt';
@@ -77,7 +77,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'what a skeleton holds': skeletonChecks,
     'shapes of growth': growthShapeChecks,
     'growth and temperature': growthTemperatureChecks,
-    'media reactor': mediaReactorChecks,
+    'calcium reactor': calciumReactorChecks,
     'runaway chalk': runawayChecks,
     refugium: refugiumChecks,
     'table salt': tableSaltChecks,

@@ -69,8 +69,8 @@ export const withoutSwitches = (scenario: Scenario): Scenario => ({
 
 /** Every hour of two days by our steps, and by the extrapolation method of Hairer and Wanner. */
 export function bothIntegrators(scenario: Scenario): { ours: Hour; theirs: Hour }[] {
-  const { pco2Uatm, omegaReference } = settle(scenario, usualOptions);
-  const plan = compile(scenario, { pco2Uatm, omegaReference });
+  const settled = settle(scenario, usualOptions);
+  const plan = compile(scenario, settled);
   const simulation = new Simulation(plan);
   const solver = new odex.Solver(BLOCK_SIZE);
   solver.absoluteTolerance = solver.relativeTolerance = 1e-11;

@@ -66,7 +66,7 @@ describe('a run without a browser', () => {
       const args = ['scenarios/drill-stuck-pump.json', '--hours', '24', '--members', '20'];
       const [first, second] = [simulate(...args), simulate(...args)];
       expect(first.status).toBe(0);
-      expect(first.stdout).toMatch(/02:00 {2}top-off pump sticks on\n {2}03:14 {2}pH passes 8.6/);
+      expect(first.stdout).toMatch(/02:00 {2}top-off pump sticks on\n {2}03:13 {2}pH passes 8.6/);
       expect(first.stdout).toMatch(/20 tanks, seed 1; 5 \/ 50 \/ 95 %:/);
       expect(first.stdout).toMatch(
         /pH above 9: \d+\.\d % pass it, after .* worst 8\.|pH above 9: /,

@@ -4,23 +4,26 @@ import { run, type Run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 
 const MINUTE_H = 1 / 60;
-/** A pH that grazes a limit more slowly than this crosses it at no sharp moment. */
-const SLOW_PH_PER_H = 0.01;
+/** What grazes a limit more slowly than this, an hour, crosses it at no sharp moment. */
+const SLOW = { ph_nbs: 0.01, alkalinity_dkh: 0.02 };
 
 export function largestDifference(a: Float64Array, b: Float64Array): number {
   if (a.length !== b.length) throw new RangeError(`${a.length} rows against ${b.length}`);
   return a.reduce((worst, value, i) => Math.max(worst, Math.abs(value - b[i]!)), 0);
 }
 
-/** Slope of pH around a moment, from the hourly rows. */
-function phPerH({ trace }: Run, timeH: number): number {
-  const ph = readColumn(trace, 'ph_nbs');
-  const hour = Math.min(ph.length - 2, Math.floor(timeH));
-  return Math.abs(ph[hour + 1]! - ph[hour]!);
+/** Slope around a moment, from the hourly rows. */
+function perH({ trace }: Run, column: keyof typeof SLOW, timeH: number): number {
+  const values = readColumn(trace, column);
+  const hour = Math.min(values.length - 2, Math.floor(timeH));
+  return Math.abs(values[hour + 1]! - values[hour]!);
 }
 
-const grazes = (trial: Run, { limit, timeH }: Crossing) =>
-  limit.startsWith('ph') && phPerH(trial, timeH) < SLOW_PH_PER_H;
+const grazes = (trial: Run, { limit, timeH }: Crossing) => {
+  const column = limit.startsWith('ph') ? 'ph_nbs' : 'alkalinity_dkh';
+  const isOfIt = limit.startsWith('ph') || limit.startsWith('alkalinity');
+  return isOfIt && perH(trial, column, timeH) < SLOW[column];
+};
 
 /** Crossings of one run that the other does not have within so many hours. */
 function unmatched(own: readonly Crossing[], others: readonly Crossing[], withinH: number) {

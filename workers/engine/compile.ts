@@ -4,7 +4,8 @@ import { firstFill } from '../../shared/devices/reservoirMix';
 import { deviceKinds } from '../../shared/devices/registry';
 import type { TankEvent } from '../../shared/events/event';
 import { eventKinds } from '../../shared/events/registry';
-import type { Process, Start } from '../../shared/processes/process';
+import type { GrowthReference, Process, Start } from '../../shared/processes/process';
+import { USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
 import { processes } from '../../shared/processes/registry';
 import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -72,10 +73,9 @@ function assertSampled({ evaporation, room }: Scenario, factors: Factors): void 
   if (missing) throw new Error('sampleFactors comes before run: this scenario has an expression');
 }
 
-interface CompileOptions {
+interface CompileOptions extends Partial<GrowthReference> {
   /** Carbon dioxide that the water starts with, once the run-in has settled it. */
   readonly pco2Uatm?: number;
-  readonly omegaReference?: number;
   /** Leaves out water changes, additions and faults: the run-in repeats an ordinary day. */
   readonly withoutEvents?: boolean;
   /** What was done to the tank, in order of time, instead of what the scenario plans. */
@@ -100,6 +100,8 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     scenario,
     volumeL: tank.volumeL,
     omegaReference: options.omegaReference ?? 4,
+    otherUseEqPerDay: options.otherUseEqPerDay ?? 0,
+    stopOmega: options.stopOmega ?? USUAL_STOP_OMEGA,
   };
   const devices = (options.kinds ?? deviceKinds).flatMap((kind) => kind.build(scenario, factors));
 
@@ -111,10 +113,10 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   );
   const pipes = devices.flatMap((device) => device.pipes);
   const ledger: LedgerRow[] = [
-    ...running.map(({ process: { id, label } }) => ({ id, label })),
-    ...pipes.map(({ id, label }) => ({ id, label })),
-    ...eventKinds.map(({ id, label }) => ({ id, label })),
-    { id: 'refill', label: say.refills },
+    ...running.map(({ process: { id, label, role } }) => ({ id, label, role })),
+    ...pipes.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
+    ...eventKinds.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
+    { id: 'refill', label: say.refills, role: 'exchange' },
   ];
   const vessels: { id: VesselId; contents: Float64Array }[] = [
     { id: 'tank', contents: water },
@@ -134,7 +136,7 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),
     ledger,
     weather: weatherOf(scenario, factors),
-    growing: running.some(({ process: { id } }) => id === 'calcification'),
+    growing: running.some(({ process: { role } }) => role === 'growth'),
     freshKgPerL: densityKgPerM3(tank.tempC, 0) / 1000,
   };
 }

@@ -1,11 +1,12 @@
 import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
-import { BLOCK_SIZE, indexOf } from '../../shared/species/block';
+import { indexOf } from '../../shared/species/block';
 import { dissolved } from '../../shared/species/species';
 import type { Crossing } from '../../shared/trace/trace';
 import type { Line, LineQuantity } from '../../shared/verdict/lines';
+import { Between } from './between';
 import { Past } from './past';
 import type { Simulation } from './simulation';
-import { TankView } from './tankView';
+import type { TankView } from './tankView';
 
 type Read = (view: TankView, past: Past) => number;
 
@@ -18,6 +19,7 @@ const quantities: Record<LineQuantity, Read> = {
   calcium: (view) => view.mgPerL(indexOf.Ca, Ca.molarMassG),
   magnesium: (view) => view.mgPerL(indexOf.Mg, Mg.molarMassG),
   salinity: (view) => view.salinityPractical,
+  temperature: (view) => view.tempC,
   phChange: (view, past) => past.phChange(view),
   alkalinityChange: (view, past) => past.alkalinityChange(view),
   ammonia: (view) => view.mgPerL(indexOf.TAN, AMMONIA_G_PER_MOL) * view.unionisedAmmoniaFraction,
@@ -33,14 +35,16 @@ interface Watch extends Line {
   worstH: number;
 }
 
+const isBeyond = ({ trouble, limit }: Line, value: number): boolean =>
+  trouble === 'above' ? value > limit : value < limit;
+
 /** Watches lines step by step and finds the moment each is passed. */
 export class CrossingWatch {
   readonly found: Crossing[] = [];
   private readonly watches: Watch[];
   private readonly past = new Past();
   private readonly looksBack: boolean;
-  private readonly between = new TankView();
-  private readonly state = new Float64Array(BLOCK_SIZE);
+  private readonly between: Between;
 
   /** The worst is kept from a moment on. */
   constructor(
@@ -49,18 +53,21 @@ export class CrossingWatch {
     private readonly worstFromH = -Infinity,
   ) {
     const { view } = simulation;
+    this.between = new Between(simulation);
     this.looksBack = lines.some(({ quantity }) => quantity.endsWith('Change'));
     this.past.note(view);
     this.watches = lines.map((line) => {
       const read = quantities[line.quantity];
       return { ...line, read, last: read(view, this.past), worst: NaN, worstH: NaN };
     });
+    for (const watch of this.watches) {
+      if (isBeyond(watch, watch.last)) this.note(watch, view.timeH, 'outside');
+    }
     this.noteWorst();
   }
 
   /** To be called after each step, before anything is switched. */
   check(): void {
-    if (this.looksBack) this.past.note(this.simulation.view);
     this.compare((watch) => this.locate(watch));
   }
 
@@ -77,20 +84,19 @@ export class CrossingWatch {
   private compare(when: (watch: Watch) => number): void {
     for (let i = 0; i < this.watches.length; i++) {
       const watch = this.watches[i]!;
-      const { last, limit, trouble } = watch;
       const now = watch.read(this.simulation.view, this.past);
-      const isOut = trouble === 'above' ? now > limit : now < limit;
-      const wasOut = trouble === 'above' ? last > limit : last < limit;
-      if (isOut !== wasOut) {
-        this.found.push({
-          limit: watch.id,
-          timeH: when(watch),
-          into: isOut ? 'outside' : 'inside',
-        });
+      const isOut = isBeyond(watch, now);
+      if (isOut !== isBeyond(watch, watch.last)) {
+        this.note(watch, when(watch), isOut ? 'outside' : 'inside');
       }
       watch.last = now;
     }
     this.noteWorst();
+    if (this.looksBack) this.past.note(this.simulation.view);
+  }
+
+  private note({ id }: Watch, timeH: number, into: Crossing['into']): void {
+    this.found.push({ limit: id, timeH, into });
   }
 
   private noteWorst(): void {
@@ -111,25 +117,9 @@ export class CrossingWatch {
     let [low, high] = [0, 1];
     while (high - low > 1e-4) {
       const middle = (low + high) / 2;
-      if (watch.read(this.at(middle), this.past) > watch.limit === endsAbove) high = middle;
+      if (watch.read(this.between.at(middle), this.past) > watch.limit === endsAbove) high = middle;
       else low = middle;
     }
     return step.fromH + (step.hours * (low + high)) / 2;
-  }
-
-  /** The tank part of the way through the step: a cubic through both ends and their slopes. */
-  private at(part: number): TankView {
-    const { step, plan } = this.simulation;
-    const [k0, k1] = [step.slopes[0]!, step.slopes[3]!];
-    const rest = 1 - part;
-    for (let i = 0; i < BLOCK_SIZE; i++) {
-      const [a, b] = [step.from[i]!, step.to[i]!];
-      const bend = (rest * k0[i]! - part * k1[i]!) * step.hours + (part - rest) * (b - a);
-      this.state[i] = a * rest + b * part + part * rest * bend;
-    }
-    const timeH = step.fromH + part * step.hours;
-    const tempC = plan.weather.tempC(timeH);
-    this.between.read(this.state, timeH, tempC, plan.weather.pco2AirUatm(timeH, tempC));
-    return this.between;
   }
 }

@@ -1,37 +1,71 @@
 import type { TankView } from './tankView';
+import { SlidingExtreme } from './slidingExtreme';
 
-/** pH and alkalinity as they were, step by step: what moves too fast is judged against them. */
-export class Past {
+/** Within how many hours each is judged. */
+const PH_H = 1;
+const ALKALINITY_H = 24;
+/** Two doses a whole day apart are not both of one day. */
+const AFTER_H = 1e-6;
+
+/** One quantity as it was, step by step. */
+class History {
   private readonly timesH: number[] = [];
-  private readonly phs: number[] = [];
-  private readonly dkhs: number[] = [];
+  private readonly values: number[] = [];
+  private readonly low = new SlidingExtreme((a, b) => a < b);
+  private readonly high = new SlidingExtreme((a, b) => a > b);
 
-  note({ timeH, phNbs, alkalinityDkh }: TankView): void {
+  constructor(private readonly windowH: number) {}
+
+  note(timeH: number, value: number): void {
     this.timesH.push(timeH);
-    this.phs.push(phNbs);
-    this.dkhs.push(alkalinityDkh);
+    this.values.push(value);
+    this.low.note(timeH, value, timeH - this.windowH);
+    this.high.note(timeH, value, timeH - this.windowH);
   }
 
-  /** Largest move of pH within the hour before. */
-  phChange = ({ timeH, phNbs }: TankView): number =>
-    Math.abs(phNbs - this.before(this.phs, timeH - 1));
-
-  /** Move of alkalinity against the same hour of the day before, dKH. */
-  alkalinityChange = ({ timeH, alkalinityDkh }: TankView): number =>
-    Math.abs(alkalinityDkh - this.before(this.dkhs, timeH - 24));
+  /** How far a value is from the farthest that it had within the window before a moment. */
+  largestMove(timeH: number, value: number): number {
+    const fromH = timeH - this.windowH;
+    const begin = this.at(fromH);
+    return Math.max(
+      Math.abs(value - begin),
+      value - this.low.since(fromH + AFTER_H, value),
+      this.high.since(fromH + AFTER_H, value) - value,
+    );
+  }
 
   /** A value at a moment, straight lines between steps; the first one before the trial began. */
-  private before(values: readonly number[], timeH: number): number {
-    const { timesH } = this;
+  private at(timeH: number): number {
+    const { timesH, values } = this;
     let [low, high] = [0, timesH.length - 1];
     if (timeH <= timesH[0]!) return values[0]!;
+    if (timeH >= timesH[high]!) return values[high]!;
     while (high - low > 1) {
       const middle = (low + high) >> 1;
       if (timesH[middle]! <= timeH) low = middle;
       else high = middle;
     }
     const span = timesH[high]! - timesH[low]!;
-    const part = span > 0 ? Math.min(1, (timeH - timesH[low]!) / span) : 1;
+    const part = span > 0 ? (timeH - timesH[low]!) / span : 1;
     return values[low]! + part * (values[high]! - values[low]!);
   }
+}
+
+/** pH and alkalinity as they were: what moves too fast, at any moment, is judged against them. */
+export class Past {
+  private readonly ph = new History(PH_H);
+  private readonly dkh = new History(ALKALINITY_H);
+
+  /** To be called once what stands now has been compared with what was. */
+  note({ timeH, phNbs, alkalinityDkh }: TankView): void {
+    this.ph.note(timeH, phNbs);
+    this.dkh.note(timeH, alkalinityDkh);
+  }
+
+  /** Largest move of pH within the hour before. */
+  phChange = ({ timeH, phNbs }: TankView): number => this.ph.largestMove(timeH, phNbs);
+
+  /** Largest move of alkalinity within the day before, dKH. */
+  alkalinityChange = ({ timeH, alkalinityDkh }: TankView): number =>
+    this.dkh.largestMove(timeH, alkalinityDkh);
 }

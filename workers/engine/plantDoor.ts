@@ -1,7 +1,11 @@
 import type { Plant } from '../../shared/devices/device';
+import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
 import { indexOf, WATER } from '../../shared/species/block';
 import type { Plan } from './compile';
 import type { TankView } from './tankView';
+
+/** Ca(OH)2 dissolves as CaO and water (see the note in species.ts). */
+const BOUND_WATER_KG_PER_MOL = molarMassGPerMol({ H: 2, O: 1 }) / 1000;
 
 /** What devices and events may do to a tank: nothing here goes round the books. */
 export function plantDoor(plan: Plan, view: TankView): Plant {
@@ -29,8 +33,11 @@ export function plantDoor(plan: Plan, view: TankView): Plant {
     chalkInReservoir: (mol) => books.react(rowOf('refill'), chalk, mol),
     addLime: (mol) =>
       books.shift(rowOf('refill'), books.offsetOf('outside') + indexOf.Ca, lime, mol),
-    dissolveLime: (vessel, mol) =>
-      books.shift(rowOf('refill'), lime, books.offsetOf(vessel) + indexOf.Ca, mol),
+    dissolveLime(vessel, mol) {
+      const [into, outside] = [books.offsetOf(vessel), books.offsetOf('outside')];
+      books.shift(rowOf('refill'), lime, into + indexOf.Ca, mol);
+      books.shift(rowOf('refill'), outside + WATER, into + WATER, mol * BOUND_WATER_KG_PER_MOL);
+    },
     limeMol: () => books.amounts[lime]!,
   };
 }

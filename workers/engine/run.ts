@@ -1,10 +1,11 @@
 import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Outcome, Stopped } from '../../shared/verdict/outcome';
-import { limitLines, type Line } from '../../shared/verdict/lines';
+import { watchedLines, type Line } from '../../shared/verdict/lines';
 import { ClosureCheck, type Closures } from './closures';
 import { compile } from './compile';
 import { CrossingWatch } from './crossings';
+import { lineResult } from './lineResult';
 import { Recorder } from './recorder';
 import { settle } from './settle';
 import { LeftRange } from './leftRange';
@@ -39,18 +40,16 @@ export class TrialRun {
   constructor(
     scenario: Scenario,
     options: SimulationOptions = usualOptions,
-    watched: Watched = { lines: limitLines(scenario), fromH: 0 },
+    private readonly watched: Watched = { lines: watchedLines(scenario), fromH: 0 },
   ) {
-    const { settled, pco2Uatm, ...own } = settle(scenario, options);
-    const { carbon, omegaReference: given } = scenario.start;
-    const omegaReference = given > 0 ? given : own.omegaReference;
+    const { settled, pco2Uatm, ...growth } = settle(scenario, options);
     const plan = compile(scenario, {
-      omegaReference,
+      ...growth,
       factors: options.factors ?? noFactors,
-      ...(carbon === 'settledCycle' && { pco2Uatm }),
+      ...(scenario.start.carbon === 'settledCycle' && { pco2Uatm }),
     });
     this.settled = settled;
-    this.omegaReference = omegaReference;
+    this.omegaReference = growth.omegaReference;
     this.hours = Math.floor(scenario.days * 24 + 1e-9);
     this.closure = new ClosureCheck(plan.books);
     this.simulation = new Simulation(plan, options);
@@ -61,6 +60,7 @@ export class TrialRun {
       this.watch.check();
       onStep?.(this.simulation);
     };
+    this.simulation.onJump = () => this.watch.checkJump();
     this.recorder.record();
   }
 
@@ -80,7 +80,6 @@ export class TrialRun {
       this.stopped = this.leavesRangeBefore(this.hour + 1);
       if (this.stopped) return;
       this.hour++;
-      this.watch.checkJump();
       this.recorder.record();
     }
   }
@@ -95,10 +94,17 @@ export class TrialRun {
     }
   }
 
+  private lines() {
+    const { lines, fromH } = this.watched;
+    const { worst, found } = this.watch;
+    return lines.map((line, i) => lineResult(line, found, worst[i]!, fromH, this.hour));
+  }
+
   result(): Run {
     return {
       trace: this.recorder.finished(),
       crossings: this.watch.found,
+      lines: this.lines(),
       closures: this.closure.measure(),
       settled: this.settled,
       stopped: this.stopped,

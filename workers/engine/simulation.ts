@@ -1,4 +1,5 @@
 import { INSTANT_H } from '../../shared/scenario/clock';
+import type { GrowthReference } from '../../shared/processes/process';
 import type { Factors } from '../../shared/scenario/factors';
 import type { Plant } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
@@ -13,10 +14,9 @@ import { Step } from './step';
 import { Stride } from './stride';
 import { TankView } from './tankView';
 
-/** What the run-in finds: CO2 at the start, and the saturation that the growth laws refer to. */
-export interface SettledStart {
+/** What the run-in finds: CO2 at the start, and what growth refers to. */
+export interface SettledStart extends GrowthReference {
   readonly pco2Uatm: number;
-  readonly omegaReference: number;
 }
 
 export interface SimulationOptions {
@@ -36,13 +36,15 @@ const WATER_SHARE = 0.05;
 /** A tank that moves through time: steps under error control that land exactly on every switch. */
 export class Simulation {
   timeH = 0;
-  /** Solution that the top-off has brought since the start, kg. */
+  /** Water that the top-off has brought since the start, kg. */
   toppedOffKg = 0;
   readonly view = new TankView();
   readonly books: Books;
   readonly step: Step;
   /** Called after each accepted step, before anything is switched; `view` shows its end. */
   onStep: (() => void) | undefined;
+  /** Called after each sudden event; `view` shows the tank right after it. */
+  onJump: (() => void) | undefined;
   private readonly flows: Flows;
   private readonly sensors: Sensors;
   private readonly stride: Stride;
@@ -105,8 +107,8 @@ export class Simulation {
       const channel = plan.channels[c]!;
       books.react(channel.row, channel.terms, step.extents[c]!);
     }
+    this.toppedOffKg += hours * this.topOffPipe.kgPerH * this.reservoirWaterShare;
     flows.book(hours, step.tankMeanPerKg);
-    this.toppedOffKg += hours * this.topOffPipe.kgPerH;
     this.timeH = endH;
     this.onStep?.();
     if (scaled) step.begin(books.tank, endH);
@@ -120,9 +122,15 @@ export class Simulation {
     return scaleOverdraw(this.plan.channels, this.step.extents, this.books.tank, inflow);
   }
 
-  /** Water left in the top-off reservoir with what is dissolved in it, kg. */
+  /** Water left in the top-off reservoir, kg; what is dissolved in it takes no room of its own. */
   get reservoirKg(): number {
-    return this.reservoir ? solutionKg(this.reservoir) : 0;
+    return this.reservoir ? this.reservoir[WATER]! : 0;
+  }
+
+  private get reservoirWaterShare(): number {
+    return this.reservoir && this.topOffPipe.kgPerH > 0
+      ? this.reservoir[WATER]! / solutionKg(this.reservoir)
+      : 0;
   }
 
   private nextSwitchH(): number {
@@ -153,6 +161,7 @@ export class Simulation {
       // What an event sets off may be sudden: feel the way on from it.
       this.stride.feelTheWay();
       this.look();
+      this.onJump?.();
       this.actAll();
     }
   }

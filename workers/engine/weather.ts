@@ -48,6 +48,16 @@ function withHeaterFaults(scenario: Scenario, tempC: (timeH: number) => number) 
     }, tempC(timeH));
 }
 
+/** Air outdoors, ppm (from memory: about 420 to 430). */
+const OUTDOOR_PPM = 425;
+
+/** The air that the water meets: that of the room, or in part what a skimmer draws from outside. */
+function withOutsideAir({ gas }: Scenario, ppm: (timeH: number) => number) {
+  if (gas.aeration !== 'skimmerOutsideAir' || gas.outsideAirPercent === 0) return ppm;
+  const share = gas.outsideAirPercent / 100;
+  return (timeH: number) => ppm(timeH) + share * (OUTDOOR_PPM - ppm(timeH));
+}
+
 /** Air of the room, and what is blown in beside it. */
 function withCo2Windows(scenario: Scenario, ppm: (timeH: number) => number) {
   const { faults, responses, start } = scenario;
@@ -67,7 +77,7 @@ function withCo2Windows(scenario: Scenario, ppm: (timeH: number) => number) {
 /** Vapour pressure is taken at the start's salinity: 1 ppt moves it by 0.05 %. */
 export function weatherOf(scenario: Scenario, factors: Factors): Weather {
   const tempC = withHeaterFaults(scenario, temperatureLine(scenario));
-  const ppm = withCo2Windows(scenario, roomCo2(scenario));
+  const ppm = withCo2Windows(scenario, withOutsideAir(scenario, roomCo2(scenario)));
   const { salinityPractical } = scenario.tank;
   let lastTempC = NaN;
   let wetPerPpm = NaN;

@@ -40,8 +40,8 @@ function withGuess(scenario: Scenario, [lnKLa, gross]: Guess): Scenario {
 /** pH at lights-on and lights-off on the settled day of this guess. */
 function readings(scenario: Scenario, guess: Guess): [number, number] {
   const trial = withGuess(scenario, guess);
-  const { pco2Uatm, omegaReference } = settle(trial, usualOptions);
-  const plan = compile(trial, { pco2Uatm, omegaReference, withoutEvents: true });
+  const settled = settle(trial, usualOptions);
+  const plan = compile(trial, { ...settled, withoutEvents: true });
   const simulation = new Simulation(plan);
   const { onHour, hours } = trial.lights;
   const { clockHour } = trial.start;

@@ -28,7 +28,7 @@ export const de: Words<typeof en> = {
     `Aus einem simulierten Becken, das ${dkh} dKH am Tag verbraucht; eine Schätzung, keine Gewähr. Was die Tests sagen, geht vor.`,
   stops: {
     tooHigh: (dkh, ph) =>
-      `Ein Test über ${dkh} dKH oder ein pH über ${ph}: alle Dosierung anhalten, innerhalb der Stunde noch einmal testen.`,
+      `Ein Test über ${dkh} dKH oder ein pH über ${ph}: alle Dosierung anhalten, auch das Mittel in der Nachfüllung (mit reinem Süßwasser füllen), und innerhalb der Stunde noch einmal testen.`,
     tooLow: (dkh) =>
       `Ein Test unter ${dkh} dKH: noch einmal testen; bestätigt er sich, eine Korrektur ausarbeiten. Nie auf einmal nachholen.`,
     tooFast: (dkh) =>
@@ -36,14 +36,21 @@ export const de: Words<typeof en> = {
     salinity: (low, high) =>
       `Salzgehalt außerhalb von ${low}–${high} ppt: vor allem anderen die Nachfüllung prüfen.`,
     topOff:
-      'Die Nachfüllung läuft weiter, oder das Technikbecken steht zu hoch: mit trockenen Händen den Stecker ziehen, dann messen.',
+      'Die Nachfüllung läuft weiter, oder das Technikbecken steht zu hoch: mit trockenen Händen den Stecker ziehen. Läuft noch Wasser, hebert es: den Schlauch anheben. Dann pH messen, belüften und mit reinem Süßwasser auffüllen.',
+    doser:
+      'Eine Dosierpumpe läuft durch: den Stecker dieser Pumpe ziehen, dann testen; die Nachfüllung bleibt an, mit reinem Wasser, wenn sie dasselbe trug.',
+    floor:
+      'Boden oder Steckdosen nass: zuerst der Sicherungskasten, von einem trockenen Platz; erst dann das Becken.',
+    power:
+      'Stromausfall: zuerst Wasser oder Luft bewegen, der Sauerstoff geht vor allem anderen aus; die Nachfüllung bleibt aus, bis der Stand normal ist. Heizer hängt: Stecker ziehen, höchstens 1 °C je Stunde.',
     bottles: 'Eine von zwei Flaschen leer: auch die andere anhalten.',
     dump: (ph) =>
-      `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}: zwei unabhängige Abschaltungen an der Pumpe, und kein größerer Behälter als dieser.`,
+      `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}: zwei unabhängige Abschaltungen an der Pumpe, und ein kleinerer Behälter oder eine schwächere Mischung, bevor Sie sich darauf verlassen.`,
   },
   cautions: {
-    lime: 'Calciumhydroxid: schwere Augenschäden, reizt Haut und Atemwege (H315, H318, H335). Handschuhe und Schutzbrille; bei Augenkontakt viele Minuten spülen und sofort ärztliche Hilfe holen.',
-    soda: 'Soda reizt die Augen (H319): Schutzbrille. Calciumchlorid wird beim Lösen heiß.',
+    lime: 'Calciumhydroxid: schwere Augenschäden, reizt Haut und Atemwege (H315, H318, H335). Handschuhe, Schutzbrille, Staubmaske. Im Auge: sofort 15–20 Minuten spülen, Lider offen, dann zum Arzt. Verschluckt: Mund ausspülen, kein Erbrechen, Giftnotruf.',
+    soda: 'Soda und Calciumchlorid reizen die Augen (H319): Schutzbrille. Calciumchlorid wird beim Lösen heiß. Die zwei Teile nie mischen, nie an derselben Stelle dosieren.',
+    lye: 'Natriumhydroxid verätzt Haut und Augen (H314) und greift Metalle an (H290): Handschuhe, Schutzbrille; erste Hilfe wie bei Kalkwasserpulver. Kein Mittel für Anfänger.',
     mains: 'Netzstrom neben Salzwasser: Fehlerstromschutzschalter, Tropfschlaufe an jedem Kabel.',
     sheets:
       'Das Sicherheitsdatenblatt jedes Mittels befolgen; außer Reichweite von Kindern. Kranke Tiere: einen fischkundigen Tierarzt fragen.',

@@ -25,20 +25,27 @@ export const en = {
     `From a simulated tank that uses ${dkh} dKH a day; an estimate, not a guarantee. What the tests say comes first.`,
   stops: {
     tooHigh: (dkh: string, ph: string) =>
-      `A test above ${dkh} dKH, or pH above ${ph}: stop all dosing, test again within the hour.`,
+      `A test above ${dkh} dKH, or pH above ${ph}: stop all dosing, the additive in the top-off too (fill it with plain fresh water), and test again within the hour.`,
     tooLow: (dkh: string) =>
       `A test below ${dkh} dKH: test again; if it stands, work out a correction. Never make up for it in one go.`,
     tooFast: (dkh: string) => `Alkalinity moved more than ${dkh} dKH in a day: stop, find out why.`,
     salinity: (low: string, high: string) =>
       `Salinity outside ${low}–${high} ppt: check the top-off before anything else.`,
-    topOff: 'Top-off runs on, or the sump stands too high: unplug it with dry hands, then measure.',
+    topOff:
+      'Top-off runs on, or the sump stands too high: unplug it with dry hands. If water still runs it siphons: lift the hose. Then measure pH, aerate, and fill with plain fresh water.',
+    doser:
+      'A dosing pump runs on: unplug that pump, then test; the top-off stays on, with plain water if it carried the same.',
+    floor: 'Wet floor or sockets: breaker first, from a dry place; only then the tank.',
+    power:
+      'Power cut: move water or air first, oxygen goes before all else; the top-off stays off until the level is normal. Heater stuck: unplug it, at most 1 °C an hour.',
     bottles: 'One of two bottles empty: stop the other too.',
     dump: (ph: string) =>
-      `All of the reservoir at once would bring pH ${ph}: two independent stops on the pump, and no larger reservoir than this.`,
+      `All of the reservoir at once would bring pH ${ph}: two independent stops on the pump, and a smaller reservoir or a weaker mix before you rely on it.`,
   },
   cautions: {
-    lime: 'Calcium hydroxide: serious eye damage, irritates skin and airways (H315, H318, H335). Gloves and goggles; in the eye, rinse for many minutes and get medical help at once.',
-    soda: 'Soda ash irritates the eyes (H319): goggles. Calcium chloride grows hot as it dissolves.',
+    lime: 'Calcium hydroxide: serious eye damage, irritates skin and airways (H315, H318, H335). Gloves, goggles, dust mask. In the eye: rinse at once for 15–20 minutes, lids open, then a doctor. Swallowed: rinse the mouth, no vomiting, poison centre.',
+    soda: 'Soda ash and calcium chloride irritate the eyes (H319): goggles. Calcium chloride grows hot as it dissolves. Never mix the two parts, never dose them at one spot.',
+    lye: 'Sodium hydroxide burns skin and eyes (H314) and eats metals (H290): gloves, goggles; first aid as for limewater powder. Not a beginner’s additive.',
     mains: 'Mains near salt water: residual-current device, drip loop on every cable.',
     sheets:
       'Follow each additive’s safety data sheet; out of children’s reach. Sick animals: ask an aquatic vet.',

@@ -9,8 +9,25 @@ export const de: Words<typeof en> = {
   backAbove: (name, limit) => `${name}: wieder über ${limit}`,
   runsDry: (ph) => `Nachfüllbehälter leer, pH ${ph}`,
   runsOver: 'das Technikbecken läuft über, Wasser auf dem Boden',
-  chalk: (dkh) => `Kalk fällt aus und nimmt ${dkh} dKH mit (Veranschaulichung)`,
-  allInside: (ph) => `Alles bleibt innerhalb Ihrer Grenzen; der pH erreicht höchstens ${ph}.`,
+  stopsBefore: 'Der Versuch endet, bevor etwas ausfällt: Es gibt keinen Störfall zu erzählen.',
+  worstHour: (worst, worstClock, clock, set) =>
+    `Um ${worstClock}, der schlimmsten Stunde des Tages, erreichte der pH höchstens ${worst}. Um ${clock}, wie eingestellt: ${set}`,
+  also: (sides) => `Neben dem pH: ${sides}.`,
+  noOxygen:
+    'Sauerstoff ist nicht im Modell, und bei Stromausfall oder in warmem Wasser geht er zuerst aus: Bewegen Sie Wasser oder Luft, bevor Sie rechnen.',
+  leftAlone: {
+    empty: (clock, ph) =>
+      `Bemerkt es niemand, ist der Nachfüllbehälter um ${clock} leer, und der pH erreicht höchstens ${ph}.`,
+    peak: (ph, clock) => `Bemerkt es niemand, erreicht der pH ${ph} um ${clock}.`,
+  },
+  chalk: {
+    above: (ph, harm, span) =>
+      `All das ohne ausfallenden Kalk, dessen Augenblick niemand vorhersagen kann. Fiele er sofort, erreichte der pH höchstens ${ph} und läge ${span} lang über ${harm} (Veranschaulichung).`,
+    below: (ph, harm) =>
+      `All das ohne ausfallenden Kalk, dessen Augenblick niemand vorhersagen kann. Fiele er sofort, erreichte der pH höchstens ${ph}, unter ${harm} (Veranschaulichung).`,
+  },
+  allInside: (ph) =>
+    `Alles, was beobachtet wird, bleibt innerhalb Ihrer Grenzen; der pH erreicht höchstens ${ph}.`,
   phInsideBut: (ph, sides) =>
     `Der pH erreicht höchstens ${ph}, innerhalb Ihrer Grenze; aber: ${sides}.`,
   goesAbove: (name, limit) => `${name} über ${limit}`,

@@ -6,8 +6,25 @@ export const en = {
   backAbove: (name: string, limit: string) => `${name} back above ${limit}`,
   runsDry: (ph: string) => `reservoir empty, pH ${ph}`,
   runsOver: 'the sump runs over onto the floor',
-  chalk: (dkh: string) => `chalk falls out and takes ${dkh} dKH along (illustration)`,
-  allInside: (ph: string) => `Everything stays inside your limits; pH peaks at ${ph}.`,
+  stopsBefore: 'The trial ends before anything breaks, so there is no drill to tell.',
+  worstHour: (worst: string, worstClock: string, clock: string, set: string) =>
+    `Beginning at ${worstClock}, the worst hour of the day, pH would peak at ${worst}. At ${clock}, as set: ${set}`,
+  also: (sides: string) => `Beside pH: ${sides}.`,
+  noOxygen:
+    'Oxygen is not modelled, and in a power cut or warm water it goes first: move water or air before you reckon.',
+  leftAlone: {
+    empty: (clock: string, ph: string) =>
+      `If nobody notices, the reservoir is empty at ${clock} and pH peaks at ${ph}.`,
+    peak: (ph: string, clock: string) => `If nobody notices, pH peaks at ${ph} at ${clock}.`,
+  },
+  chalk: {
+    above: (ph: string, harm: string, span: string) =>
+      `All of this is without chalk falling out, whose moment nobody can predict. If it fell at once, pH would peak at ${ph} and be above ${harm} for ${span} (illustration).`,
+    below: (ph: string, harm: string) =>
+      `All of this is without chalk falling out, whose moment nobody can predict. If it fell at once, pH would peak at ${ph}, below ${harm} (illustration).`,
+  },
+  allInside: (ph: string) =>
+    `Everything that is watched stays inside your limits; pH peaks at ${ph}.`,
   phInsideBut: (ph: string, sides: string) => `pH peaks at ${ph}, inside your limit; but ${sides}.`,
   goesAbove: (name: string, limit: string) => `${name} goes above ${limit}`,
   goesBelow: (name: string, limit: string) => `${name} goes below ${limit}`,

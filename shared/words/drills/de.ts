@@ -7,7 +7,7 @@ export const de: Words<typeof en> = {
     question:
       'Wann wird ein Ausfall gefährlich, und was verhindert, dass es so weit kommt? Geprobt an',
     planLabel: 'Plan, an dem geprobt wird',
-    now: 'Passiert es gerade? Mit trockenen Händen den Stecker der Nachfüllung ziehen, dann messen.',
+    now: 'Passiert es gerade? Erst Menschen, dann Tiere, dann Wasser: Wählen Sie, was ausgefallen ist, und beginnen Sie unten mit dem ersten Handgriff.',
     whatThen: 'Was dann zu tun ist',
     failure: 'Der Ausfall',
     followedFor: 'Verfolgt über',
@@ -82,7 +82,7 @@ export const de: Words<typeof en> = {
     caption: 'Von den probierten Becken bleiben 5 %, die Hälfte und 95 % unter diesen Werten',
     passedBy: 'Überschritten von',
     after: 'Nach',
-    dry: 'Nachfüllbehälter leer',
+    dry: 'Nachfüllbehälter leer, bevor es bemerkt wurde',
     moves: (causes) => `Was den höchsten pH am meisten bewegt: ${causes}.`,
     movesNothing: 'Was den höchsten pH am meisten bewegt: nichts von dem, was verändert wurde.',
     rank: 'In Klammern die Rangkorrelation, von −1 bis 1.',
@@ -139,15 +139,16 @@ export const de: Words<typeof en> = {
   },
   responses: {
     nothing: 'nichts',
-    stop: 'Stecker ziehen',
+    stop: 'das Ausgefallene abstellen',
     aerate: 'belüften',
-    carbonated: 'CO₂-Wasser',
-    co2Air: 'CO₂-Luft',
+    carbonated: (portions, litres) => `CO₂-Wasser, ${portions} × ${litres} L`,
+    carbonatedNotNeeded: 'CO₂-Wasser: nicht nötig',
+    co2Air: (hours) => `CO₂-Luft für ${hours} h`,
+    co2AirNotNeeded: 'CO₂-Luft: nicht nötig',
     change: (percent) => `${percent} % wechseln`,
   },
   then: {
-    first: 'Mit trockenen Händen den Stecker der Nachfüllung ziehen, dann messen.',
-    why: 'Der erste Ausfall wird nach den oben eingestellten Stunden bemerkt und in jedem Fall außer dem ersten abgestellt. Was jede Maßnahme dann bewirkt: wann der pH wieder innerhalb Ihrer Grenzen ist, und wie weit er darunter geht.',
+    why: 'Der erste Ausfall wird nach den oben eingestellten Stunden bemerkt und dann beendet, in jedem Fall außer dem ersten. Was jede Maßnahme dann bewirkt: wann der pH wieder innerhalb Ihrer Grenzen ist, und wie weit er darunter geht.',
     aerateTo: 'Belüften auf ein kLa von',
     co2Ppm: 'CO₂ der eingeblasenen Luft',
     co2Hours: 'so viele Stunden lang',
@@ -164,8 +165,8 @@ export const de: Words<typeof en> = {
     neverLeft: 'nie verlassen',
     cautions: {
       carbonated:
-        'Kohlensaures reines Wasser kommt in Vierteln hinein, je eine Stunde auseinander, mit einer pH-Messung vor jedem: Zu viel senkt den pH so schnell, wie der Kalk ihn gehoben hat. Das Diagramm gibt, was die Rechnung verlangt, ohne vorher anzuhalten.',
-      gas: 'CO₂-Gas kann in einem kleinen Raum ersticken: Halten Sie ein Fenster offen.',
+        'Kohlensaures reines Wasser kommt in Vierteln hinein, je eine Stunde auseinander, mit einer pH-Messung vor jedem: Zu viel senkt den pH so schnell, wie der Kalk ihn gehoben hat. Die Portionen sind nach dem Wasser bemessen, wie es ist, wenn der Ausfall bemerkt wird, und enden, sobald der pH wieder innerhalb Ihrer Grenze liegt.',
+      gas: 'CO₂-Gas kann ersticken: Über 5.000 ppm ist kein Platz zum Arbeiten, 40.000 ppm sind unmittelbar gefährlich (Grenzwerte am Arbeitsplatz). Angereicherte Luft nur mit CO₂-Messgerät und Alarm im Raum, höchstens 5.000 ppm, und beendet, wenn der pH zurück ist.',
       acids:
         'Keine Säuren ins Becken. Kein zweiter Fehler auf den ersten: eine Maßnahme zur selben Zeit.',
       lime: 'Kalkwasser und sein Pulver verätzen Augen und Haut: Schutzbrille und Handschuhe, und das Sicherheitsdatenblatt. Tiere in Not: ein fischkundiger Tierarzt.',

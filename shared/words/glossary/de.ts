@@ -59,7 +59,7 @@ export const de: Words<typeof en> = {
   kLa: {
     term: 'kLa',
     sentence:
-      'Wie schnell Wasser und Luft Gas austauschen, in Anteilen je Stunde: etwa 0,5 bei ruhiger Oberfläche, 2 und mehr mit Überlauf und Abschäumer (übliche Praxis).',
+      'Wie schnell Wasser und Luft Gas austauschen, in Anteilen je Stunde: etwa 0,15 bei ruhiger Oberfläche, 0,5 bei gekräuselter, 1,5 und mehr mit Überlauf und Abschäumer (übliche Praxis).',
   },
   ledger: {
     term: 'Bilanz',
@@ -75,7 +75,7 @@ export const de: Words<typeof en> = {
     sentence:
       'In Süßwasser gelöstes Calciumhydroxid: Calcium und Alkalinität zugleich, sehr alkalisch.',
   },
-  mediaReactor: {
+  calciumReactor: {
     term: 'Kalkreaktor',
     sentence:
       'Eine Säule aus Korallenbruch, der sich in Wasser löst, das mit Kohlendioxid angesäuert ist.',

@@ -54,7 +54,7 @@ export const en = {
   kLa: {
     term: 'kLa',
     sentence:
-      'How fast water and air exchange gas, in parts an hour: about 0.5 for a still surface, 2 and more with overflow and skimmer (common practice).',
+      'How fast water and air exchange gas, in parts an hour: about 0.15 for a still surface, 0.5 for a rippled one, 1.5 and more with overflow and skimmer (common practice).',
   },
   ledger: {
     term: 'Ledger',
@@ -69,8 +69,8 @@ export const en = {
     sentence:
       'Calcium hydroxide dissolved in fresh water: calcium and alkalinity at once, very alkaline.',
   },
-  mediaReactor: {
-    term: 'Media reactor',
+  calciumReactor: {
+    term: 'Calcium reactor',
     sentence: 'A column of coral gravel that dissolves in water made acid with carbon dioxide.',
   },
   ph: {

@@ -24,7 +24,7 @@ export const de: Words<typeof en> = {
     },
   },
   reveal:
-    'Die Alkalinität endet bei {begin.alkalinityEnd}, das ist {begin.alkalinityFall} tiefer. Die Korallen haben im Ganzen {begin.takenByCorals} verbraucht und {begin.skeletonG} Skelett abgelagert. Der Verbrauch ging von {begin.useFirstDay} auf {begin.useLastDay}, während die Pumpen blieben, wie sie waren.',
+    'Die Alkalinität endet bei {begin.alkalinityEnd}, das ist {begin.alkalinityFall} tiefer. Die Korallen haben im Ganzen {begin.takenByCorals} verbraucht und {begin.skeletonG} Skelett abgelagert. Die Korallen wuchsen um {begin.grownPercent}; der Verbrauch ging nur von {begin.useFirstDay} auf {begin.useLastDay}, weil sie langsamer bauen, wenn die Sättigung sinkt, während die Pumpen blieben, wie sie waren.',
   control: {
     invite: 'Verschieben Sie das Wachstum der Korallen, und achten Sie auf das Ende der Linie.',
     now: 'Bei einem Wachstum von {now.corals.growthPercentPerDay} verbrauchen sie am Ende {now.useLastDay}, und die Alkalinität endet bei {now.alkalinityEnd}.',

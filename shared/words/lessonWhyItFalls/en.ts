@@ -20,7 +20,7 @@ export const en = {
     },
   },
   reveal:
-    'Alkalinity ends at {begin.alkalinityEnd}, which is {begin.alkalinityFall} lower. The corals took {begin.takenByCorals} in all and laid down {begin.skeletonG} of skeleton. Use went from {begin.useFirstDay} to {begin.useLastDay}, while the pumps stayed as they were.',
+    'Alkalinity ends at {begin.alkalinityEnd}, which is {begin.alkalinityFall} lower. The corals took {begin.takenByCorals} in all and laid down {begin.skeletonG} of skeleton. The corals grew by {begin.grownPercent}; use went only from {begin.useFirstDay} to {begin.useLastDay}, since they build more slowly as saturation falls, while the pumps stayed as they were.',
   control: {
     invite: 'Move the growth of the corals, and watch the end of the line.',
     now: 'Growing by {now.corals.growthPercentPerDay}, they use {now.useLastDay} at the end, and alkalinity ends at {now.alkalinityEnd}.',

@@ -13,7 +13,7 @@ export const de: Words<typeof en> = {
     },
     useDkhPerDay: {
       title: 'Alkalinitätsverbrauch',
-      help: 'Gesamtverlust, alles eingeschlossen. Gängige Praxis: 0–0,3 neue oder Weichkorallen, 0,5–1,5 gemischt, 1,5–4 dichter Steinkorallenbesatz.',
+      help: 'Gesamtverlust, alles eingeschlossen: auch was Futter und Nitrat nehmen. Gängige Praxis: 0–0,3 neue oder Weichkorallen, 0,5–1,5 gemischt, 1,5–4 dichter Steinkorallenbesatz.',
       measure:
         'Zwei Tests zur selben Uhrzeit im Abstand einiger Tage bei bekannter Dosierung: Abfall + Dosis, je Tag.',
     },
@@ -28,7 +28,7 @@ export const de: Words<typeof en> = {
     },
     omegaLaw: {
       title: 'Antwort auf die Sättigung',
-      help: 'sanft: 15 % je Einheit Ω; proportional: im Gleichschritt mit Ω − 1.',
+      help: 'sanft: 15 % je Einheit Ω; proportional: im Gleichschritt mit Ω − 1. Beide bleiben über Ω 6 gleich und enden bei 1 (gängige Praxis): Das ist die größte Wahl in diesem Modell. Ohne sie endete ein überversorgtes Becken um mehrere dKH tiefer, und ein entleerter Behälter erreichte pH 9 bis zu eine halbe Stunde später.',
     },
     growthShape: {
       title: 'Wuchsform',
@@ -75,7 +75,7 @@ export const de: Words<typeof en> = {
     gramsPerDay: {
       title: 'Trockenfutter',
       measure:
-        'Wiegen Sie das Futter einer Woche auf der Küchenwaage; Frostfutter ist zu etwa einem Fünftel trocken.',
+        'Wiegen Sie das Futter einer Woche auf der Küchenwaage; Frostfutter ist zu etwa einem Achtel trocken (10–15 %, gängige Praxis).',
     },
     carbonPercent: { title: 'Kohlenstoff im Trockenfutter', help: practice },
     nitrogenPercent: { title: 'Stickstoff im Trockenfutter', help: practice },
@@ -107,7 +107,7 @@ export const de: Words<typeof en> = {
     help: 'Kalk, der von selbst ausfällt: eine Veranschaulichung, keine Vorhersage.',
     mode: {
       title: 'Ausfällung',
-      help: 'nur über Ω 10, weil der eingetippte Verbrauch der Gesamtverlust ist; über dem unten gesetzten Ω; aus.',
+      help: 'aus: Nichts fällt aus, was eine Gefahr in voller Länge zeigt; nur über Ω 10; über dem unten gesetzten Ω. Wann Kalk fällt, kann niemand vorhersagen: Minuten bis Tage.',
     },
     law: { title: 'Ratengesetz' },
     aboveOmega: { title: 'Beginnt und endet bei' },

@@ -10,7 +10,7 @@ export const en = {
     },
     useDkhPerDay: {
       title: 'Alkalinity use',
-      help: 'Total loss, everything included. Common practice: 0–0.3 new or soft corals, 0.5–1.5 mixed, 1.5–4 dense stony corals.',
+      help: 'Total loss, everything included: what food and nitrate take is part of it. Common practice: 0–0.3 new or soft corals, 0.5–1.5 mixed, 1.5–4 dense stony corals.',
       measure:
         'Two tests at the same hour some days apart with dosing known: fall + dose, per day.',
     },
@@ -25,7 +25,7 @@ export const en = {
     },
     omegaLaw: {
       title: 'Answer to saturation',
-      help: 'gentle: 15 % for each unit of Ω; proportional: in step with Ω − 1.',
+      help: 'gentle: 15 % for each unit of Ω; proportional: in step with Ω − 1. Both are flat above Ω 6 and end at 1 (common practice): that is the largest choice in the model. Without it an oversupplied tank would end several dKH lower, and a dump reach pH 9 up to half an hour later.',
     },
     growthShape: {
       title: 'Shape of growth',
@@ -71,7 +71,8 @@ export const en = {
     help: 'The hidden source of CO₂, nitrogen and phosphorus.',
     gramsPerDay: {
       title: 'Dry food',
-      measure: 'Weigh a week of food on a kitchen scale; frozen food is about one fifth dry.',
+      measure:
+        'Weigh a week of food on a kitchen scale; frozen food is about one eighth dry (10–15 %, common practice).',
     },
     carbonPercent: { title: 'Carbon in dry food', help: practice },
     nitrogenPercent: { title: 'Nitrogen in dry food', help: practice },
@@ -103,7 +104,7 @@ export const en = {
     help: 'Chalk that falls out by itself: an illustration, not a prediction.',
     mode: {
       title: 'Precipitation',
-      help: 'guarded: only above Ω 10, since typed use is total loss; enabled: above the Ω set below; off.',
+      help: 'off: nothing falls out, which shows a danger at its longest; only above Ω 10; above the Ω set below. When chalk falls nobody can predict: minutes to days.',
     },
     law: { title: 'Rate law' },
     aboveOmega: { title: 'Starts and ends at' },

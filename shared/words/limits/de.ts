@@ -7,6 +7,10 @@ export const de: Words<typeof en> = {
     help: 'Das Band, in dem Sie bleiben wollen (gängige Praxis).',
     alkalinityLowDkh: { title: 'Alkalinität, unten' },
     alkalinityHighDkh: { title: 'Alkalinität, oben' },
+    alkalinityHarmDkh: {
+      title: 'Alkalinität, unter der Schaden zu erwarten ist',
+      help: 'Steinkorallen leiden, lange bevor 5 dKH erreicht sind (gängige Praxis).',
+    },
     alkalinityChangeDkhPerDay: { title: 'Änderung der Alkalinität an einem Tag' },
     phLowNbs: { title: 'pH-Wert, unten' },
     phHighNbs: { title: 'pH-Wert, oben' },
@@ -17,7 +21,7 @@ export const de: Words<typeof en> = {
     phChangePerH: { title: 'Änderung des pH-Werts in einer Stunde' },
     unionisedAmmoniaMgPerL: {
       title: 'Freies Ammoniak, oben',
-      help: 'Der giftige Anteil am Gesamtammonium wächst mit dem pH-Wert: Geben Sie den Messwert des Beckens ein.',
+      help: '0,035 mg/L NH₃ ist die chronische Grenze der EPA 1989 für Salzwasser (aus dem Gedächtnis). Der giftige Anteil am Gesamtammonium wächst mit dem pH-Wert: Geben Sie den Messwert des Beckens ein.',
     },
     omegaHigh: {
       title: 'Sättigung (Ω), oben',
@@ -29,5 +33,11 @@ export const de: Words<typeof en> = {
     magnesiumHighMgPerL: { title: 'Magnesium, oben' },
     salinityLowPractical: { title: 'Salzgehalt, unten' },
     salinityHighPractical: { title: 'Salzgehalt, oben' },
+    tempLowC: { title: 'Temperatur, unten' },
+    tempHighC: { title: 'Temperatur, oben' },
+    tempHarmC: {
+      title: 'Temperatur, ab der Schaden zu erwarten ist',
+      help: 'Warmes Wasser hält weniger Sauerstoff, und Korallen verlieren ihre Algen (gängige Praxis).',
+    },
   },
 };

@@ -4,6 +4,10 @@ export const en = {
     help: 'The band you want to stay inside (common practice).',
     alkalinityLowDkh: { title: 'Alkalinity, low' },
     alkalinityHighDkh: { title: 'Alkalinity, high' },
+    alkalinityHarmDkh: {
+      title: 'Alkalinity where harm is expected',
+      help: 'Stony corals suffer well before 5 dKH (common practice).',
+    },
     alkalinityChangeDkhPerDay: { title: 'Alkalinity change in a day' },
     phLowNbs: { title: 'pH, low' },
     phHighNbs: { title: 'pH, high' },
@@ -14,7 +18,7 @@ export const en = {
     phChangePerH: { title: 'pH change in an hour' },
     unionisedAmmoniaMgPerL: {
       title: 'Un-ionised ammonia, high',
-      help: 'The toxic share of total ammonia grows with pH: enter the tank’s ammonia reading.',
+      help: '0.035 mg/L NH₃ is the chronic line for salt water of EPA 1989 (from memory). The toxic share of total ammonia grows with pH: enter the tank’s ammonia reading.',
     },
     omegaHigh: {
       title: 'Saturation (Ω), high',
@@ -26,5 +30,11 @@ export const en = {
     magnesiumHighMgPerL: { title: 'Magnesium, high' },
     salinityLowPractical: { title: 'Salinity, low' },
     salinityHighPractical: { title: 'Salinity, high' },
+    tempLowC: { title: 'Temperature, low' },
+    tempHighC: { title: 'Temperature, high' },
+    tempHarmC: {
+      title: 'Temperature where harm is expected',
+      help: 'Warm water holds less oxygen, and corals lose their algae (common practice).',
+    },
   },
 };

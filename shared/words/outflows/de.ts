@@ -12,7 +12,7 @@ export const de: Words<typeof en> = {
       help: 'Über dem Normalstand. Was mehr ist, läuft auf den Boden.',
     },
   },
-  mediaReactor: {
+  calciumReactor: {
     title: 'Kalkreaktor',
     help: 'Kohlendioxid löst Korallenbruch; was abläuft, tropft ins Becken.',
     dripLPerH: {

@@ -9,8 +9,8 @@ export const en = {
       help: 'Above the normal level. What is more runs onto the floor.',
     },
   },
-  mediaReactor: {
-    title: 'Media reactor',
+  calciumReactor: {
+    title: 'Calcium reactor',
     help: 'Carbon dioxide dissolves coral gravel; its effluent drips into the tank.',
     dripLPerH: {
       title: 'Drip of effluent',

@@ -12,16 +12,16 @@ export const de: Words<typeof en> = {
     question:
       'Was geschieht in den nächsten 60 Tagen, wenn nichts dosiert und nichts gewechselt wird?',
   },
-  'grow-out-near-twelve': {
-    title: 'Aufzucht nahe 12',
+  'grow-out-near-ten': {
+    title: 'Aufzucht nahe 10',
     question:
-      'Lässt sich ein Aufzuchtbecken mit Kalkwasser und Hydrogencarbonat nahe 12 dKH halten, und was tut der pH-Wert?',
+      'Lässt sich ein Aufzuchtbecken mit Kalkwasser und Hydrogencarbonat nahe 10 dKH halten, und was tut der pH-Wert?',
   },
   'limewater-holds': {
     title: 'Kalkwasser hält ein gemischtes Becken',
     question: 'Kann Kalkwasser in der Nachfüllung 0,7 dKH am Tag allein halten?',
   },
-  'media-reactor-raceway': {
+  'calcium-reactor-raceway': {
     title: 'Eine Fließrinne am Kalkreaktor',
     question: 'Kann ein Kalkreaktor 1,8 dKH am Tag tragen, und was tut sein CO₂ mit dem pH-Wert?',
   },

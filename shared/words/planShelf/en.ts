@@ -8,18 +8,18 @@ export const en = {
     title: 'Lagoon left alone',
     question: 'What happens in the next 60 days if nothing is dosed and nothing is changed?',
   },
-  'grow-out-near-twelve': {
-    title: 'Grow-out kept near 12',
+  'grow-out-near-ten': {
+    title: 'Grow-out kept near 10',
     question:
-      'Can a grow-out tank be held near 12 dKH with limewater and bicarbonate, and what does pH do?',
+      'Can a grow-out tank be held near 10 dKH with limewater and bicarbonate, and what does pH do?',
   },
   'limewater-holds': {
     title: 'Limewater holds a mixed tank',
     question: 'Can limewater in the top-off hold 0.7 dKH a day on its own?',
   },
-  'media-reactor-raceway': {
-    title: 'A raceway on a media reactor',
-    question: 'Can a media reactor carry 1.8 dKH a day, and what does its CO₂ do to pH?',
+  'calcium-reactor-raceway': {
+    title: 'A raceway on a calcium reactor',
+    question: 'Can a calcium reactor carry 1.8 dKH a day, and what does its CO₂ do to pH?',
   },
   'over-fed': {
     title: 'An over-fed tank',

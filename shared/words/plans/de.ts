@@ -102,6 +102,6 @@ export const de: Words<typeof en> = {
     doseStockByPump: (name, perDay, perHour, minutes) =>
       `${name}: ${perDay} mL am Tag (${perHour} mL je Stunde), ${minutes} Minuten Ihrer Pumpe.`,
     change: (litres, percent, days, ppt, salt, grams) =>
-      `Wasserwechsel: ${litres} L (${percent} %) alle ${days} Tage, auf ${ppt} ppt angesetzt mit ${salt} (etwa ${grams} trockenes Salz; wiegen, dann messen).`,
+      `Wasserwechsel: ${litres} L (${percent} %) alle ${days} Tage, auf ${ppt} ppt angesetzt mit ${salt} (etwa ${grams} Salz aus dem Beutel; wiegen, dann messen).`,
   },
 };

@@ -107,6 +107,6 @@ export const en = {
       salt: string,
       grams: string,
     ) =>
-      `Water change: ${litres} L (${percent} %) every ${days} days, mixed to ${ppt} ppt with ${salt} (about ${grams} of dry salt; weigh, then measure).`,
+      `Water change: ${litres} L (${percent} %) every ${days} days, mixed to ${ppt} ppt with ${salt} (about ${grams} of salt from the bag; weigh, then measure).`,
   },
 };

@@ -9,13 +9,15 @@ export const de: Words<typeof en> = {
     calcium: 'Calcium',
     magnesium: 'Magnesium',
     salinity: 'Salzgehalt',
+    temperature: 'Temperatur',
   },
+  listed: (first, last) => `${first} und ${last}`,
   lines: {
     phChange: 'pH-Änderung in einer Stunde',
     alkalinityChange: 'Alkalinitätsänderung an einem Tag',
     ammonia: 'freies Ammoniak',
     omega: 'Sättigung (Ω)',
-    volume: 'Wasser im System',
+    volume: 'Wasser bis zum Rand des Technikbeckens',
   },
   columns: {
     time: 'Zeit',

@@ -6,13 +6,15 @@ export const en = {
     calcium: 'calcium',
     magnesium: 'magnesium',
     salinity: 'salinity',
+    temperature: 'temperature',
   },
+  listed: (first: string, last: string) => `${first} and ${last}`,
   lines: {
     phChange: 'pH change in an hour',
     alkalinityChange: 'alkalinity change in a day',
     ammonia: 'un-ionised ammonia',
     omega: 'saturation (Ω)',
-    volume: 'water in the system',
+    volume: 'water up to the sump’s rim',
   },
   columns: {
     time: 'time',

@@ -13,7 +13,7 @@ export const de: Words<typeof en> = {
   newWater: 'Neues Wasser im Einzelnen',
   corals: 'Korallen im Einzelnen',
   filter: 'Filter und Bakterien',
-  mediaReactor: 'Kalkreaktor',
+  calciumReactor: 'Kalkreaktor',
   losses: 'Verluste und Überlauf',
   precipitation: 'Ausfällung (Veranschaulichung, keine Vorhersage)',
   rest: 'Übriges Wasser',

@@ -10,7 +10,7 @@ export const en = {
   newWater: 'New water in detail',
   corals: 'Corals in detail',
   filter: 'Filter and bacteria',
-  mediaReactor: 'Media reactor',
+  calciumReactor: 'Calcium reactor',
   losses: 'Losses and overflow',
   precipitation: 'Precipitation (illustration, not prediction)',
   rest: 'Rest of the water',

@@ -33,6 +33,10 @@ export const de: Words<typeof en> = {
       title: 'Belüftung',
       help: 'In einfachen Worten: stille Oberfläche; bewegte Oberfläche; Überlauf und Abschäumer; Abschäumer mit Außenluft.',
     },
+    outsideAirPercent: {
+      title: 'Anteil der Außenluft',
+      help: 'Zählt, wenn der Abschäumer Außenluft zieht: So viel von dem, was das Wasser atmet, ist Außenluft mit etwa 425 ppm, der Rest Raumluft (eine Schätzung).',
+    },
     lightsOnPhNbs: { title: 'pH-Wert kurz vor Licht an' },
     lightsOffPhNbs: { title: 'pH-Wert kurz vor Licht aus' },
   },

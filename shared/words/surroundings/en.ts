@@ -30,6 +30,10 @@ export const en = {
       title: 'Aeration',
       help: 'A plain word for it: still surface; rippled; overflow and skimmer; skimmer drawing outside air.',
     },
+    outsideAirPercent: {
+      title: 'Share of outside air',
+      help: 'Counts when the skimmer draws outside air: that much of what the water breathes is outdoor air of about 425 ppm, the rest the room’s (an estimate).',
+    },
     lightsOnPhNbs: { title: 'pH just before lights-on' },
     lightsOffPhNbs: { title: 'pH just before lights-off' },
   },

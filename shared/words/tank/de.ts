@@ -14,7 +14,8 @@ export const de: Words<typeof en> = {
     responses: 'Gegenmaßnahmen',
   },
   measured: {
-    salinity: 'Leitfähigkeitsmessgerät oder Refraktometer, mit einem 35-ppt-Standard geprüft.',
+    salinity:
+      'Leitfähigkeitsmessgerät oder Refraktometer, mit einem 35-ppt-Standard geprüft. Das spezifische Gewicht gilt hier für 25/25: 35 ppt sind 1,0264. Eine Spindel für 60 °F zeigt in diesem Wasser bei 25 °C 1,0244, eine für 20/20 °C 1,0266.',
     alkalinity: 'Alkalinitätstest, jedes Mal zur selben Uhrzeit.',
     readsLikeGravity: (typed: string, salinity: string) =>
       `${typed} sieht nach einem spezifischen Gewicht (25/25) aus; als Salzgehalt sind das ${salinity}`,

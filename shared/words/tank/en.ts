@@ -11,7 +11,8 @@ export const en = {
     responses: 'Responses',
   },
   measured: {
-    salinity: 'Conductivity meter or refractometer, checked with a 35 ppt standard.',
+    salinity:
+      'Conductivity meter or refractometer, checked with a 35 ppt standard. Specific gravity here is 25/25: 35 ppt is 1.0264. A hydrometer made for 60 °F reads 1.0244 in that water at 25 °C, one for 20/20 °C 1.0266.',
     alkalinity: 'Alkalinity test, at the same hour each time.',
     readsLikeGravity: (typed: string, salinity: string) =>
       `${typed} reads like a specific gravity (25/25); as salinity that is ${salinity}`,

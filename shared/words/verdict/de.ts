@@ -27,7 +27,16 @@ export const de: Words<typeof en> = {
     and: ' und ',
     all: (what) => `Außerhalb Ihrer Grenzen: ${what}.`,
   },
-  everythingInside: 'Alles bleibt innerhalb Ihrer Grenzen.',
+  everythingInside: (watched) =>
+    `Alles, was beobachtet wird, bleibt innerhalb Ihrer Grenzen: ${watched}. Sauerstoff ist nicht im Modell.`,
+  harm: {
+    phHarm: (limit, day) =>
+      `Der pH-Wert liegt ab Tag ${day} über ${limit}: Dort sind Schäden an Fischen und Korallen zu erwarten.`,
+    alkalinityHarm: (limit, day) =>
+      `Die Alkalinität liegt ab Tag ${day} unter ${limit}: Dort leiden Steinkorallen voraussichtlich und wachsen nicht nur langsamer (gängige Praxis).`,
+    temperatureHarm: (limit, day) =>
+      `Das Wasser ist ab Tag ${day} wärmer als ${limit}: Dort sind Schäden zu erwarten (gängige Praxis), und warmes Wasser hält weniger Sauerstoff, der nicht im Modell ist.`,
+  },
   tooFast: (change, day, limit) =>
     `Die Alkalinität ändert sich um ${change} innerhalb eines Tages (Tag ${day}); Ihre Grenze ist ${limit}.`,
   nothingDissolved:
@@ -66,8 +75,11 @@ export const de: Words<typeof en> = {
   },
   reservoir: {
     refillEvery: (count) =>
-      `Stellen Sie „Aufgefüllt alle“ auf höchstens ${count} ${days(count)}, oder nehmen Sie einen größeren.`,
-    notADay: 'Er reicht keinen Tag: Nehmen Sie einen größeren.',
+      `Stellen Sie „Aufgefüllt alle“ auf höchstens ${count} ${days(count)}. Ein größerer hielte länger und brächte mehr, wenn seine Pumpe hängt: Proben Sie das zuerst.`,
+    notADay:
+      'Er reicht keinen Tag: Füllen Sie ihn öfter auf. Ein größerer hielte länger und brächte mehr, wenn seine Pumpe hängt: Proben Sie das zuerst.',
+    emptied: (day, hours) =>
+      `Der Ausfall leert den Nachfüllbehälter an Tag ${day}; er bleibt ${hours} Stunden des Versuchs leer.`,
     runsDry: (day, hours, often) =>
       `Der Nachfüllbehälter ist an Tag ${day} leer und bleibt es ${hours} Stunden des Versuchs: Der Salzgehalt steigt, und inzwischen wird daraus nichts dosiert. ${often}`,
   },
@@ -81,7 +93,7 @@ export const de: Words<typeof en> = {
     noWater: (hour, salinity, litres) =>
       `Der Versuch endet in Stunde ${hour}: Im Becken ist fast kein Wasser mehr (Salzgehalt ${salinity} bei noch ${litres}). Füllen Sie früher auf, oder suchen Sie das Leck.`,
     tooSalty: (hour, salinity, litres) =>
-      `Der Versuch endet in Stunde ${hour}: Aus dem Becken ist zu viel Wasser verdunstet (Salzgehalt ${salinity} bei noch ${litres}), jenseits der Chemie hier. Füllen Sie den Nachfüllbehälter früher auf, nehmen Sie einen größeren, oder prüfen Sie die Verdunstung.`,
+      `Der Versuch endet in Stunde ${hour}: Aus dem Becken ist zu viel Wasser verdunstet (Salzgehalt ${salinity} bei noch ${litres}), jenseits der Chemie hier. Füllen Sie den Nachfüllbehälter früher auf, oder prüfen Sie die Verdunstung.`,
     noChemistry: (hour, why) =>
       `Der Versuch endet in Stunde ${hour}: Die Chemie im Becken hat keine Lösung (${why}).`,
   },

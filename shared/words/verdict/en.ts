@@ -26,7 +26,16 @@ export const en = {
     and: ' and ',
     all: (what: string) => `Outside your limits: ${what}.`,
   },
-  everythingInside: 'Everything stays inside your limits.',
+  everythingInside: (watched: string) =>
+    `Everything that is watched stays inside your limits: ${watched}. Oxygen is not modelled.`,
+  harm: {
+    phHarm: (limit: string, day: string) =>
+      `pH is above ${limit} from day ${day}: harm to fish and corals is expected there.`,
+    alkalinityHarm: (limit: string, day: string) =>
+      `Alkalinity is below ${limit} from day ${day}: stony corals are expected to suffer there, not only to slow down (common practice).`,
+    temperatureHarm: (limit: string, day: string) =>
+      `The water is above ${limit} from day ${day}: harm is expected there (common practice), and warm water holds less oxygen, which is not modelled.`,
+  },
   tooFast: (change: string, day: string, limit: string) =>
     `Alkalinity moves by ${change} within a day (day ${day}); your limit is ${limit}.`,
   nothingDissolved: 'Nothing is dissolved in the top-off yet: set “Strength of the mix”.',
@@ -65,8 +74,11 @@ export const en = {
   },
   reservoir: {
     refillEvery: (count: string) =>
-      `Set “Refilled every” to ${count} ${days(count)} or less, or take a larger one.`,
-    notADay: 'It does not last a day: take a larger one.',
+      `Set “Refilled every” to ${count} ${days(count)} or less. A larger one would last longer, and bring more if its pump sticks: rehearse that first.`,
+    notADay:
+      'It does not last a day: refill it more often. A larger one would last longer, and bring more if its pump sticks: rehearse that first.',
+    emptied: (day: string, hours: string) =>
+      `The failure empties the reservoir on day ${day}; it stands empty for ${hours} hours of the trial.`,
     runsDry: (day: string, hours: string, often: string) =>
       `The reservoir runs dry on day ${day} and stands empty for ${hours} hours of the trial: salinity climbs and nothing is dosed from it meanwhile. ${often}`,
   },
@@ -80,7 +92,7 @@ export const en = {
     noWater: (hour: string, salinity: string, litres: string) =>
       `The trial stops at hour ${hour}: in the tank next to no water is left (salinity ${salinity} with ${litres} left). Refill sooner, or look for the leak.`,
     tooSalty: (hour: string, salinity: string, litres: string) =>
-      `The trial stops at hour ${hour}: in the tank too much water has evaporated (salinity ${salinity} with ${litres} left), beyond the chemistry here. Refill the reservoir sooner, take a larger one, or check the evaporation.`,
+      `The trial stops at hour ${hour}: in the tank too much water has evaporated (salinity ${salinity} with ${litres} left), beyond the chemistry here. Refill the reservoir sooner, or check the evaporation.`,
     noChemistry: (hour: string, why: string) =>
       `The trial stops at hour ${hour}: in the tank ${why}.`,
   },

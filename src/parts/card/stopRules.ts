@@ -14,20 +14,29 @@ export function stopRules({ limits, topOff, dosers }: Scenario): string[] {
     stops.tooLow(low),
     stops.tooFast(figure(limits.alkalinityChangeDkhPerDay)),
     stops.salinity(figure(salinity[0]), figure(salinity[1])),
-    ...(topOff.additive === 'none' ? [] : [stops.topOff]),
-    ...(dosers.length > 0 ? [stops.bottles] : []),
+    ...(topOff.reservoirL === 0 ? [] : [stops.topOff]),
+    ...(dosers.length > 0 ? [stops.doser, stops.bottles] : []),
+    stops.floor,
+    stops.power,
   ];
 }
 
-/** What can hurt somebody in this plan. */
-export function cardCautions({ topOff, dosers }: Scenario): string[] {
-  const lime = topOff.additive === 'calciumHydroxide';
-  const soda = dosers.some(({ recipe }) =>
-    recipe.some(({ additive }) => additive === 'sodiumCarbonate'),
-  );
+/** Everything that a plan dissolves somewhere. */
+const dissolvedIn = ({ topOff, dosers }: Scenario): readonly string[] => [
+  topOff.additive,
+  ...dosers.flatMap(({ recipe }) => recipe.map(({ additive }) => additive)),
+];
+
+/** What can hurt somebody in this plan, wherever it is dissolved. */
+export function cardCautions(scenario: Scenario): string[] {
+  const used = dissolvedIn(scenario);
+  const uses = (...names: string[]) => names.some((name) => used.includes(name));
   return [
-    ...(lime ? [cautions.lime] : []),
-    ...(soda ? [cautions.soda] : []),
+    ...(uses('calciumHydroxide') ? [cautions.lime] : []),
+    ...(uses('sodiumCarbonate', 'calciumChloride', 'calciumChlorideDihydrate')
+      ? [cautions.soda]
+      : []),
+    ...(uses('sodiumHydroxide') ? [cautions.lye] : []),
     cautions.mains,
     cautions.sheets,
   ];

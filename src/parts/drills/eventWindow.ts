@@ -1,5 +1,5 @@
 import type { TimeWindow } from '../../charts/timeWindow';
-import type { LineResult } from '../../../shared/verdict/drillOutcome';
+import type { LineResult } from '../../../shared/verdict/lineResult';
 
 /** What goes before the failure is worth this much of the picture, h. */
 const BEFORE_H = 6;

@@ -4,16 +4,11 @@ import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
 import { outsideNow } from '../../../shared/log/newest';
 import type { Reading } from '../../../shared/log/reading';
-import type { LimitId } from '../../../shared/scenario/limitBands';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { lineTexts } from '../../../shared/verdict/lineTexts';
 import { wordFor } from '../../../shared/scenario/words';
-import { say as quantities } from '../../../shared/words/quantities';
 import type { LogAnswer } from '../../client/outcome';
 
-const { limits } = quantities;
-const UNITS: Readonly<Record<LimitId, string>> = {
-  ...{ alkalinity: ' dKH', ph: '', calcium: ' mg/L', magnesium: ' mg/L', salinity: ' ppt' },
-};
 const WEEK_H = 168;
 
 /** The day so many hours after the log's start, as people say it. */
@@ -103,7 +98,8 @@ export function habitSentence({ habits: { doses, change } }: LogAnswer): string 
 /** Every newest reading that is outside the limits, each in a sentence. */
 export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): string[] =>
   outsideNow(plan, readings).map(({ band: { id, low, high }, value, at }) => {
-    const unit = UNITS[id];
-    const band = `${figure(low)}–${figure(high)}${unit}`;
-    return say.answer.newestOutside(limits[id], `${figure(value)}${unit}`, spokenDay(at), band);
+    const { name, unit } = lineTexts[id];
+    const withUnit = (text: string) => `${text} ${unit}`.trim();
+    const band = withUnit(`${figure(low)}–${figure(high)}`);
+    return say.answer.newestOutside(name, withUnit(figure(value)), spokenDay(at), band);
   });

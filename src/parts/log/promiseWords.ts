@@ -7,7 +7,12 @@ import type { Offer } from '../../client/outcome';
 const { offer: told } = say;
 
 /** What a plan promises, or why it is not offered and what would do instead. */
-export function promiseOf({ id, scenario, promisedDays, refusal }: Offer): string {
+export function promiseOf({
+  id,
+  scenario,
+  promisedDays,
+  refusal,
+}: Pick<Offer, 'id' | 'scenario' | 'promisedDays' | 'refusal'>): string {
   const { limits, tank } = scenario;
   if (!refusal) {
     const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
@@ -23,7 +28,7 @@ export function promiseOf({ id, scenario, promisedDays, refusal }: Offer): strin
       const { quantity, worst, limit, firstH } = refusal.breach;
       const { name, unit, format } = lineTexts[quantity];
       const value = `${figureText(format(worst))} ${unit}`.trim();
-      const breaks = told.breaks(name, value, figure(limit), String(dayOf(firstH)));
+      const breaks = told.breaks(name, value, figure(limit), String(dayOf(firstH!)));
       return `${breaks} ${told.keepsFor(promisedDays)} ${wayOut}`;
     }
   }

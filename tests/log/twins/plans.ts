@@ -1,8 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { answerLog } from '../../../workers/studies/answerLog';
 import { run } from '../../../workers/engine/run';
-import { dailyMeans, heldDkh } from '../../../workers/studies/plan/holding';
-import { largestMoveDkh } from '../../../workers/studies/plan/largestMove';
+import { dailyMeans, heldDkh, largestMoveDkh } from '../../../workers/studies/plan/holding';
 import { doseWhere } from '../../../workers/studies/plan/root';
 import { threePlans, type Candidate } from '../../../workers/studies/plan/threePlans';
 import { drawOf } from './draw';
@@ -42,7 +41,9 @@ function inTruth(ended: Scenario, { scenario }: Candidate, times: number): Scena
 }
 
 /** What became of the plans that a twin's log led to; undefined when none could be made. */
-export function plansOf(number: number): { plans: PlanInTruth[]; refused: number; ms: number } | undefined {
+export function plansOf(
+  number: number,
+): { plans: PlanInTruth[]; refused: number; ms: number } | undefined {
   const draw = drawOf(number);
   const tank = drawTank(draw, carriers[number % 4]!, false);
   const { truth, kept } = keep(draw, tank, 'plain');
@@ -64,7 +65,7 @@ export function plansOf(number: number): { plans: PlanInTruth[]; refused: number
     return {
       ...{ id: plan.id, promisedDays: plan.promisedDays },
       farthestDkh: Math.max(...dailyMeans(outcome).map((dkh) => Math.abs(dkh - TARGET_DKH))),
-      largestMoveDkh: largestMoveDkh(outcome.trace),
+      largestMoveDkh: largestMoveDkh(outcome),
       allowedDkhPerDay: plan.scenario.limits.alkalinityChangeDkhPerDay,
       gramsOff: 1 / right - 1,
     };

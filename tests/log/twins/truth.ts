@@ -6,6 +6,7 @@ import type { Process } from '../../../shared/processes/process';
 import { processes } from '../../../shared/processes/registry';
 import { gramsForMgPerL } from '../../../shared/recipe/gramsFor';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { isUse } from '../../../shared/trace/trace';
 import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
 import { indexOf } from '../../../shared/species/block';
@@ -50,7 +51,6 @@ export interface Later {
 
 const LATER_DAYS = 14;
 const LAST_H = 48;
-const TAKEN_BY = ['calcification', 'precipitation', 'nitrification', 'denitrification', 'feeding'];
 
 /** How the twin differs from what its keeper would guess: nobody types any of this. */
 function hidden(draw: Draw, tank: Tank, variant: Variant): Scenario {
@@ -162,12 +162,13 @@ export function runTruth(
       ? { fromH: days * 24 * draw.between(0.4, 0.7), times: draw.between(1.15, 1.4) }
       : { fromH: 0, times: 1 };
   const done = whatIsDone(draw, tank);
-  const { pco2Uatm, omegaReference } = settle({ ...scenario, faults: [] }, usualOptions);
+  const reference = settle({ ...scenario, faults: [] }, usualOptions);
+  const { omegaReference } = reference;
   const registry = registryWith(step);
   const events = eventsOf(scenario, done);
-  const plan = compile(scenario, { pco2Uatm, omegaReference, events, registry });
+  const plan = compile(scenario, { ...reference, events, registry });
   const simulation = new Simulation(plan, usualOptions);
-  const rows = plan.ledger.flatMap(({ id }, row) => (TAKEN_BY.includes(id) ? [row] : []));
+  const rows = plan.ledger.flatMap(({ role }, row) => (isUse(role) ? [row] : []));
   const takenEq = () => rows.reduce((sum, row) => sum - simulation.books.ledgerEq[row]!, 0);
   const taken = () => (takenEq() * 1000) / meqPerLPerDkh / scenario.tank.volumeL;
   const endH = timesH.at(-1)!;

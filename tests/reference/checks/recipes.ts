@@ -1,4 +1,9 @@
-import { gramsForDkh, gramsForMgPerL, mgPerGram, saltGrams } from '../../../shared/recipe/gramsFor';
+import {
+  gramsForDkh,
+  gramsForMgPerL,
+  mgPerGram,
+  drySaltGrams,
+} from '../../../shared/recipe/gramsFor';
 import type { Check } from '../check';
 import { readTable } from '../table';
 import { additiveOf } from './additiveOf';
@@ -38,7 +43,7 @@ export function recipeChecks(): Check[] {
     source: '1.02334 kg/L × 35.16504 g/kg × 100 L (Millero et al. 2008), worked by hand',
     howVerified: 'computed',
     expected: 3598.6,
-    got: saltGrams(100, 35, 25),
+    got: drySaltGrams(100, 35, 25),
     tolerance: 0.1,
     unit: 'g',
   };

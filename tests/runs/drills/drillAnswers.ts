@@ -1,5 +1,6 @@
 import { clockText, spanText } from '../../../shared/verdict/clockText';
-import type { DrillOutcome, LineResult } from '../../../shared/verdict/drillOutcome';
+import type { DrillOutcome } from '../../../shared/verdict/drillOutcome';
+import type { LineResult } from '../../../shared/verdict/lineResult';
 
 const line = (outcome: DrillOutcome, id: string): LineResult =>
   outcome.lines.find((one) => one.id === id)!;

@@ -17,7 +17,7 @@ const fall = (values: number[]) => values[0]! - values.at(-1)!;
 const days = (values: number[]) => (values.length - 1) / 24;
 
 /** Rows of the ledger that are use, by the names of their CSV columns. */
-const USE = ['calcification', 'precipitation', 'nitrification', 'denitrification', 'feeding'];
+const USE = ['calcification', 'nitrification', 'denitrification', 'feeding'];
 
 function use(run: LessonRun, from: number, to: number): number {
   const of = columnsOf(run);
@@ -27,6 +27,11 @@ function use(run: LessonRun, from: number, to: number): number {
   }, 0);
   return taken;
 }
+
+/** What an hourly file cannot show of a measure: an hour's use before a sudden change. */
+export const betweenRows: Partial<Record<MeasureId, (run: LessonRun) => number>> = {
+  largestDailyChange: (run) => use(run, 0, 24) / 12,
+};
 
 /** Every measure of a lesson once more, from the exported file and by other arithmetic. */
 export const fromCsv: Partial<Record<MeasureId, (run: LessonRun) => number>> = {
@@ -43,7 +48,8 @@ export const fromCsv: Partial<Record<MeasureId, (run: LessonRun) => number>> = {
   },
   largestDailyChange: (run) => {
     const values = columnsOf(run)('alkalinity_dkh');
-    return Math.max(...values.slice(24).map((value, i) => Math.abs(value - values[i]!)));
+    const days = values.map((_, i) => values.slice(Math.max(0, i - 24), i + 1));
+    return Math.max(...days.map((day) => Math.max(...day) - Math.min(...day)));
   },
   calciumStart: (run) => columnsOf(run)('calcium_mg_l')[0]!,
   calciumEnd: (run) => columnsOf(run)('calcium_mg_l').at(-1)!,

@@ -1,3 +1,4 @@
+import { plainGrowth } from '../../../workers/engine/firstDay';
 import { describe, expect, it } from 'vitest';
 import { gasExchange } from '../../../shared/processes/gasExchange';
 import { meqPerLFromDkh } from '../../../shared/seawater';
@@ -5,7 +6,7 @@ import { patience } from '../../laws/size';
 import { misses } from '../../reference/check';
 import { quietTank } from '../quietTank';
 import { hydroxideUptakeChecks } from './checks/hydroxideUptake';
-import { mediaReactorChecks, reactorTank } from './checks/mediaReactor';
+import { calciumReactorChecks, reactorTank } from './checks/calciumReactor';
 import { refugiumChecks, refugiumTank } from './checks/refugium';
 import { tableSaltChecks } from './checks/tableSalt';
 import { changeOver, equivalents, mol, onlyTank } from './onlyTank';
@@ -27,7 +28,7 @@ describe('carbon dioxide from the air', () => {
         gas: { kLaPerH: 0.1, enhancement },
         evaporation: { surfaceM2 },
       });
-      const settings = gasExchange.settings({ scenario, volumeL: 300, omegaReference: 4 })!;
+      const settings = gasExchange.settings({ ...plainGrowth, scenario, volumeL: 300 })!;
       return gasExchange.rate(
         onlyView({ volumeL: 300, kLaPerH: 0.1, hTotal: 10 ** -phTotal }),
         settings,
@@ -40,12 +41,12 @@ describe('carbon dioxide from the air', () => {
   });
 });
 
-describe('a media reactor', () => {
+describe('a calcium reactor', () => {
   it(
     'brings drip × (effluent − tank), and makes a closed tank into its effluent in the end',
     () => {
-      expect(mediaReactorChecks()).toHaveLength(6);
-      expect(misses(mediaReactorChecks())).toEqual([]);
+      expect(calciumReactorChecks()).toHaveLength(6);
+      expect(misses(calciumReactorChecks())).toEqual([]);
     },
     patience,
   );
@@ -65,7 +66,7 @@ describe('a media reactor', () => {
   it('takes nothing from a tank that is stronger than its effluent', () => {
     const tank = onlyTank({
       tank: { alkalinityDkh: 12 },
-      mediaReactor: { dripLPerH: 5, effluentDkh: 8, effluentPhNbs: 7 },
+      calciumReactor: { dripLPerH: 5, effluentDkh: 8, effluentPhNbs: 7 },
     });
     const change = changeOver(tank, 24, { eq: equivalents, dic: (t) => mol(t, 'DIC') });
     expect(change.eq).toBe(0);

@@ -1,9 +1,13 @@
-import { indexOf, alkalinityEq } from '../../../shared/species/block';
+import type { TankEvent } from '../../../shared/events/event';
+import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
+import { emptyBlock, indexOf, alkalinityEq } from '../../../shared/species/block';
 import type { DissolvedId } from '../../../shared/species/species';
 import type { SimulationOptions } from '../../../workers/engine/simulation';
 import { compile } from '../../../workers/engine/compile';
 import { Simulation, usualOptions } from '../../../workers/engine/simulation';
 import { merge, quietTank } from '../quietTank';
+
+const NH3_G_PER_MOL = molarMassGPerMol({ N: 1, H: 3 });
 
 type Overrides = NonNullable<Parameters<typeof quietTank>[0]>;
 
@@ -16,8 +20,25 @@ const nothingLives = {
 };
 
 /** A closed tank at 25 °C in which nothing at all happens but what the check switches on. */
-export const onlyTank = (overrides: Overrides, options: SimulationOptions = usualOptions) =>
-  new Simulation(compile(quietTank(merge(nothingLives, overrides) as Overrides)), options);
+export const onlyTank = (
+  overrides: Overrides,
+  options: SimulationOptions = usualOptions,
+  events?: readonly TankEvent[],
+) =>
+  new Simulation(
+    compile(quietTank(merge(nothingLives, overrides) as Overrides), events && { events }),
+    options,
+  );
+
+/** Ammonium chloride poured in as the tank starts, mg of NH3 in each of its litres. */
+export const ammoniumAtStart = (mgPerL: number, volumeL = 300): TankEvent => ({
+  timeH: 0,
+  apply(_view, plant) {
+    const block = emptyBlock();
+    block[indexOf.TAN] = block[indexOf.Cl] = ((mgPerL / 1000) * volumeL) / NH3_G_PER_MOL;
+    plant.transfer('addition', 'outside', 'tank', block);
+  },
+});
 
 export const mol = ({ books }: Simulation, id: DissolvedId) => books.tank[indexOf[id]]!;
 export const equivalents = ({ books }: Simulation) => alkalinityEq(books.tank);

@@ -1,21 +1,23 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { clockText, spanText } from '../../../shared/verdict/clockText';
-import { drillLines } from '../../../shared/verdict/lines';
+import { watchedLines } from '../../../shared/verdict/lines';
 import { limitText, lineTexts } from '../../../shared/verdict/lineTexts';
 import { usualSpreads } from '../../../shared/verdict/spreads';
-import { drillHeadline, timelineOf } from '../../../shared/verdict/timeline';
+import { drillSentences } from '../../../shared/verdict/drillSentences';
+import { timelineOf } from '../../../shared/verdict/timeline';
 import type { SimulationOptions } from '../../engine/simulation';
-import { runDrill } from './drillRun';
 import { summaryOf, type Quantiles } from './ensembleSummary';
 import { memberOptions, runMember } from './memberResult';
+import { rehearse } from './rehearse';
 
 /** A drill as the command line tells it: what happens, moment by moment. */
-export function drillText(scenario: Scenario, options: SimulationOptions): string {
-  const outcome = runDrill(scenario, options);
+export async function drillText(scenario: Scenario, options: SimulationOptions): Promise<string> {
+  const answer = (await rehearse(scenario, options, async () => true))!;
+  const { outcome } = answer;
   const moments = timelineOf(scenario, outcome).map(
     ({ timeH, text }) => `  ${clockText(timeH, scenario.start.clockHour)}  ${text}`,
   );
-  return [`The drill: ${drillHeadline(outcome)}`, ...moments].join('\n');
+  return [`The drill: ${drillSentences(answer, scenario).join('\n')}`, ...moments].join('\n');
 }
 
 const range = (spread: Quantiles | undefined, text: (value: number) => string): string =>
@@ -32,8 +34,8 @@ export function ensembleText(
   const results = Array.from({ length: members }, (_, index) =>
     runMember(scenario, usualSpreads, seed, index, ownOptions),
   );
-  const { lines, dryAfterH } = summaryOf(results);
-  const rows = drillLines(scenario).map(({ quantity, limit, trouble }, i) => {
+  const { lines, dryShare, dryAfterH } = summaryOf(results);
+  const rows = watchedLines(scenario).map(({ quantity, limit, trouble }, i) => {
     const { share, afterH, worst } = lines[i]!;
     const { name, format } = lineTexts[quantity];
     const passed =
@@ -45,6 +47,6 @@ export function ensembleText(
   return [
     `${members} tanks, seed ${seed}; 5 / 50 / 95 %:`,
     ...rows,
-    `  reservoir empty after ${range(dryAfterH, spanText)}`,
+    `  reservoir empty before it was noticed: ${(dryShare * 100).toFixed(1)} %, after ${range(dryAfterH, spanText)}`,
   ].join('\n');
 }

@@ -2,7 +2,7 @@ import { withValue } from '../../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../../shared/scenario/fields';
 import { newFault } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { drillLines, type Line } from '../../../shared/verdict/lines';
+import { watchedLines, type Line } from '../../../shared/verdict/lines';
 import { usualSpreads, type Spreads } from '../../../shared/verdict/spreads';
 import { TrialRun } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
@@ -60,7 +60,7 @@ export function excess(
   chosen: readonly string[],
   options: SimulationOptions = usualOptions,
 ): number {
-  const lines = drillLines(dump).filter(({ id }) => chosen.includes(id));
+  const lines = watchedLines(dump).filter(({ id }) => chosen.includes(id));
   const trial = new TrialRun(dump, options, { lines, fromH: 0 });
   trial.advance(Infinity);
   return Math.max(...lines.map((line, i) => excessOf(line, trial.worst[i]!.value)));

@@ -1,6 +1,6 @@
 import { quantile } from 'd3-array';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { drillLines } from '../../../shared/verdict/lines';
+import { watchedLines } from '../../../shared/verdict/lines';
 import type { Spreads } from '../../../shared/verdict/spreads';
 import { TrialRun } from '../../engine/run';
 import { usualOptions } from '../../engine/simulation';
@@ -29,7 +29,7 @@ export function peakPh(question: MapQuestion, reservoirL: number, gramsPerL: num
   const options = memberOptions(dumpAt(plan, hour), usualOptions);
   const peaks = Array.from({ length: members }, (_, index) => {
     const dump = dumpOfMember(plan, hour, undefined, seed, index, spreads);
-    const lines = drillLines(dump).filter(({ id }) => id === 'phHigh');
+    const lines = watchedLines(dump).filter(({ id }) => id === 'phHigh');
     const trial = new TrialRun(dump, options, { lines, fromH: 0 });
     trial.advance(Infinity);
     return trial.worst[0]!.value;

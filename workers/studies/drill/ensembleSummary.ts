@@ -28,6 +28,8 @@ export interface Cause {
 export interface EnsembleSummary {
   readonly members: number;
   readonly lines: readonly LineSummary[];
+  /** Share of the tanks whose reservoir was empty before anybody noticed, and after how long. */
+  readonly dryShare: number;
   readonly dryAfterH: Quantiles | undefined;
   readonly ph: readonly Quantiles[];
   readonly dkh: readonly Quantiles[];
@@ -86,6 +88,7 @@ export function summaryOf(members: readonly MemberResult[]): EnsembleSummary {
   return {
     members: members.length,
     lines: ids.map((id, i) => lineSummary(id, i, members)),
+    dryShare: members.filter(({ dryAfterH }) => dryAfterH !== undefined).length / members.length,
     dryAfterH: quantiles(present(members.map(({ dryAfterH }) => dryAfterH))),
     ph: bandOf(members, ({ ph }) => ph),
     dkh: bandOf(members, ({ dkh }) => dkh),

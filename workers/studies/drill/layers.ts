@@ -1,7 +1,8 @@
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/drills';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { highest } from '../../../shared/verdict/measures';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import { lastOf } from '../../../shared/verdict/measures';
 import { dumpAt } from './dump';
 import { runDrill } from './drillRun';
 
@@ -56,12 +57,12 @@ export function layersOf(scenario: Scenario, hour: number): readonly Layer[] {
   ];
   return options
     .map(([title, change]) => {
-      const { trace } = runDrill(change(asLong(dump)));
+      const { trace, lines } = runDrill(change(asLong(dump)));
       return {
         title,
-        peakPh: highest(trace, 'ph_nbs').value,
-        peakDkh: highest(trace, 'alkalinity_dkh').value,
-        litres: highest(trace, 'topoff_l').value,
+        peakPh: lineOf(lines, 'phHigh').worst,
+        peakDkh: lineOf(lines, 'alkalinityHigh').worst,
+        litres: lastOf(trace, 'topoff_l'),
       };
     })
     .sort((a, b) => a.peakPh - b.peakPh);

@@ -1,11 +1,12 @@
 import { randomNormal } from 'd3-random';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { momentH } from '../../../shared/scenario/clock';
 import { withValue } from '../../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { withoutChalk } from '../../../shared/scenario/chalk';
 import { spreadKinds, type SpreadId, type Spreads } from '../../../shared/verdict/spreads';
+import { shifted } from './shifted';
 
 /** How far one member's tank is off in each respect, in standard deviations (the hour: −1 to 1). */
 export type Draws = Readonly<Record<SpreadId, number>>;
@@ -26,22 +27,6 @@ const within = (path: FieldPath, value: number): number => {
   const { min, max } = quantityAt(path).quantity;
   return Math.max(min, Math.min(max, value));
 };
-
-/** Moves what breaks, and what is done about it, to another hour; before the trial is a day later. */
-function shifted(scenario: Scenario, hours: number): Scenario {
-  const { clockHour } = scenario.start;
-  const first = Math.min(...scenario.faults.map((fault) => momentH(fault, clockHour)));
-  const by = first + hours < 0 ? hours + 24 : hours;
-  const move = <T extends { day: number; hour: number }>(thing: T): T => {
-    const clock = (thing.day - 1) * 24 + thing.hour + by;
-    return { ...thing, day: 1 + Math.floor(clock / 24), hour: ((clock % 24) + 24) % 24 };
-  };
-  return {
-    ...scenario,
-    faults: scenario.faults.map(move),
-    responses: scenario.responses.map(move),
-  };
-}
 
 /** One tank that the keeper's might be. */
 export function memberOf(scenario: Scenario, spreads: Spreads, draws: Draws): Scenario {
@@ -65,5 +50,5 @@ export function memberOf(scenario: Scenario, spreads: Spreads, draws: Draws): Sc
     [['start', 'phNbs'], within(['start', 'phNbs'], start.phNbs + spreads.startPh * draws.startPh)],
   ];
   const tankOf = changes.reduce((plan, [path, value]) => withValue(plan, path, value), scenario);
-  return shifted(tankOf, spreads.hour * draws.hour);
+  return shifted(withoutChalk(tankOf), spreads.hour * draws.hour);
 }

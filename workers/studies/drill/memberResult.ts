@@ -1,6 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn, type Trace } from '../../../shared/trace/trace';
-import { firstFaultH } from '../../../shared/verdict/drillOutcome';
+import { emptyFrom, firstFaultH } from '../../../shared/verdict/drillOutcome';
 import type { Spreads } from '../../../shared/verdict/spreads';
 import { settle } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
@@ -60,13 +60,12 @@ export function runMember(
   const { trace, lines, switchings } = runDrill(own, options);
   const fromH = firstFaultH(own);
   const after = (timeH: number | undefined) => (timeH === undefined ? undefined : timeH - fromH);
-  const dry = switchings.find(({ pipe, dry, timeH }) => pipe === 'topOff' && dry && timeH >= fromH);
   return {
     ...{ index, draws },
     lines: lines.map(({ id, firstH, worst, outsideH, backH }) => ({
       ...{ id, worst, outsideH, afterH: after(firstH), backAfterH: after(backH) },
     })),
-    dryAfterH: after(dry?.timeH),
+    dryAfterH: after(emptyFrom({ switchings }, fromH)),
     ph: hourlyFrom(trace, 'ph_nbs', fromH),
     dkh: hourlyFrom(trace, 'alkalinity_dkh', fromH),
   };

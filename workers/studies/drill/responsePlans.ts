@@ -1,9 +1,8 @@
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/drills';
+import { CO2_G_PER_L } from '../../../shared/events/carbonatedWater';
 import { newResponse } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
-import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 
 export interface ResponsePlan {
   readonly id: string;
@@ -19,64 +18,76 @@ export interface ResponseChoices {
   readonly changePercent: number;
 }
 
-/**
- * Carbon dioxide that brings a closed water back to its starting pH after so much hydroxide:
- * 0.896 mol for each equivalent, by the carbonate system at S 35 and 25 °C.
- */
-const MOL_PER_EQ = 0.896;
-const CO2_G_PER_MOL = molarMassGPerMol({ C: 1, O: 2 });
-const PORTIONS = 4;
+type Response = Scenario['responses'][number];
 
-/** A quarter of the demand each hour: there is time to measure between two portions. */
-export function co2GramsEach({ tank }: Scenario, riseDkh: number): number {
-  const eq = (riseDkh * meqPerLPerDkh * tank.volumeL) / 1000;
-  return (Math.max(0, eq) * MOL_PER_EQ * CO2_G_PER_MOL) / PORTIONS;
+/** When the first fault is noticed and ended: from then on something can be done. */
+function noticed({ faults }: Scenario): Pick<Response, 'day' | 'hour'> {
+  const first = faults[0]!;
+  const hour = first.hour + first.hours;
+  return { day: first.day + Math.floor(hour / 24), hour: hour % 24 };
 }
 
-/** What may be done once the fault is noticed, each on its own, and nothing at all. */
-export function responsePlans(
+export const withResponse = (
   scenario: Scenario,
-  choices: ResponseChoices,
-  riseDkh: number,
+  kind: Response['kind'],
+  own: Partial<Response>,
+): Scenario => ({
+  ...scenario,
+  responses: [newResponse(kind, { ...noticed(scenario), ...own })],
+});
+
+/** The same failure with nothing done at all, not even ended. */
+const leftAlone = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  faults: scenario.faults.map((fault) => ({ ...fault, hours: scenario.days * 24 })),
+});
+
+/** What needs no measuring meanwhile: each on its own, and nothing at all. */
+export function plainResponses(
+  scenario: Scenario,
+  { kLaPerH }: ResponseChoices,
 ): readonly ResponsePlan[] {
-  const first = scenario.faults[0]!;
-  const noticed = first.hour + first.hours;
-  const when = { day: first.day + Math.floor(noticed / 24), hour: noticed % 24 };
-  const stopped: Scenario = { ...scenario, responses: [] };
-  const forever = scenario.faults.map((fault) => ({ ...fault, hours: scenario.days * 24 }));
-  const withResponse = (response: Scenario['responses'][number]): Scenario => ({
-    ...stopped,
-    responses: [response],
-  });
-  const { kLaPerH, co2Ppm, co2Hours, changePercent } = choices;
   return [
-    { id: 'nothing', title: say.responses.nothing, scenario: { ...stopped, faults: forever } },
-    { id: 'stop', title: say.responses.stop, scenario: stopped },
+    { id: 'nothing', title: say.responses.nothing, scenario: leftAlone(scenario) },
+    { id: 'stop', title: say.responses.stop, scenario },
     {
       id: 'aerate',
       title: say.responses.aerate,
-      scenario: withResponse(newResponse('aerate', { ...when, hours: 72, kLaPerH })),
-    },
-    {
-      id: 'carbonated',
-      title: say.responses.carbonated,
-      scenario: withResponse(
-        newResponse('carbonatedWater', {
-          ...when,
-          co2GramsEach: co2GramsEach(scenario, riseDkh),
-          portions: PORTIONS,
-        }),
-      ),
-    },
-    {
-      id: 'co2Air',
-      title: say.responses.co2Air,
-      scenario: withResponse(newResponse('co2Air', { ...when, hours: co2Hours, co2Ppm })),
-    },
-    {
-      id: 'change',
-      title: say.responses.change(figure(changePercent)),
-      scenario: withResponse(newResponse('extraChange', { ...when, percent: changePercent })),
+      scenario: withResponse(scenario, 'aerate', { hours: 72, kLaPerH }),
     },
   ];
 }
+
+/** Carbonated water in so many portions, an hour apart. */
+export const carbonatedPlan = (
+  scenario: Scenario,
+  co2GramsEach: number,
+  portions: number,
+): ResponsePlan => ({
+  id: 'carbonated',
+  title:
+    portions === 0
+      ? say.responses.carbonatedNotNeeded
+      : say.responses.carbonated(String(portions), figure(co2GramsEach / CO2_G_PER_L, 2)),
+  scenario:
+    portions === 0
+      ? scenario
+      : withResponse(scenario, 'carbonatedWater', { co2GramsEach, portions }),
+});
+
+/** Air richer in CO2 for so long. */
+export const co2AirPlan = (scenario: Scenario, co2Ppm: number, hours: number): ResponsePlan => ({
+  id: 'co2Air',
+  title: hours === 0 ? say.responses.co2AirNotNeeded : say.responses.co2Air(figure(hours, 1)),
+  scenario: hours === 0 ? scenario : withResponse(scenario, 'co2Air', { hours, co2Ppm }),
+});
+
+/** Water changed at once, with the plan's own new water. */
+export const changePlan = (
+  scenario: Scenario,
+  { changePercent }: ResponseChoices,
+): ResponsePlan => ({
+  id: 'change',
+  title: say.responses.change(figure(changePercent)),
+  scenario: withResponse(scenario, 'extraChange', { percent: changePercent }),
+});

@@ -1,9 +1,16 @@
+import { withoutChalk } from '../../../shared/scenario/chalk';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { highest, lowest } from '../../../shared/verdict/measures';
+import { lineOf } from '../../../shared/verdict/lineResult';
 import type { SimulationOptions } from '../../engine/simulation';
 import { runDrill } from './drillRun';
-import { responsePlans, type ResponseChoices } from './responsePlans';
+import {
+  changePlan,
+  plainResponses,
+  type ResponseChoices,
+  type ResponsePlan,
+} from './responsePlans';
+import { carbonatedUntilBack, co2AirUntilBack } from './untilBack';
 
 /** How one response went: when pH was back for good, and how far it went below. */
 export interface ResponseResult {
@@ -20,28 +27,37 @@ export interface ResponseResult {
   readonly lowestDkh: number;
 }
 
-/** Every response against the same failure; the order is that of the plans. */
+function resultOf({ id, title, scenario }: ResponsePlan, options: SimulationOptions) {
+  const { trace, lines } = runDrill(scenario, options);
+  const high = lineOf(lines, 'phHigh');
+  return {
+    ...{ id, title, outsideH: high.outsideH, backH: high.backH },
+    neverLeft: high.firstH === undefined,
+    ph: readColumn(trace, 'ph_nbs').slice(),
+    dkh: readColumn(trace, 'alkalinity_dkh').slice(),
+    peakPh: high.worst,
+    lowestPh: lineOf(lines, 'phLow').worst,
+    lowestDkh: lineOf(lines, 'alkalinityLow').worst,
+  };
+}
+
+/** Every response against the same failure, without chalk; those with CO2 end once pH is back. */
 export async function tryResponses(
-  scenario: Scenario,
+  asked: Scenario,
   choices: ResponseChoices,
   options: SimulationOptions,
   pause: () => Promise<boolean>,
 ): Promise<ResponseResult[] | undefined> {
-  const { trace } = runDrill(scenario, options);
-  const riseDkh = highest(trace, 'alkalinity_dkh').value - scenario.tank.alkalinityDkh;
+  const scenario: Scenario = { ...withoutChalk(asked), responses: [] };
+  const plans = [
+    ...plainResponses(scenario, choices).map((plan) => () => plan),
+    () => carbonatedUntilBack(scenario, options),
+    () => co2AirUntilBack(scenario, choices, options),
+    () => changePlan(scenario, choices),
+  ];
   const results: ResponseResult[] = [];
-  for (const { id, title, scenario: plan } of responsePlans(scenario, choices, riseDkh)) {
-    const outcome = runDrill(plan, options);
-    const line = outcome.lines.find((one) => one.id === 'phHigh')!;
-    results.push({
-      ...{ id, title, outsideH: line.outsideH, backH: line.backH },
-      neverLeft: line.firstH === undefined,
-      ph: readColumn(outcome.trace, 'ph_nbs').slice(),
-      dkh: readColumn(outcome.trace, 'alkalinity_dkh').slice(),
-      peakPh: line.worst,
-      lowestPh: lowest(outcome.trace, 'ph_nbs').value,
-      lowestDkh: lowest(outcome.trace, 'alkalinity_dkh').value,
-    });
+  for (const planOf of plans) {
+    results.push(resultOf(planOf(), options));
     if (!(await pause())) return undefined;
   }
   return results;

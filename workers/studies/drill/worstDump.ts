@@ -1,5 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { highest } from '../../../shared/verdict/measures';
+import { lineOf } from '../../../shared/verdict/lineResult';
 import { run } from '../../engine/run';
 import { dumpAt, worstHour } from './dump';
 
@@ -14,10 +14,10 @@ export interface WorstDump {
 export function worstDump(scenario: Scenario): WorstDump | undefined {
   if (scenario.topOff.reservoirL === 0) return undefined;
   const clockHour = worstHour(scenario, ['phHigh']);
-  const { trace } = run(dumpAt(scenario, clockHour));
+  const { lines } = run(dumpAt(scenario, clockHour));
   return {
     clockHour,
-    peakPh: highest(trace, 'ph_nbs').value,
-    peakDkh: highest(trace, 'alkalinity_dkh').value,
+    peakPh: lineOf(lines, 'phHigh').worst,
+    peakDkh: lineOf(lines, 'alkalinityHigh').worst,
   };
 }

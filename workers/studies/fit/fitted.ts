@@ -2,7 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import type { Observation } from './asItHappened';
 import { doubtsOf, type Doubt } from './doubts';
 import type { Square } from './leastSquares';
-import type { EndWater, Model } from './model';
+import type { Model } from './model';
 import { withinBounds } from './parameters';
 import { pastOf, type PastLook } from './past';
 import type { Jump, Settlement } from './robust';
@@ -30,7 +30,6 @@ export interface FittedPoint extends Observation {
 /** The tank when the log ends: what the forecast, the plans and the corrections begin with. */
 export interface Now {
   readonly dkh: number;
-  readonly water: EndWater;
   /** What life takes, by the ledger of the fitted run and what it wandered off. */
   readonly useDkhPerDay: number;
   /** Of: level, use, growth in % a day. */
@@ -106,7 +105,6 @@ function nowOf(
   const rows = [ofLevel, ofUse, ofGrowth];
   const scenario = model.scenarioFor(values);
   return {
-    water: course.endWater,
     dkh: course.endDkh + sumOf(ofLevel, settlement.mean),
     useDkhPerDay: course.useDkhPerDay + sumOf(ofUse, settlement.mean),
     covariance: rows.map((a, i) =>

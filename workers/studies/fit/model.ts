@@ -1,6 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
-import { indexOf } from '../../../shared/species/block';
+import { isUse } from '../../../shared/trace/trace';
 import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 import { compile } from '../../engine/compile';
 import { settle, type Settled } from '../../engine/settle';
@@ -14,15 +13,6 @@ const LEFT = 0;
 /** Use is what the corals took in the last two days: whole days, so that the hour does not matter. */
 const USE_OVER_H = 48;
 const LOOK_H = 3;
-const MG_PER_MMOL = { Ca: molarMassGPerMol({ Ca: 1 }), Mg: molarMassGPerMol({ Mg: 1 }) };
-
-const TAKEN_BY = ['calcification', 'precipitation', 'nitrification', 'denitrification', 'feeding'];
-
-/** Salts when the log ends, as doses and growth have moved them. */
-export type EndWater = Pick<
-  Scenario['tank'],
-  'calciumMgPerL' | 'magnesiumMgPerL' | 'salinityPractical'
->;
 
 /** The run of a log with given parameters. */
 export interface Course {
@@ -32,18 +22,10 @@ export interface Course {
   readonly past: readonly { readonly timeH: number; readonly dkh: number }[];
   /** Alkalinity when the log ends. */
   readonly endDkh: number;
-  /** What else has moved by then. */
-  readonly endWater: EndWater;
   /** What the corals took at the end, by the engine's own ledger. */
   readonly useDkhPerDay: number;
   readonly settled: Settled;
 }
-
-const saltsOf = ({ view }: Simulation): EndWater => ({
-  calciumMgPerL: view.mgPerL(indexOf.Ca, MG_PER_MMOL.Ca),
-  magnesiumMgPerL: view.mgPerL(indexOf.Mg, MG_PER_MMOL.Mg),
-  salinityPractical: view.salinityPractical,
-});
 
 /** Runs the tank with given parameters and reads it where the log was read. */
 export class Model {
@@ -88,15 +70,13 @@ export class Model {
     const { observations, events, endH } = this.happened;
     const { factors } = this.options;
     this.settled = settle(scenario, this.options, this.settled?.settled ? this.settled : undefined);
-    const { pco2Uatm, omegaReference } = this.settled;
     const plan = compile(scenario, {
-      pco2Uatm,
-      omegaReference,
+      ...this.settled,
       events,
       ...(factors && { factors }),
     });
     const simulation = new Simulation(plan, this.options);
-    const takers = plan.ledger.flatMap(({ id }, row) => (TAKEN_BY.includes(id) ? [row] : []));
+    const takers = plan.ledger.flatMap(({ role }, row) => (isUse(role) ? [row] : []));
     const takenDkh = () =>
       (takers.reduce((sum, row) => sum - simulation.books.ledgerEq[row]!, 0) * 1000) /
       meqPerLPerDkh /
@@ -109,7 +89,6 @@ export class Model {
     });
     const fromH = Math.max(0, endH - USE_OVER_H);
     let [before, endDkh, useDkhPerDay] = [0, LEFT, LEFT];
-    let endWater: EndWater = scenario.tank;
     const marks = [
       ...observations.map(({ timeH, kind }, i) => ({
         timeH,
@@ -126,11 +105,10 @@ export class Model {
       }
       simulation.advanceTo(endH);
       endDkh = simulation.view.alkalinityDkh;
-      endWater = saltsOf(simulation);
       useDkhPerDay = ((takenDkh() - before) * 24) / (endH - fromH);
     } catch (error) {
       if (!(error instanceof LeftRange)) throw error;
     }
-    return { water, past, endDkh, endWater, useDkhPerDay, settled: this.settled };
+    return { water, past, endDkh, useDkhPerDay, settled: this.settled };
   }
 }

@@ -13,16 +13,6 @@ const bounded = (path: string[], value: number): number => {
   return Math.max(min, Math.min(max, value));
 };
 
-/** Salts of the fitted run, as a plan may hold them. */
-const saltsOf = ({ water }: Fit['now']) => ({
-  calciumMgPerL: bounded(['tank', 'calciumMgPerL'], Math.round(water.calciumMgPerL)),
-  magnesiumMgPerL: bounded(['tank', 'magnesiumMgPerL'], Math.round(water.magnesiumMgPerL)),
-  salinityPractical: bounded(
-    ['tank', 'salinityPractical'],
-    Number(water.salinityPractical.toFixed(2)),
-  ),
-});
-
 /**
  * The tank when the log ends: its newest water, what the corals take there, and the law as the log
  * has it (the saturation that use refers to stays the log's). The first two days of its run take what
@@ -35,7 +25,7 @@ export function tankNow(
   habits: Habits,
   options: SimulationOptions,
 ): Scenario {
-  const newest = withNewestWater({ ...plan, tank: { ...plan.tank, ...saltsOf(now) } }, readings);
+  const newest = withNewestWater(plan, readings);
   const { growthPercentPerDay, useDkhPerDay } = scenario.corals;
   const grown = useDkhPerDay * Math.exp(((growthPercentPerDay / 100) * endH) / 24);
   const withUse = (use: number): Scenario => ({

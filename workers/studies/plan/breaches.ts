@@ -1,64 +1,35 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import {
-  drillLines,
-  limitLines,
-  type Line,
-  type LineQuantity,
-} from '../../../shared/verdict/lines';
-import { TrialRun, type Run } from '../../engine/run';
+import type { LineResult } from '../../../shared/verdict/lineResult';
+import { run, type Run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 
-/** A limit that a run passes, and by how much at worst. */
-export interface Breach {
-  readonly line: string;
-  readonly quantity: LineQuantity;
-  readonly limit: number;
-  readonly worst: number;
-  readonly timeH: number;
-  /** First moment beyond it, h of the run. */
-  readonly firstH: number;
-}
-
-/** A run with everything that it passes. */
+/** A run with every limit that it passes. */
 export interface Watched {
   readonly run: Run;
-  readonly worst: Readonly<Record<string, number>>;
-  readonly breaches: readonly Breach[];
+  readonly breaches: readonly LineResult[];
 }
 
 export type Watch = (scenario: Scenario) => Watched;
 
-/** How far the tank is beyond a line already: a plan may not take it any farther. */
-export type Already = Readonly<Record<string, number>>;
+/** How the tank fares as it runs today: a plan may not take it any farther outside. */
+export type Today = readonly LineResult[];
 
 /** Rounding and the phase of a pump move the worst of a day by so much, in shares of the limit. */
 const SAME = 0.005;
 
-const linesOf = (scenario: Scenario): Line[] => {
-  const all = [...limitLines(scenario), ...drillLines(scenario)];
-  return all.filter(({ id }, i) => all.findIndex((line) => line.id === id) === i);
-};
-
-const beyond = ({ trouble, limit }: Line, value: number): number =>
+const beyond = ({ trouble, limit }: LineResult, value: number): number =>
   trouble === 'above' ? value - limit : limit - value;
 
-/** Runs and watches every limit of the keeper's, step by step. */
+/** Runs, and tells what is passed and was not passed as far today. */
 export const watching =
-  (options: SimulationOptions, already: Already = {}): Watch =>
+  (options: SimulationOptions, today: Today = []): Watch =>
   (scenario) => {
-    const lines = linesOf(scenario);
-    const trial = new TrialRun(scenario, options, { lines, fromH: 0 });
-    trial.advance(Infinity);
-    const run = trial.result();
-    const worst = Object.fromEntries(lines.map(({ id }, i) => [id, trial.worst[i]!.value]));
-    const breaches = lines.flatMap((line, i): Breach[] => {
-      const { value, timeH } = trial.worst[i]!;
-      const allowed = Math.max(0, beyond(line, already[line.id] ?? line.limit));
-      if (beyond(line, value) <= allowed + SAME * Math.abs(line.limit)) return [];
-      const first = run.crossings.find((one) => one.limit === line.id && one.into === 'outside');
-      const firstH = first?.timeH ?? 0;
-      const { id, quantity, limit } = line;
-      return [{ line: id, quantity, limit, worst: value, timeH, firstH }];
+    const outcome = run(scenario, options);
+    const breaches = outcome.lines.filter((line) => {
+      if (line.firstH === undefined) return false;
+      const before = today.find(({ id }) => id === line.id)?.worst ?? line.limit;
+      const allowed = Math.max(0, beyond(line, before)) + SAME * Math.abs(line.limit);
+      return beyond(line, line.worst) > allowed;
     });
-    return { run, worst, breaches };
+    return { run: outcome, breaches };
   };

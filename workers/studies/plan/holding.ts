@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
+import { lineOf } from '../../../shared/verdict/lineResult';
 import type { Run } from '../../engine/run';
 import { doseWhere } from './root';
 
@@ -37,3 +38,6 @@ export const holdingDose = (
   most: number,
 ): number | undefined =>
   doseWhere((dose) => heldDkh(runPlan(withDose(dose))) - targetDkh, 0, most, CLOSE_DKH);
+
+/** Largest move of alkalinity within any twenty-four hours, up or down, dKH. */
+export const largestMoveDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityChange').worst;

@@ -1,12 +1,13 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { dumpHolds } from './fullDump';
 import { dailyMeans, PLAN_DAYS } from './holding';
-import type { Breach, Watch } from './breaches';
+import type { LineResult } from '../../../shared/verdict/lineResult';
+import type { Watch } from './breaches';
 
 /** Why a plan is not offered. */
 export type Refusal =
   /** It passes a limit before the next weekly test. */
-  | { readonly kind: 'breach'; readonly breach: Breach }
+  | { readonly kind: 'breach'; readonly breach: LineResult }
   /** It stops, or ends away from the target. */
   | { readonly kind: 'offTarget'; readonly endsDkh: number }
   /** Its own reservoir, going in at once, would pass what harms. */
@@ -32,9 +33,9 @@ export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => (
 export function judged(watch: Watch, scenario: Scenario, giveOrTakeDkhPerDay: number): Judged {
   const uses = [0, -1, 1].map((side) => scenario.corals.useDkhPerDay + side * giveOrTakeDkhPerDay);
   const runs = uses.map((use) => watch(withUse(scenario, use)));
-  const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH - b.firstH);
+  const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH! - b.firstH!);
   const stopsH = runs.map(({ run }) => run.stopped?.timeH ?? PLAN_DAYS * 24);
-  const insideH = Math.min(...stopsH, ...all.map(({ firstH }) => firstH));
+  const insideH = Math.min(...stopsH, ...all.map(({ firstH }) => firstH!));
   const promisedDays = Math.max(0, Math.floor(insideH / 24));
   return { promisedDays, refusal: refusalOf() };
 

@@ -4,7 +4,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import type { Correction } from './correct';
 import type { RunPlan } from './holding';
-import { largestMoveDkh } from './largestMove';
+import { largestMoveDkh } from './holding';
 import { doseWhere } from './root';
 
 /** A daily limit is kept with a tenth to spare. */
@@ -62,7 +62,7 @@ export function raise(
     );
     const grams = alone >= -CLOSE_DKH ? 0 : doseWhere(off, 0, most, CLOSE_DKH);
     const scenario = scenarioWith(scaleText(grams ?? 0));
-    const largestDailyDkh = largestMoveDkh(runPlan(scenario).trace);
+    const largestDailyDkh = largestMoveDkh(runPlan(scenario));
     if (grams !== undefined && largestDailyDkh <= limit) {
       return scaleText(grams) === 0
         ? { kind: 'rises', days, scenario, largestDailyDkh }

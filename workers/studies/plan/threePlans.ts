@@ -7,7 +7,7 @@ import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
 import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import { watching, type Already, type Watch } from './breaches';
+import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
 import { judged, type Judged } from './offered';
 import {
@@ -50,8 +50,8 @@ function withReference(now: Scenario, options: SimulationOptions): Scenario {
 }
 
 /** A plan begins at the target: where alkalinity stands today is no excuse. */
-const withoutAlkalinity = (worst: Already): Already =>
-  Object.fromEntries(Object.entries(worst).filter(([id]) => !id.startsWith('alkalinity')));
+const withoutAlkalinity = (today: Today): Today =>
+  today.filter(({ quantity }) => quantity !== 'alkalinity' && quantity !== 'alkalinityChange');
 
 function replay(watch: Watch, way: Way, question: PlanQuestion): Candidate {
   const { scenario } = way;
@@ -78,7 +78,7 @@ export function threePlans(
   const { targetDkh } = question;
   const now = withReference(question.now, options);
   const today = watching(options)({ ...now, days: TODAY_DAYS });
-  const watch = watching(options, withoutAlkalinity(today.worst));
+  const watch = watching(options, withoutAlkalinity(today.run.lines));
   const runPlan = (scenario: Scenario) => watch(scenario).run;
   const atTarget: Scenario = {
     ...now,

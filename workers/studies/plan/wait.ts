@@ -2,7 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import type { Correction } from './correct';
 import type { RunPlan } from './holding';
-import { largestMoveDkh } from './largestMove';
+import { largestMoveDkh } from './holding';
 import { doseWhere } from './root';
 
 const SPARE = 0.9;
@@ -26,8 +26,7 @@ export function wait(
   targetDkh: number,
 ): Extract<Correction, { kind: 'wait' | 'tooFast' }> {
   const limit = upkeep.limits.alkalinityChangeDkhPerDay;
-  const move = (share: number) =>
-    largestMoveDkh(runPlan({ ...dosedAt(upkeep, share), days: 3 }).trace);
+  const move = (share: number) => largestMoveDkh(runPlan({ ...dosedAt(upkeep, share), days: 3 }));
   const still = (share: number) => limit * SPARE - move(share);
   const needed = still(0) >= 0 ? 0 : (doseWhere(still, 0, 1, CLOSE_DKH) ?? 1);
   const shareOfDose = upToHundredth(needed);
@@ -36,7 +35,7 @@ export function wait(
   const there = dkh.findIndex((value) => value <= targetDkh);
   const days = there < 0 ? undefined : there / 24;
   const shown = { ...scenario, days: Math.max(1, Math.ceil(days ?? MOST_DAYS)) };
-  const largestDailyDkh = largestMoveDkh(runPlan(shown).trace);
+  const largestDailyDkh = largestMoveDkh(runPlan(shown));
   return largestDailyDkh > limit
     ? { kind: 'tooFast', mostDkhPerDay: limit }
     : { kind: 'wait', days, shareOfDose, scenario: shown, largestDailyDkh };

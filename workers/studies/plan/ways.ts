@@ -71,7 +71,8 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
   const { tank, corals, limits } = scenario;
   const solve = (carbonate: Carbonate) => {
     const dkhPerMl = gramsForDkh(carbonate, 1, tank.volumeL);
-    const most = (3 * (corals.useDkhPerDay + 0.5) * dkhPerMl * 1000) / 60;
+    const enough = (3 * (corals.useDkhPerDay + 0.5) * dkhPerMl * 1000) / 60;
+    const most = Math.min(enough, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max);
     const withDose = (ml: number) => ({
       ...scenario,
       dosers: stocked(twoPart(carbonate, ml, scenario)),

@@ -1,3 +1,4 @@
+import { plainGrowth } from '../../../../workers/engine/firstDay';
 import { calcification } from '../../../../shared/processes/calcification';
 import type { Check } from '../../../reference/check';
 import { quietTank } from '../../quietTank';
@@ -13,7 +14,7 @@ interface Coral {
 export function growthFactor(coral: Coral, day: number, tempC = 25, startTempC = 25): number {
   const corals = { useDkhPerDay: 1, ...coral };
   const scenario = quietTank({ tank: { tempC: startTempC }, corals });
-  const settings = calcification.settings({ scenario, volumeL: 300, omegaReference: 4 })!;
+  const settings = calcification.settings({ ...plainGrowth, scenario, volumeL: 300 })!;
   const rate = (timeH: number, at: number) =>
     calcification.rate(onlyView({ timeH, tempC: at }), settings);
   return rate(day * 24, tempC) / rate(0, startTempC);

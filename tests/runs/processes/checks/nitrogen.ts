@@ -1,6 +1,6 @@
 import type { Check } from '../../../reference/check';
-import { changeOver, equivalents, mol, onlyTank } from '../onlyTank';
-import type { Simulation } from '../../../../workers/engine/simulation';
+import { ammoniumAtStart, changeOver, equivalents, mol, onlyTank } from '../onlyTank';
+import { usualOptions, type Simulation } from '../../../../workers/engine/simulation';
 import { molarMassGPerMol } from '../../../../shared/seawater';
 import { indexOf } from '../../../../shared/species/block';
 
@@ -25,7 +25,7 @@ const fedTank = () =>
   });
 
 const ammoniumTank = () =>
-  onlyTank({ days: 20, tank: { ammoniaMgPerL: 5 }, filter: { nitrificationPerH: 5 } });
+  onlyTank({ days: 20, filter: { nitrificationPerH: 5 } }, usualOptions, [ammoniumAtStart(5)]);
 
 function eqPerNitrateRemoved(): number {
   const tank = onlyTank({

@@ -6,13 +6,13 @@ const startDkh = 8;
 const reactor = { dripLPerH: 4, effluentDkh: 25, effluentPhNbs: 6.6 };
 
 export const reactorTank = () =>
-  onlyTank({ days: 60, tank: { volumeL, alkalinityDkh: startDkh }, mediaReactor: reactor });
+  onlyTank({ days: 60, tank: { volumeL, alkalinityDkh: startDkh }, calciumReactor: reactor });
 
 /** What drips in at a fixed strength, and out as the tank is, fills the gap exponentially. */
 const filled = (hours: number) => 1 - Math.exp((-reactor.dripLPerH * hours) / volumeL);
 const filledDkh = (hours: number) => startDkh + (reactor.effluentDkh - startDkh) * filled(hours);
 
-export function mediaReactorChecks(): Check[] {
+export function calciumReactorChecks(): Check[] {
   const tank = reactorTank();
   const origin = {
     source: 'drip × (effluent − tank), solved by hand',

@@ -16,7 +16,7 @@ interface Settings {
 }
 
 function settings({ scenario }: Start): Settings | null {
-  const { dripLPerH, effluentDkh, effluentPhNbs } = scenario.mediaReactor;
+  const { dripLPerH, effluentDkh, effluentPhNbs } = scenario.calciumReactor;
   if (dripLPerH === 0) return null;
   return { dripLPerH, effluentEqPerL: (effluentDkh * meqPerLPerDkh) / 1000, effluentPhNbs };
 }
@@ -51,7 +51,8 @@ function effluentDicMolPerKg(view: View, s: Settings): number {
 /** Coral gravel dissolves in water made acid with carbon dioxide. */
 export const reactorMedia = defineProcess<Settings>({
   id: 'reactorMedia',
-  label: say.mediaReactor,
+  label: say.calciumReactor,
+  role: 'exchange',
   cites: ['wolfGladrow2007'],
   settings,
   reaction: () => new Reaction({ reactorMedia: -1, Ca: 1, DIC: 1 }),
@@ -61,7 +62,8 @@ export const reactorMedia = defineProcess<Settings>({
 /** The carbon dioxide that the effluent carries beyond that of the tank and of the gravel. */
 export const reactorCo2 = defineProcess<Settings>({
   id: 'reactorCo2',
-  label: say.mediaReactorCo2,
+  label: say.calciumReactorCo2,
+  role: 'exchange',
   cites: ['lueker2000'],
   settings,
   reaction: () => new Reaction({ reactorCO2: -1, DIC: 1 }),

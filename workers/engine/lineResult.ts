@@ -1,6 +1,6 @@
-import type { Crossing } from '../../../shared/trace/trace';
-import type { LineResult } from '../../../shared/verdict/drillOutcome';
-import type { Line } from '../../../shared/verdict/lines';
+import type { Crossing } from '../../shared/trace/trace';
+import type { LineResult } from '../../shared/verdict/lineResult';
+import type { Line } from '../../shared/verdict/lines';
 
 interface Worst {
   readonly value: number;

@@ -1,0 +1,102 @@
+import type { Scenario } from '../scenario/schema';
+import { say } from '../words/drillTold';
+import { figure, figureText } from '../words/figure';
+import { clockText, spanText } from './clockText';
+import {
+  emptyFrom,
+  firstFaultH,
+  type DrillAnswer,
+  type DrillOutcome,
+  type OtherEnd,
+} from './drillOutcome';
+import { lineOf, type LineResult } from './lineResult';
+import { limitText, lineTexts } from './lineTexts';
+import { phText } from './texts';
+
+const phTold = (ph: number) => figureText(phText(ph));
+
+/** What passed beside pH, in a few words. */
+const sideText = ({ quantity, trouble, limit }: LineResult): string =>
+  (trouble === 'above' ? say.goesAbove : say.goesBelow)(
+    lineTexts[quantity].name,
+    figureText(limitText(quantity, limit)),
+  );
+
+/** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
+export function drillHeadline({ lines }: Pick<DrillOutcome, 'lines'>): string {
+  const [high, harm] = [lineOf(lines, 'phHigh'), lineOf(lines, 'phHarm')];
+  const passed = lines.filter(({ firstH, already }) => firstH !== undefined && !already);
+  const peak = phTold(high.worst);
+  if (passed.length === 0) return say.allInside(peak);
+  if (high.firstH === undefined) return say.phInsideBut(peak, passed.map(sideText).join(', '));
+  const isBack = high.backH !== undefined;
+  const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
+  if (harm.firstH === undefined) {
+    return (isBack ? say.phBelowHarm : say.phBelowHarmNotBack)(peak, harmPh, highPh, span);
+  }
+  const harmSpan = spanText(harm.outsideH);
+  return (isBack ? say.phAboveHarm : say.phAboveHarmNotBack)(peak, harmPh, harmSpan, highPh, span);
+}
+
+/** What else passes beside a pH that is the news. */
+function besidePh({ lines }: DrillOutcome): string {
+  if (lineOf(lines, 'phHigh').firstH === undefined) return '';
+  const others = lines.filter(
+    ({ firstH, already, quantity }) => firstH !== undefined && !already && quantity !== 'ph',
+  );
+  return others.length === 0 ? '' : say.also(others.map(sideText).join(', '));
+}
+
+function chalkSentence({ lines }: OtherEnd): string {
+  const harm = lineOf(lines, 'phHarm');
+  const peak = phTold(lineOf(lines, 'phHigh').worst);
+  return harm.firstH === undefined
+    ? say.chalk.below(peak, figure(harm.limit))
+    : say.chalk.above(peak, figure(harm.limit), spanText(harm.outsideH));
+}
+
+/** What nobody noticing would add; nothing where it changes nothing. */
+function leftAloneSentence({ outcome, leftAlone }: DrillAnswer, scenario: Scenario): string {
+  if (!leftAlone) return '';
+  const [now, then] = [lineOf(outcome.lines, 'phHigh'), lineOf(leftAlone.lines, 'phHigh')];
+  const clock = (timeH: number) => clockText(timeH, scenario.start.clockHour);
+  const wasEmpty = emptyFrom(outcome, firstFaultH(scenario)) !== undefined;
+  if (leftAlone.emptyH !== undefined && !wasEmpty) {
+    return say.leftAlone.empty(clock(leftAlone.emptyH), phTold(then.worst));
+  }
+  return then.worst > now.worst + 0.02
+    ? say.leftAlone.peak(phTold(then.worst), clock(then.worstH))
+    : '';
+}
+
+/** What matters to these failures and is not in the model, said in the same breath. */
+const notModelled = ({ faults }: Scenario): string =>
+  faults.some(({ kind }) => kind === 'powerCut' || kind === 'heater') ? say.noOxygen : '';
+
+/**
+ * The whole answer of a drill, the worse first: why one failure has several peaks is said where
+ * they stand.
+ */
+export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonly string[] {
+  const { outcome, worst, chalk } = answer;
+  const { clockHour } = scenario.start;
+  const { stopped } = outcome;
+  const firstH = firstFaultH(scenario);
+  if (stopped && stopped.timeH <= firstH) return [say.stopsBefore, stopped.reason];
+  const set = drillHeadline(outcome);
+  const headline = worst
+    ? say.worstHour(
+        phTold(worst.peakPh),
+        clockText(worst.clockHour, 0),
+        clockText((firstH + clockHour) % 24, 0),
+        set,
+      )
+    : set;
+  return [
+    headline,
+    notModelled(scenario),
+    besidePh(outcome),
+    leftAloneSentence(answer, scenario),
+    chalk ? chalkSentence(chalk) : '',
+  ].filter((text) => text !== '');
+}

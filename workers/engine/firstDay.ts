@@ -1,0 +1,75 @@
+import { dayWeights, stopOmegaFor, USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
+import type { GrowthReference } from '../../shared/processes/process';
+import { noFactors } from '../../shared/scenario/factors';
+import type { Scenario } from '../../shared/scenario/schema';
+import { Between } from './between';
+import { compile, type Plan } from './compile';
+import { LitPath } from './litPath';
+import { Simulation, type SimulationOptions } from './simulation';
+
+/** What the run-in tries a day with; without a CO2 the water starts as the scenario says. */
+export interface Tried extends GrowthReference {
+  readonly pco2Uatm: number | undefined;
+}
+
+/** What a tried day came to. */
+export interface Day {
+  readonly endPco2Uatm: number;
+  /** What growth refers to if the next day is as this one: it then takes what was typed. */
+  readonly wanted: GrowthReference;
+}
+
+export const plainGrowth: GrowthReference = {
+  omegaReference: 4,
+  stopOmega: USUAL_STOP_OMEGA,
+  otherUseEqPerDay: 0,
+};
+
+/** Equivalents that what lives, corals' growth aside, has taken from the tank. */
+const otherUseEq = ({ ledger, books }: Plan): number =>
+  ledger.reduce((sum, { role }, i) => (role === 'life' ? sum - books.ledgerEq[i]! : sum), 0);
+
+/** Watches the saturation of a tank as it steps through a day. */
+function watchPath(simulation: Simulation, { corals, lights }: Scenario): LitPath {
+  const between = new Between(simulation);
+  const weights = dayWeights(corals.lightDarkRatio, lights.hours);
+  const litAt = (timeH: number, omega: number) => ({
+    weight: weights.dark + (weights.light - weights.dark) * simulation.view.lightAt(timeH),
+    omega,
+  });
+  const path = new LitPath();
+  let lastH = 0;
+  let lastOmega = simulation.view.omegaAragonite;
+  simulation.onStep = () => {
+    const { timeH, omegaAragonite } = simulation.view;
+    const middle = litAt((lastH + timeH) / 2, between.at(0.5).omegaAragonite);
+    path.add(timeH - lastH, litAt(lastH, lastOmega), middle, litAt(timeH, omegaAragonite));
+    lastH = timeH;
+    lastOmega = omegaAragonite;
+  };
+  return path;
+}
+
+/** Runs the plan's first day, without its events. */
+export function runDay(scenario: Scenario, tried: Tried, options: SimulationOptions): Day {
+  const { pco2Uatm, ...growth } = tried;
+  const plan = compile(scenario, {
+    ...growth,
+    withoutEvents: true,
+    factors: options.factors ?? noFactors,
+    ...(pco2Uatm === undefined ? {} : { pco2Uatm }),
+  });
+  const simulation = new Simulation(plan, options);
+  const path = watchPath(simulation, scenario);
+  simulation.advanceTo(24);
+  const { omegaReference: given } = scenario.start;
+  return {
+    endPco2Uatm: simulation.view.pco2Uatm,
+    wanted: {
+      otherUseEqPerDay: otherUseEq(plan),
+      // A reference that the keeper gives stands, and the day takes what follows from it.
+      omegaReference: given > 0 ? given : path.meanOmega,
+      stopOmega: given > 0 ? USUAL_STOP_OMEGA : stopOmegaFor(path.lowestOmega),
+    },
+  };
+}

@@ -1,0 +1,61 @@
+import { momentH } from '../../../shared/scenario/clock';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { Run } from '../../engine/run';
+import type { SimulationOptions } from '../../engine/simulation';
+import { co2DemandG } from './co2Demand';
+import { runDrill } from './drillRun';
+import {
+  carbonatedPlan,
+  co2AirPlan,
+  type ResponseChoices,
+  type ResponsePlan,
+} from './responsePlans';
+
+/** A quarter of the demand at a time: there is time to measure between two portions. */
+const PORTIONS = 4;
+const MOST_PORTIONS = 8;
+/** A shorter stretch cannot be set. */
+const SHORTEST_H = 0.05;
+
+const noticedH = ({ faults, start }: Scenario): number =>
+  momentH(faults[0]!, start.clockHour) + faults[0]!.hours;
+
+/** Whether pH stands above the keeper's limit at a moment, by the crossings found in the run. */
+function isAbove({ crossings }: Run, timeH: number): boolean {
+  const last = crossings.findLast(
+    ({ limit, timeH: at }) => limit === 'phHigh' && at <= timeH + 1e-6,
+  );
+  return last?.into === 'outside';
+}
+
+/** When pH is first back inside from a moment on; undefined when it never is. */
+const backH = ({ crossings }: Run, fromH: number): number | undefined =>
+  crossings.find(
+    ({ limit, timeH, into }) => limit === 'phHigh' && into === 'inside' && timeH > fromH,
+  )?.timeH;
+
+/** Portion after portion, each only if the reading before it is still above the limit. */
+export function carbonatedUntilBack(scenario: Scenario, options: SimulationOptions): ResponsePlan {
+  const fromH = noticedH(scenario);
+  let outcome: Run = runDrill(scenario, options);
+  const gramsEach = co2DemandG(scenario, outcome.trace, fromH) / PORTIONS;
+  let portions = 0;
+  while (portions < MOST_PORTIONS && gramsEach > 0 && isAbove(outcome, fromH + portions)) {
+    portions++;
+    outcome = runDrill(carbonatedPlan(scenario, gramsEach, portions).scenario, options);
+  }
+  return carbonatedPlan(scenario, gramsEach, portions);
+}
+
+/** Enriched air until pH is back inside, at most as long as was chosen. */
+export function co2AirUntilBack(
+  scenario: Scenario,
+  { co2Ppm, co2Hours }: ResponseChoices,
+  options: SimulationOptions,
+): ResponsePlan {
+  const fromH = noticedH(scenario);
+  if (!isAbove(runDrill(scenario, options), fromH)) return co2AirPlan(scenario, co2Ppm, 0);
+  const whole = runDrill(co2AirPlan(scenario, co2Ppm, co2Hours).scenario, options);
+  const until = (backH(whole, fromH) ?? Infinity) - fromH;
+  return co2AirPlan(scenario, co2Ppm, Math.max(SHORTEST_H, Math.min(co2Hours, until)));
+}
