@@ -66,3 +66,14 @@ export function outsideNow({ limits }: Scenario, readings: readonly Reading[]): 
       : [];
   });
 }
+
+/** The newest reading, where it is dated so far after the one before that nothing else counts. */
+export function farAhead(
+  readings: readonly Reading[],
+  windowDays: number,
+): { readonly at: string; readonly days: number } | undefined {
+  const [before, last] = inOrder(readings).slice(-2);
+  if (!before || !last) return undefined;
+  const days = (hoursOf(last.at) - hoursOf(before.at)) / 24;
+  return days > windowDays ? { at: last.at, days } : undefined;
+}

@@ -20,6 +20,12 @@ export const de: Words<typeof en> = {
     twoTests: (days, within, sigma) =>
       `Zwei Tests im Abstand von ${days} Tagen kennen ihn auf ±${within} dKH am Tag, wenn der Test um ${sigma} dKH streut (2 · σ · √2 ÷ ${within}).`,
   },
+  tooLong:
+    'es dauerte länger als eine halbe Minute und wurde beendet. Lassen Sie die Anpassung ab einem späteren Tag zählen, oder sehen Sie nach, ob ein Datum falsch getippt ist.',
+  tooFar: (days, first, last) =>
+    `Die Messungen reichen über ${days} Tage, vom ${first} bis zum ${last}; angepasst werden höchstens zwei Jahre. Ist ein Datum falsch getippt? Berichtigen Sie es im Messbuch, oder lassen Sie die Anpassung ab einem späteren Tag zählen.`,
+  farAhead: (last, days) =>
+    `Die neueste Messung trägt das Datum ${last}, ${days} Tage nach der vorigen, darum zählen die Messungen davor nicht. Ist das Datum falsch getippt, berichtigen Sie es im Messbuch.`,
   notConverged:
     'Kein Becken, das nach diesem Plan läuft, passt zu diesen Messungen, darum gibt es keine Zahl: Prüfen Sie Volumen, Dosierung und die Daten im Messbuch, oder lassen Sie die Anpassung ab einem späteren Tag zählen.',
   notes: {

@@ -17,6 +17,12 @@ export const en = {
     twoTests: (days: string, within: string, sigma: string) =>
       `Two tests ${days} days apart know it to ±${within} dKH a day when the test strays by ${sigma} dKH (2 · σ · √2 ÷ ${within}).`,
   },
+  tooLong:
+    'it took longer than half a minute and was ended. Let the fit count from a later day, or look whether a date is mistyped.',
+  tooFar: (days: string, first: string, last: string) =>
+    `The readings span ${days} days, from ${first} to ${last}; at most two years are fitted. Is a date mistyped? Put it right in the log, or let the fit count from a later day.`,
+  farAhead: (last: string, days: string) =>
+    `The newest reading is dated ${last}, ${days} days after the one before it, so the readings before it do not count. If the date is mistyped, put it right in the log.`,
   notConverged:
     'No tank that runs by this plan fits these readings, so no number is given: check the volume, the dosing and the dates of the log, or let the fit count from a later day.',
   notes: {

@@ -20,7 +20,7 @@ export const de: Words<typeof en> = {
     forUse: (use, by, target) =>
       `Für ${use} ± ${by} dKH am Tag, ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
     forTypedUse: (use, by, target) =>
-      `Für ${use} ± ${by} dKH am Tag, wie auf der Werkbank eingetippt (das Messbuch sagt es noch nicht), ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
+      `Für ${use} ± ${by} dKH am Tag, auf der Werkbank eingetippt und auf ein Fünftel genau angenommen: Das Messbuch sagt es noch nicht. Ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
     trouble: (why) => `Es ließ sich kein Plan machen: ${why}`,
     before: 'Bevor Sie mischen',
     gettingThere: (plan) => `Der Weg dorthin: ${plan}`,

@@ -17,7 +17,7 @@ export const en = {
     forUse: (use: string, by: string, target: string) =>
       `For ${use} ± ${by} dKH a day, from the day the water stands at ${target} dKH.`,
     forTypedUse: (use: string, by: string, target: string) =>
-      `For ${use} ± ${by} dKH a day, as typed on the bench: the log does not tell it yet, from the day the water stands at ${target} dKH.`,
+      `For ${use} ± ${by} dKH a day, typed on the bench and assumed to be right to a fifth: the log does not tell it yet. From the day the water stands at ${target} dKH.`,
     trouble: (why: string) => `No plan could be made: ${why}`,
     before: 'Before you mix',
     gettingThere: (plan: string) => `Getting there: ${plan}`,

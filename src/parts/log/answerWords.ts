@@ -2,7 +2,8 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/fit';
 import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
-import { outsideNow } from '../../../shared/log/newest';
+import { farAhead, outsideNow } from '../../../shared/log/newest';
+import { USUAL_WINDOW_DAYS } from '../../../shared/log/tankLog';
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lineTexts } from '../../../shared/verdict/lineTexts';
@@ -103,3 +104,9 @@ export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): 
     const band = withUnit(`${figure(low)}–${figure(high)}`);
     return say.answer.newestOutside(name, withUnit(figure(value)), spokenDay(at), band);
   });
+
+/** That the newest reading stands alone, for its date. */
+export function farAheadSentences(all: readonly Reading[]): string[] {
+  const far = farAhead(all, USUAL_WINDOW_DAYS);
+  return far ? [say.farAhead(far.at.slice(0, 10), far.days.toFixed(0))] : [];
+}

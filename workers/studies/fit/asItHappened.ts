@@ -1,3 +1,4 @@
+import { group, mean } from 'd3-array';
 import type { TankEvent } from '../../../shared/events/event';
 import { pouredIn } from '../../../shared/events/addition';
 import { changeOfWater } from '../../../shared/events/waterChange';
@@ -93,6 +94,31 @@ function observationsOf(
   });
 }
 
+/** More readings than this tell no more, and take longer: neighbours are taken together. */
+const MOST_OBSERVATIONS = 200;
+
+/** Neighbours of one kind and lot as one reading, their mean. */
+function together(all: readonly Observation[]): Observation[] {
+  const every = Math.ceil(all.length / MOST_OBSERVATIONS);
+  if (every <= 1) return [...all];
+  const groups = group(all, ({ kind, lot }) => `${kind} ${lot}`);
+  return [...groups.values()]
+    .flatMap((own) =>
+      Array.from({ length: Math.ceil(own.length / every) }, (_, i): Observation => {
+        const few = own.slice(i * every, (i + 1) * every);
+        const of = (read: (one: Observation) => number) => mean(few, read)!;
+        const sigma = of((one) => one.sigma) / Math.sqrt(few.length);
+        return {
+          ...few[0]!,
+          sigma,
+          timeH: of(({ timeH }) => timeH),
+          value: of(({ value }) => value),
+        };
+      }),
+    )
+    .toSorted((a, b) => a.timeH - b.timeH);
+}
+
 /** Lines up a log for the fit. Pumps and top-off are the plan's; doses and water changes the log's. */
 export function asItHappened(plan: Scenario, log: readonly Reading[]): Happened {
   const readings = inOrder(log);
@@ -108,7 +134,7 @@ export function asItHappened(plan: Scenario, log: readonly Reading[]): Happened 
     endH: events.reduce((endH, { timeH }) => Math.max(endH, timeH), lastH),
     scenario,
     events,
-    observations: observationsOf(readings, lots, startH, sawtoothDkh(scenario)),
+    observations: together(observationsOf(readings, lots, startH, sawtoothDkh(scenario))),
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
     guess: byHand(scenario, readings),

@@ -28,6 +28,8 @@ export interface Ahead {
   readonly restless: Restless;
 }
 
+/** What light, food and gas exchange leave open from day to day: calibrated on the twins. */
+const UNTOLD_DKH = 0.06;
 const ASIDE = { dkh: 0.1, use: 0.05, growth: 0.1 };
 
 /**
@@ -55,7 +57,7 @@ export function aheadOf(now: Scenario, fit: Fit, options: SimulationOptions): Ah
     (growth[k]! - dkh[k]!) / ASIDE.growth,
   ]);
   const { restless, covariance } = fit.now;
-  let wandered = sawtoothDkh(now) ** 2;
+  let wandered = sawtoothDkh(now) ** 2 + UNTOLD_DKH ** 2;
   const spreadDkh = slopes.map((row, k) => {
     const [byLevel, byUse] = slopes[k]! as [number, number, number];
     const perDay = (byLevel * restless.levelDkh) ** 2 + (byUse * restless.useDkhPerDay) ** 2;
