@@ -14,8 +14,9 @@ export type Watch = (scenario: Scenario) => Watched;
 /** How the tank fares as it runs today: a plan may not take it any farther outside. */
 export type Today = readonly LineResult[];
 
-/** Rounding and the phase of a pump move the worst of a day by so much, in shares of the limit. */
-const SAME = 0.005;
+/** What is outside already may move by as little as nobody can tell: a probe's reading, a pump's phase. */
+const untold = ({ quantity, limit }: LineResult): number =>
+  quantity === 'ph' ? 0.1 : 0.005 * Math.abs(limit);
 
 const beyond = ({ trouble, limit }: LineResult, value: number): number =>
   trouble === 'above' ? value - limit : limit - value;
@@ -27,9 +28,9 @@ export const watching =
     const outcome = run(scenario, options);
     const breaches = outcome.lines.filter((line) => {
       if (line.firstH === undefined) return false;
-      const before = today.find(({ id }) => id === line.id)?.worst ?? line.limit;
-      const allowed = Math.max(0, beyond(line, before)) + SAME * Math.abs(line.limit);
-      return beyond(line, line.worst) > allowed;
+      const before = today.find(({ id, firstH }) => id === line.id && firstH !== undefined);
+      if (!before) return true;
+      return beyond(line, line.worst) > beyond(line, before.worst) + untold(line);
     });
     return { run: outcome, breaches };
   };
