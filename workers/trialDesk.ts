@@ -7,7 +7,7 @@ import { answering, type Answer } from './answer';
 import { letMessagesIn } from './letMessagesIn';
 import { TrialRun, type Run } from './engine/run';
 import { usualOptions } from './engine/simulation';
-import { solveGas, type GasSolution } from './studies/solveGas';
+import type { GasSolution } from './studies/solveGas';
 import { whatDidIt, type Effect } from './studies/whatDidIt';
 
 /** What a trial gives, as it crosses the border; the trace's buffer is handed over, not copied. */
@@ -77,9 +77,9 @@ export class TrialDesk {
     return outcomeOf(trial.result());
   }
 
-  /** Works out kLa and photosynthesis from the keeper's pH readings. */
+  /** Works out kLa and photosynthesis from the keeper's pH readings; fetched when first asked for. */
   solveGas(scenario: Scenario): Promise<Answer<GasSolution>> {
-    return answering(async () => solveGas(scenario));
+    return answering(async () => (await import('./studies/solveGas')).solveGas(scenario));
   }
 
   /** What has to do with drills: fetched when it is first asked for. */

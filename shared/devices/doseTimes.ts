@@ -12,14 +12,21 @@ export interface Pulses {
   readonly durationH: number;
 }
 
-/** A dose too large for the pump between two doses runs on until the next. */
+/** A dose too large for the pump between two doses runs on until the next, and is then cut short. */
 export function pulsesOf(schedule: Schedule, mlPerDay: number): Pulses {
-  const { way, hours, doses, everyMinutes, pumpMlPerMin } = schedule;
+  const { way, hours, everyMinutes, pumpMlPerMin } = schedule;
+  const doses = Math.max(1, Math.round(schedule.doses));
   if (way === 'spread') return { count: 1, spacingH: hours, durationH: hours };
   const spacingH = way === 'doses' ? hours / doses : everyMinutes / 60;
   const count = way === 'doses' ? doses : Math.max(1, Math.floor(hours / spacingH + SLACK_H));
   const durationH = mlPerDay / count / pumpMlPerMin / 60;
   return { count, spacingH, durationH: Math.min(spacingH, durationH) };
+}
+
+/** What a pump gives in a day of dosing: what was set, or as much as its hours allow, mL. */
+export function givenMlPerDay(schedule: Schedule, mlPerDay: number): number {
+  const { count, durationH } = pulsesOf(schedule, mlPerDay);
+  return Math.min(mlPerDay, count * durationH * 60 * schedule.pumpMlPerMin);
 }
 
 /** The clock of one doser: when it is open, and when that changes next. */

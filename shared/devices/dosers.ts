@@ -3,7 +3,7 @@ import { dissolve } from '../species/additives';
 import { addScaled, solutionKg, type Block } from '../species/block';
 import { pureWater } from '../water/mixWater';
 import { DoserFaults } from './doserFaults';
-import { DoseClock, pulsesOf } from './doseTimes';
+import { DoseClock, givenMlPerDay, pulsesOf } from './doseTimes';
 import { passive, type Device, type DeviceKind, type Pipe, type VesselId } from './device';
 
 type Doser = Scenario['dosers'][number];
@@ -23,7 +23,7 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
   const kgPerL = solutionKg(full) / doser.stockL;
   const pulses = pulsesOf(doser.schedule, doser.mlPerDay);
   const openH = pulses.count * pulses.durationH;
-  const openKgPerH = (doser.mlPerDay / 1000 / openH) * kgPerL;
+  const openKgPerH = (givenMlPerDay(doser.schedule, doser.mlPerDay) / 1000 / openH) * kgPerL;
   const clock = new DoseClock(pulses, doser.schedule, scenario.start.clockHour);
   const faults = new DoserFaults(scenario, index);
   const stuckKgPerH = ((doser.schedule.pumpMlPerMin * 60) / 1000) * kgPerL;

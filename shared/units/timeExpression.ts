@@ -7,20 +7,35 @@ const say = problems.expression;
 /** A parser without a scope of functions: what may be called is looked up below, by us. */
 const math = create({ parseDependencies } as unknown as FactoryFunctionMap);
 
+/** To so many decimals. */
+const round = (value: number, decimals = 0): number => {
+  const scale = 10 ** decimals;
+  return Math.round(value * scale) / scale;
+};
+
 const functions: Readonly<Record<string, (...numbers: number[]) => number>> = {
   sin: Math.sin,
   cos: Math.cos,
   tan: Math.tan,
   exp: Math.exp,
-  log: Math.log,
+  log: (value, base = Math.E) =>
+    base === Math.E ? Math.log(value) : Math.log(value) / Math.log(base),
   sqrt: Math.sqrt,
   abs: Math.abs,
   floor: Math.floor,
   ceil: Math.ceil,
-  round: Math.round,
+  round,
   min: Math.min,
   max: Math.max,
   mod: (a, b) => a - b * Math.floor(a / b),
+};
+/** With how many numbers each is called; one where nothing is said. */
+const counts: Readonly<Record<string, readonly [least: number, most: number]>> = {
+  log: [1, 2],
+  round: [1, 2],
+  mod: [2, 2],
+  min: [1, Infinity],
+  max: [1, Infinity],
 };
 const constants: Readonly<Record<string, number>> = { pi: Math.PI, e: Math.E };
 const operators: Readonly<Record<string, (a: number, b: number) => number>> = {
@@ -116,6 +131,11 @@ function buildOperator(op: string, args: readonly Evaluate[]): Evaluate {
 function buildCall(name: string, nodes: readonly MathNode[]): Evaluate {
   const call = own(functions, name);
   if (!call) throw new Refusal(`${say.notCalled(name)} ${ALLOWED}`, name);
+  const [least, most] = own(counts, name) ?? [1, 1];
+  if (nodes.length < least || nodes.length > most) {
+    const range = least === most ? String(least) : `${least}–${most === Infinity ? '…' : most}`;
+    throw new Refusal(say.numbersOf(name, range, String(nodes.length)), name);
+  }
   const args = nodes.map(build);
   return (now) => call(...args.map((arg) => arg(now)));
 }

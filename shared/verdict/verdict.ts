@@ -1,3 +1,4 @@
+import { givenMlPerDay } from '../devices/doseTimes';
 import { limitBands } from '../scenario/limitBands';
 import type { Scenario } from '../scenario/schema';
 import { flags } from '../trace/columns';
@@ -9,7 +10,7 @@ import { alkalinityPart } from './alkalinityPart';
 import { limewaterCap, limewaterStrengthFor, type LimewaterCap } from './limewaterCap';
 import { limewaterSentence } from './limewaterSentence';
 import { lineOf, passed, type LineResult } from './lineResult';
-import { dayOf, usePerDay } from './measures';
+import { dayOf, ledgerBetween, usePerDay } from './measures';
 import type { Outcome } from './outcome';
 import { outsideSentences, watchedText } from './outsideSentences';
 import {
@@ -38,6 +39,29 @@ export interface Offer {
   readonly mixGPerL?: number;
   readonly refillEveryDays?: number;
 }
+
+/** Pumps whose hours are too few for what is set. */
+const shortPumps = ({ dosers }: Scenario): string[] =>
+  dosers.flatMap(({ name, mlPerDay, schedule }) => {
+    const given = givenMlPerDay(schedule, mlPerDay);
+    return given < mlPerDay * 0.999
+      ? [say.pumpTooSlow(name, String(mlPerDay), String(Number(given.toPrecision(3))))]
+      : [];
+  });
+
+/** What food and nitrate take without any coral, when that is more than the use that was typed. */
+function useSentence({ corals }: Scenario, trace: Trace, display: DisplayUnits): string {
+  const hours = trace.rows - 1;
+  if (corals.measuredAs !== 'use' || hours < 24) return '';
+  const used = usePerDay(trace, 0, 24);
+  if (used < corals.useDkhPerDay + LEAST_USE_DKH) return '';
+  const grown = trace.ledger.some(({ id, role }) => role === 'growth' && taken(trace, id) > 0);
+  const number = (dkh: number) => numberText(dkh, 2, 'dKH', display);
+  return grown ? '' : say.foodTakesMore(number(used), number(corals.useDkhPerDay));
+}
+const taken = (trace: Trace, id: string): number => -ledgerBetween(trace, id, 0, 24);
+/** Less than a test can tell. */
+const LEAST_USE_DKH = 0.01;
 
 /** Growth outside the laws' range is shown on its own chart: it is so common that it would dull. */
 const { highPh, temperature, salinity } = flags;
@@ -113,6 +137,8 @@ export function verdictOf(
   const details = [
     stopped?.reason ?? '',
     dry ? dryReservoirSentence(dry, scenario) : '',
+    ...shortPumps(scenario),
+    useSentence(scenario, trace, display),
     ...outsideSentences(broken, display),
     insideLimits ? say.everythingInside(watchedText(lines)) : '',
     scenario.topOff.additive !== 'none' && scenario.topOff.gramsPerL === 0

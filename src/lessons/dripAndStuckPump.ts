@@ -22,7 +22,7 @@ export const dripAndStuckPump: Lesson = {
         name: say.names.doser,
         recipe: [{ additive: 'calciumHydroxide', gramsPerL: 1.4 }],
         mlPerDay: 2000,
-        schedule: { fromHour: 17 },
+        schedule: { fromHour: 17, pumpMlPerMin: 140 },
         stockL: 10,
       },
     ],

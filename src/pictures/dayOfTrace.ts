@@ -6,9 +6,15 @@ export interface DayOfTrace {
     readonly hour: number;
     readonly light: number;
     readonly ph: number;
-    /** What corals took in the hour that ends here, dKH of the start volume. */
+    /** What corals take in the hour that begins here, dKH of the start volume. */
     readonly uptakeDkh: number;
   }[];
+}
+
+/** What a running sum of takings grows by in an hour; its last hour stands for what comes after. */
+function inTheHourFrom(taken: Float64Array, hour: number): number {
+  const from = Math.min(hour, taken.length - 2);
+  return taken[from]! - taken[from + 1]!;
 }
 
 /** The last whole day up to the cursor, or the first when there is none. */
@@ -27,7 +33,7 @@ export function dayOfTrace(trace: Trace, cursorH: number): DayOfTrace {
       hour: i,
       light: light[from + i]!,
       ph: ph[from + i]!,
-      uptakeDkh: taken && from + i > 0 ? taken[from + i - 1]! - taken[from + i]! : 0,
+      uptakeDkh: taken ? inTheHourFrom(taken, from + i) : 0,
     })),
   };
 }

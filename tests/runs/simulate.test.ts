@@ -92,4 +92,21 @@ describe('a run without a browser', () => {
     },
     patience,
   );
+
+  it('ends quietly when its reader has seen enough', () => {
+    const { status, stderr, stdout } = spawnSync(
+      'sh',
+      ['-c', 'npx tsx workers/simulate.ts scenarios/limewater-holds.json | head -n 1'],
+      { encoding: 'utf8' },
+    );
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout.trim().split('\n')).toHaveLength(1);
+  });
+
+  it('refuses an ensemble of a plan in which nothing breaks', () => {
+    const { status, stdout, stderr } = simulate('scenarios/limewater-holds.json', '--members', '3');
+    expect(status).toBe(2);
+    expect(stderr).toContain('this plan has no fault');
+    expect(stdout).not.toContain('NaN');
+  });
 });

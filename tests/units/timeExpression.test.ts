@@ -28,6 +28,8 @@ describe('an expression of time', () => {
       (t: number) => Math.max(0, Math.sin((Math.PI * (t % 24)) / 24)) ** 2,
     ],
     ['mod(t, 7) / 7', (t: number) => (t % 7) / 7],
+    ['round(1 + t / 300, 2)', (t: number) => Math.round((1 + t / 300) * 100) / 100],
+    ['log(100, 10) + log(e)', () => 3],
   ])('%s comes to what arithmetic gives at every hour', async (text, expected) => {
     const table = (await tableOf(text))!;
     expect(table.length).toBe(50);
@@ -47,6 +49,10 @@ describe('an expression of time', () => {
     ['[1, 2]', 0],
     ['f(x) = x', 0],
     ['"text"', 1],
+    ['sin(1, 2)', 0],
+    ['round(1, 2, 3)', 0],
+    ['1 + mod(7)', 4],
+    ['max()', 0],
   ])('%s is refused, with a finger at character %i', async (text, at) => {
     const problem = await problemOf(text);
     expect(problem?.at).toBe(at);

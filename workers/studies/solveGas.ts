@@ -1,3 +1,4 @@
+import { inverse, Matrix } from 'ml-matrix';
 import { nextDailyTimeH } from '../../shared/scenario/clock';
 import type { Scenario } from '../../shared/scenario/schema';
 import { compile } from '../engine/compile';
@@ -6,6 +7,8 @@ import { Simulation, usualOptions } from '../engine/simulation';
 
 export interface GasSolution {
   readonly kLaPerH: number;
+  /** Within which 19 in 20 tanks with these readings lie: room CO2, the word and the probe allow it. */
+  readonly kLaRangePerH: readonly [low: number, high: number];
   readonly grossMmolPerLPerDay: number;
   /** What the model then reads at lights-on and lights-off. */
   readonly lightsOnPhNbs: number;
@@ -24,6 +27,10 @@ const kLaOfAeration: Record<Scenario['gas']['aeration'], number> = {
 /** The description is trusted to a factor of two, a probe to 0.05 between two readings. */
 const LN_KLA_SPREAD = Math.LN2;
 const PH_SPREAD = 0.05;
+/** A CO2 meter, or a word for the windows, as a share (common practice); a probe's offset (common practice). */
+const CO2_SPREAD = 0.15;
+const OFFSET_SPREAD = 0.1;
+const NINETEEN_IN_TWENTY = 1.96;
 const ROUNDS = 12;
 
 type Guess = readonly [lnKLa: number, grossMmolPerLPerDay: number];
@@ -86,6 +93,31 @@ function improve(scenario: Scenario, guess: Guess): Guess {
   ];
 }
 
+/** One more digit than two readings carry would be invented. */
+const rounded = (value: number): number => Number(value.toPrecision(2));
+
+/**
+ * How far kLa may be off: the readings again with the room's CO2 and the probe's offset free inside
+ * their own doubt, to first order about the solution.
+ */
+function kLaRange(scenario: Scenario, guess: Guess): readonly [number, number] {
+  const here = residuals(scenario, guess);
+  const slope = (moved: readonly number[], by: number) =>
+    moved.map((value, i) => (value - here[i]!) / by);
+  const { co2Ppm } = scenario.room;
+  const airier = { ...scenario, room: { ...scenario.room, co2Ppm: co2Ppm * Math.exp(0.05) } };
+  const columns = [
+    [...slope(residuals(scenario, [guess[0] + 0.05, guess[1]]), 0.05), 0, 0],
+    [...slope(residuals(scenario, [guess[0], guess[1] + 0.05]), 0.05), 0, 0],
+    [...slope(residuals(airier, guess), 0.05), 1 / CO2_SPREAD, 0],
+    [1 / PH_SPREAD, 1 / PH_SPREAD, 0, 0, 1 / OFFSET_SPREAD],
+  ];
+  const jacobian = new Matrix(columns);
+  const covariance = inverse(jacobian.mmul(jacobian.transpose()));
+  const by = NINETEEN_IN_TWENTY * Math.sqrt(covariance.get(0, 0));
+  return [rounded(Math.exp(guess[0] - by)), rounded(Math.exp(guess[0] + by))];
+}
+
 /**
  * Solves the gas exchange and the photosynthesis that give the keeper's pH at lights-on and
  * lights-off in their room, starting from a plain word for the aeration.
@@ -104,15 +136,16 @@ export function solveGas(asked: Scenario): GasSolution {
     guess = next;
     if (moved < 1e-4) break;
   }
-  const rounded: Guess = [
-    Math.log(Number(Math.exp(guess[0]).toFixed(3))),
-    Number(guess[1].toFixed(3)),
-  ];
-  const [lightsOnPhNbs, lightsOffPhNbs] = readings(scenario, rounded);
+  const [kLaPerH, grossMmolPerLPerDay] = [rounded(Math.exp(guess[0])), rounded(guess[1])];
+  const [lightsOnPhNbs, lightsOffPhNbs] = readings(scenario, [
+    Math.log(kLaPerH),
+    grossMmolPerLPerDay,
+  ]);
   const { gas } = scenario;
   return {
-    kLaPerH: Number(Math.exp(rounded[0]).toFixed(3)),
-    grossMmolPerLPerDay: rounded[1],
+    kLaPerH,
+    kLaRangePerH: kLaRange(scenario, guess),
+    grossMmolPerLPerDay,
     lightsOnPhNbs,
     lightsOffPhNbs,
     explains:

@@ -86,6 +86,7 @@ export const de: Words<typeof en> = {
     notThisKind: 'Diese Art von Ausdruck ist hier nicht erlaubt.',
     unknown: (name: string) => `„${name}“ ist hier nicht bekannt.`,
     notUsed: (operator: string) => `„${operator}“ ist hier nicht erlaubt.`,
+    numbersOf: (name, wanted, got) => `„${name}“ nimmt ${wanted} Zahlen; gegeben wurden ${got}.`,
     notCalled: (name: string) => `„${name}“ darf hier nicht aufgerufen werden.`,
     tooLong: 'Das ist zu lang; kürzen Sie es.',
     unreadable: 'Ab hier ist das nicht lesbar.',

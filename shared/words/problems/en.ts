@@ -81,6 +81,8 @@ export const en = {
     notThisKind: 'This kind of expression is not allowed here.',
     unknown: (name: string) => `“${name}” is not known here.`,
     notUsed: (operator: string) => `“${operator}” may not be used here.`,
+    numbersOf: (name: string, wanted: string, got: string) =>
+      `“${name}” takes ${wanted} numbers; it was given ${got}.`,
     notCalled: (name: string) => `“${name}” may not be called here.`,
     tooLong: 'This is too long; make it shorter.',
     unreadable: 'This cannot be read from here on.',

@@ -57,8 +57,8 @@ export const de: Words<typeof en> = {
     solve: 'kLa und Photosynthese aus diesen pH-Werten bestimmen',
     solving: 'Wird bestimmt …',
     readings: (on, off) => `pH ${on} bei Licht an und ${off} bei Licht aus`,
-    explains: (kLa, gross, readings) =>
-      `kLa ${kLa} je Stunde und ${gross} mmol/L am Tag ergeben ${readings}. Beides ist oben eingestellt; ändern Sie es, wenn Sie es besser wissen.`,
+    explains: (kLa, gross, readings, low, high) =>
+      `kLa ${kLa} je Stunde und ${gross} mmol/L am Tag ergeben ${readings}. Zwei Messwerte legen es kaum fest: Bei diesem CO₂ im Raum, diesem Wort für die Belüftung und einer Sonde, wie sie ist, kann kLa zwischen ${low} und ${high} liegen. Beides ist oben eingestellt; ändern Sie es, wenn Sie es besser wissen.`,
     nothing: (readings) =>
       `Kein Gasaustausch erklärt beide Werte in dieser Raumluft; am nächsten kommt ${readings}. Prüfen Sie das CO₂ des Raums und die Sonde (±0,1).`,
   },

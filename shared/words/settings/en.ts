@@ -55,8 +55,8 @@ export const en = {
     solve: 'Solve kLa and photosynthesis from these pH readings',
     solving: 'Solving…',
     readings: (on: string, off: string) => `pH ${on} at lights-on and ${off} at lights-off`,
-    explains: (kLa: string, gross: string, readings: string) =>
-      `kLa ${kLa} per hour and ${gross} mmol/L a day give ${readings}. Both are set above; edit them if you know better.`,
+    explains: (kLa: string, gross: string, readings: string, low: string, high: string) =>
+      `kLa ${kLa} per hour and ${gross} mmol/L a day give ${readings}. Two readings hardly bind it: with this room’s CO₂, this word for the aeration and a probe as they are, kLa may be anything from ${low} to ${high}. Both are set above; edit them if you know better.`,
     nothing: (readings: string) =>
       `No gas exchange explains both readings in this room air; the nearest gives ${readings}. Check the room's CO₂ and the probe (±0.1).`,
   },

@@ -44,6 +44,10 @@ export const de: Words<typeof en> = {
   noCycle:
     'Dieser Plan hat keinen gleichbleibenden Tagesgang: CO₂ entweicht schneller, als der Raum es bringt. Der Versuch beginnt stattdessen im Gleichgewicht mit dem Raum.',
   fromDay: (day, what) => `Ab Tag ${day}: ${what}.`,
+  pumpTooSlow: (name, wanted, given) =>
+    `„${name}“ ist für ihre Stunden zu langsam: Von ${wanted} mL am Tag gibt sie ${given}. Geben Sie ihr mehr Stunden, oder messen Sie ihre Förderung.`,
+  foodTakesMore: (used, typed) =>
+    `Futter und Nitrat allein nehmen ${used} am Tag, mehr als der eingetippte Verbrauch von ${typed}: Korallen nehmen in diesem Versuch nichts. Tippen Sie ein, was die Tests zeigen, oder füttern Sie weniger.`,
   slowing: (last, unit, first) =>
     `Korallen wachsen langsamer, wenn die Sättigung sinkt: Das Becken verbraucht am Ende ${last} ${unit} am Tag, zu Beginn ${first}.`,
   climbing: (first, last, unit) => `Der Verbrauch steigt von ${first} auf ${last} ${unit} am Tag.`,

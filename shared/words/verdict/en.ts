@@ -42,6 +42,10 @@ export const en = {
   noCycle:
     'This plan has no steady daily cycle: CO₂ leaves faster than the room brings it. The trial starts in balance with the room instead.',
   fromDay: (day: string, what: string) => `From day ${day}: ${what}.`,
+  pumpTooSlow: (name: string, wanted: string, given: string) =>
+    `“${name}” is too slow for its hours: of ${wanted} mL a day it gives ${given}. Give it more hours, or measure its flow.`,
+  foodTakesMore: (used: string, typed: string) =>
+    `Food and nitrate alone take ${used} a day, more than the ${typed} typed as use: corals take nothing in this trial. Type what the tests show, or feed less.`,
   slowing: (last: string, unit: string, first: string) =>
     `Corals slow down as saturation falls: the tank uses ${last} ${unit} a day at the end, ${first} at the start.`,
   climbing: (first: string, last: string, unit: string) =>

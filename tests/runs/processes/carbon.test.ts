@@ -104,3 +104,30 @@ it('leaves 20.8 mg/L of table salt for each dKH of a two-part pair', () => {
   expect(misses(tableSaltChecks())).toEqual([]);
   expect(meqPerLFromDkh(1) * 58.443).toBeCloseTo(20.84, 2);
 });
+
+describe('food', () => {
+  it('without carbon still brings its nitrogen and phosphorus', () => {
+    const food = { gramsPerDay: 5, carbonPercent: 0, releasedPercent: 100 };
+    const tank = onlyTank({ days: 1, food });
+    const change = changeOver(tank, 24, {
+      tan: (t) => mol(t, 'TAN'),
+      po4: (t) => mol(t, 'PO4'),
+      dic: (t) => mol(t, 'DIC'),
+    });
+    // 6 % nitrogen and 1 % phosphorus of 5 g, by atomic weights.
+    expect(change.tan).toBeCloseTo(0.3 / 14.007, 6);
+    expect(change.po4).toBeCloseTo(0.05 / 30.974, 6);
+    expect(change.dic).toBeCloseTo(0, 12);
+  });
+});
+
+describe('a skimmer that draws outside air', () => {
+  const airOf = (aeration: 'skimmer' | 'skimmerOutsideAir', outsideAirPercent: number) =>
+    onlyTank({ room: { co2Ppm: 1225 }, gas: { aeration, outsideAirPercent } }).view.pco2AirUatm;
+
+  it('mixes outdoor air of 425 ppm into what the water breathes', () => {
+    const room = airOf('skimmer', 50);
+    expect(airOf('skimmerOutsideAir', 50) / room).toBeCloseTo(825 / 1225, 9);
+    expect(airOf('skimmerOutsideAir', 0)).toBe(room);
+  });
+});

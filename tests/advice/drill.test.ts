@@ -1,0 +1,164 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { withoutChalk } from '../../shared/scenario/chalk';
+import { parseScenario } from '../../shared/scenario/parse';
+import { newFault } from '../../shared/scenario/newFault';
+import type { Scenario } from '../../shared/scenario/schema';
+import { drillSentences } from '../../shared/verdict/drillSentences';
+import { lineOf } from '../../shared/verdict/lineResult';
+import { usualOptions } from '../../workers/engine/simulation';
+import { co2DemandG } from '../../workers/studies/drill/co2Demand';
+import { runDrill } from '../../workers/studies/drill/drillRun';
+import { dumpAt } from '../../workers/studies/drill/dump';
+import { layersOf } from '../../workers/studies/drill/layers';
+import { rehearse } from '../../workers/studies/drill/rehearse';
+import { tryResponses } from '../../workers/studies/drill/responses';
+import { worstDump } from '../../workers/studies/drill/worstDump';
+import { patience, runsOf } from '../laws/size';
+import { readColumn } from '../../shared/trace/trace';
+import { quietTank } from '../runs/quietTank';
+import { scenarioFromFile } from '../runs/scenarioFiles';
+import { anyTank } from './anyPlan';
+
+const goOn = async () => true;
+const stuckPump = scenarioFromFile('drill-stuck-pump.json');
+const answerOf = async (scenario: Scenario) => (await rehearse(scenario, usualOptions, goOn))!;
+const worst = (lines: Parameters<typeof lineOf>[0], id = 'phHigh') => lineOf(lines, id).worst;
+
+/** A tank on limewater whose pump sticks. */
+const anyStuckPump = fc
+  .record({
+    tank: anyTank,
+    gramsPerL: fc.double({ min: 0.2, max: 1.5, noNaN: true }),
+    hour: fc.integer({ min: 0, max: 23 }),
+    hours: fc.double({ min: 0.5, max: 40, noNaN: true }),
+  })
+  .map(({ tank, gramsPerL, hour, hours }): Scenario => ({
+    ...tank,
+    topOff: { ...tank.topOff, additive: 'calciumHydroxide', gramsPerL },
+    faults: [newFault('topOffOn', { day: 1, hour, hours })],
+  }));
+
+describe('a drill', () => {
+  it(
+    'leads with the failure without chalk, never better than with it, and the worst hour is worse',
+    async () => {
+      await fc.assert(
+        fc.asyncProperty(anyStuckPump, async (scenario) => {
+          const answer = await answerOf(scenario);
+          const own = runDrill(withoutChalk(scenario));
+          expect(worst(answer.outcome.lines)).toBe(worst(own.lines));
+          const outside = (lines: Parameters<typeof lineOf>[0]) => lineOf(lines, 'phHarm').outsideH;
+          if (answer.chalk) {
+            expect(worst(answer.chalk.lines)).toBeLessThanOrEqual(worst(own.lines) + 1e-6);
+            expect(outside(answer.chalk.lines)).toBeLessThanOrEqual(outside(own.lines) + 1e-6);
+          }
+          if (answer.worst) expect(answer.worst.peakPh).toBeGreaterThan(worst(own.lines));
+          const told = drillSentences(answer, scenario);
+          expect(told.join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+          if (answer.chalk) expect(told.at(-1)).toContain('illustration');
+          if (answer.worst) expect(told[0]).toContain('the worst hour of the day');
+        }),
+        runsOf(300),
+      );
+    },
+    patience,
+  );
+
+  it('says when the reservoir would have been empty although the failure was noticed before', async () => {
+    const early = { ...stuckPump, faults: stuckPump.faults.map((f) => ({ ...f, hours: 1.5 })) };
+    const answer = await answerOf(early);
+    expect(answer.outcome.switchings.some(({ dry }) => dry)).toBe(false);
+    expect(drillSentences(answer, early).join(' ')).toMatch(
+      /If nobody notices, the reservoir is empty at 05:2\d and pH peaks at 9\.\d+/,
+    );
+  });
+
+  it('gives one plan one number for its full dump, wherever it is asked', () => {
+    const plan = { ...stuckPump, faults: [] };
+    const asked = worstDump(plan)!;
+    const nothing = layersOf(plan, asked.clockHour).find(({ title }) =>
+      title.startsWith('nothing'),
+    )!;
+    const drilled = runDrill(dumpAt(plan, asked.clockHour));
+    expect(asked.peakPh).toBeCloseTo(worst(drilled.lines), 6);
+    // Followed for longer, what is left alone may still creep up by what a probe cannot tell.
+    expect(Math.abs(nothing.peakPh - asked.peakPh)).toBeLessThan(0.05);
+    expect(nothing.peakPh).toBeGreaterThanOrEqual(asked.peakPh - 1e-9);
+  });
+
+  it('says so when the trial ends before anything breaks', async () => {
+    const dries = {
+      ...stuckPump,
+      days: 14,
+      topOff: { ...stuckPump.topOff, reservoirL: 0 },
+      evaporation: { ...stuckPump.evaporation, litresPerDay: stuckPump.tank.volumeL * 0.12 },
+      faults: [newFault('heater', { day: 13, hour: 2 })],
+    };
+    const answer = await answerOf(dries);
+    expect(answer.outcome.stopped).toBeDefined();
+    const told = drillSentences(answer, dries).join(' ');
+    expect(told).toContain('The trial ends before anything breaks');
+    expect(told).not.toContain('NaN');
+  });
+
+  it('names oxygen first in a power cut', async () => {
+    const own = scenarioFromFile('drill-power-cut.json');
+    expect(drillSentences(await answerOf(own), own)[1]).toContain('Oxygen is not modelled');
+    expect(drillSentences(await answerOf(stuckPump), stuckPump).join()).not.toContain('Oxygen');
+  });
+});
+
+describe('responses with CO2', () => {
+  const choices = { kLaPerH: 4, co2Ppm: 5000, co2Hours: 24, changePercent: 20 };
+
+  it(
+    'end once pH is back inside, and never drive it below the keeper’s band',
+    async () => {
+      await fc.assert(
+        fc.asyncProperty(anyStuckPump, async (scenario) => {
+          const calm = { ...scenario, room: { ...scenario.room, co2Ppm: 500 } };
+          const results = (await tryResponses(calm, choices, usualOptions, goOn))!;
+          const of = (id: string) => results.find((one) => one.id === id)!;
+          // Nothing that is done about a high pH may take it lower than doing nothing does, and the band.
+          const floor = Math.min(calm.limits.phLowNbs, of('stop').lowestPh) - 0.02;
+          for (const id of ['carbonated', 'co2Air']) {
+            expect(of(id).lowestPh, id).toBeGreaterThanOrEqual(floor);
+            expect(of(id).outsideH, id).toBeLessThanOrEqual(of('stop').outsideH + 1e-6);
+          }
+        }),
+        runsOf(100),
+      );
+    },
+    patience,
+  );
+
+  it('ask for the carbon dioxide that closed water needs, at S 35 and 25 °C', () => {
+    // PyCO2SYS: 0.896 mol for each equivalent of hydroxide, back to the starting pH of 8.244 (NBS).
+    const tank = quietTank({
+      days: 1,
+      tank: { volumeL: 300, alkalinityDkh: 8, tempC: 25 },
+      start: { carbon: 'airEquilibrium' },
+      room: { co2Ppm: 420 },
+      gas: { kLaPerH: 0 },
+      additions: [{ day: 1, hour: 1, additive: 'sodiumHydroxide', grams: 12 }],
+    });
+    const { trace } = runDrill(tank);
+    const startPh = readColumn(trace, 'ph_nbs')[0]!;
+    expect(startPh).toBeCloseTo(8.244, 2);
+    const plan = { ...tank, limits: { ...tank.limits, phHighNbs: startPh } };
+    const molPerEq = co2DemandG(plan, trace, 2) / 44.0095 / (12 / 39.997);
+    expect(molPerEq).toBeCloseTo(0.896, 2);
+    expect(co2DemandG(plan, trace, 0)).toBeCloseTo(0, 3);
+  });
+
+  it('are refused above 5,000 ppm, with the place and what is expected', () => {
+    const parsed = parseScenario({
+      ...stuckPump,
+      responses: [{ kind: 'co2Air', day: 1, hour: 9, hours: 5, co2Ppm: 50_000 }],
+    });
+    expect(parsed.ok ? [] : parsed.problems.map(({ path }) => path)).toEqual([
+      'responses[0].co2Ppm',
+    ]);
+  });
+});
