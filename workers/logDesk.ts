@@ -1,3 +1,4 @@
+import { extent } from 'd3-array';
 import { hoursOf } from '../shared/log/localTime';
 import type { Reading } from '../shared/log/reading';
 import { sentence } from '../shared/scenario/problem';
@@ -7,6 +8,7 @@ import { answering, type Answer } from './answer';
 import { usualOptions, type SimulationOptions } from './engine/simulation';
 import type { Carbonate } from '../shared/recipe/twoPart';
 import { answerLog, FORECAST_DAYS, type LogAnswer } from './studies/answerLog';
+import { tooLittle } from './studies/fit/tooLittle';
 import { worstDump, type WorstDump } from './studies/drill/worstDump';
 import { correct, type Correction } from './studies/plan/correct';
 import { PLAN_DAYS } from './studies/plan/holding';
@@ -22,8 +24,8 @@ async function optionsFor(plan: Scenario, days: number): Promise<SimulationOptio
 const LONGEST_CORRECTION_DAYS = 64;
 
 const daysOf = (log: readonly Reading[]) => {
-  const hours = log.map(({ at }) => hoursOf(at));
-  return (Math.max(...hours) - Math.min(...hours)) / 24;
+  const [first, last] = extent(log, ({ at }) => hoursOf(at));
+  return (last! - first!) / 24;
 };
 
 /** A candidate with its worst stuck-pump drill. */
@@ -40,8 +42,9 @@ export class LogDesk {
     withinDkhPerDay: number,
   ): Promise<Answer<LogAnswer | string>> {
     return answering(async () => {
-      const days = log.length === 0 ? 0 : daysOf(log);
-      const options = await optionsFor(plan, days + FORECAST_DAYS + 2);
+      const reason = tooLittle(log);
+      if (reason !== undefined) return reason;
+      const options = await optionsFor(plan, daysOf(log) + FORECAST_DAYS + 2);
       return answerLog(plan, log, withinDkhPerDay, options);
     });
   }

@@ -13,6 +13,8 @@ const MOST_A_MINUTE = 20;
 /** The lines of a log that an answer rests on, and why others are left out. */
 export interface Counted {
   readonly readings: readonly Reading[];
+  /** Everything dated up to now, whether it counts or is too old. */
+  readonly happened: readonly Reading[];
   /** Dated later than now: they have not happened. */
   readonly future: readonly Reading[];
   /** Before the longest stretch that can be looked back over, though asked for. */
@@ -36,7 +38,7 @@ export function countedReadings({ readings, fitFrom, heldAt }: TankLog, now: str
   const happened = readings.filter(({ at }) => at <= last);
   const future = readings.filter(({ at }) => at > last);
   const latest = happened.at(-1)?.at;
-  if (latest === undefined) return { readings: [], future, tooOld: 0, tooMany: 0 };
+  if (latest === undefined) return { readings: [], happened, future, tooOld: 0, tooMany: 0 };
   const ago = (days: number) => localTimeOf(hoursOf(latest) - days * 24);
   const wanted = happened.filter(
     ({ at }) => at >= (fitFrom || ago(USUAL_WINDOW_DAYS)) && (!heldAt || at <= heldAt),
@@ -45,6 +47,7 @@ export function countedReadings({ readings, fitFrom, heldAt }: TankLog, now: str
   const newest = thinned(within);
   return {
     readings: newest,
+    happened,
     future,
     tooOld: wanted.length - within.length,
     tooMany: within.length - newest.length,

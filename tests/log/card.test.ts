@@ -29,10 +29,10 @@ it('gives the cautions of what is in the plan', () => {
 });
 
 it('sets the next test within a week and the promise, sooner when the log asks for it', () => {
-  const said = (endH: number, onceInDays: number | undefined) =>
+  const said = (endH: number, inDays: number) =>
     ({
       fit: { startAt: '2026-03-01T10:00', endH },
-      nextTest: { onceInDays },
+      nextTest: { inDays },
     }) as unknown as Parameters<typeof nextTestAt>[2];
   const now = '2026-03-11T10:00';
   expect(nextTestAt(now, 28, undefined)).toBe('2026-03-18T10:00');

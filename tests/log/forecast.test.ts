@@ -1,14 +1,16 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { randomLcg, randomNormal } from 'd3-random';
-import { deviation } from 'd3-array';
+import { deviation, mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
 import { localTimeOf } from '../../shared/log/localTime';
 import type { Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
 import { answerLog, type LogAnswer } from '../../workers/studies/answerLog';
-import { asItHappened } from '../../workers/studies/fit/asItHappened';
-import { Model } from '../../workers/studies/fit/model';
-import { parametersOf } from '../../workers/studies/fit/parameters';
+import { readColumn } from '../../shared/trace/trace';
+import { usePerDay } from '../../shared/verdict/measures';
+import { habitSentence } from '../../src/parts/log/answerWords';
+import { run } from '../../workers/engine/run';
+import { varianceOf } from '../../workers/studies/fit/leastSquares';
 
 const START_H = 20_454 * 24 + 10;
 const plan = scenarioOf({
@@ -32,49 +34,113 @@ const answer = answered(log);
 
 describe('the forecast of a log', () => {
   it('fans out as whole draws through the engine do', () => {
-    const { fit, fan } = answer;
-    const happened = asItHappened(plan, log);
-    const model = new Model(happened, parametersOf(happened));
-    const root = new CholeskyDecomposition(new Matrix(fit.covariance.map((row) => [...row])));
+    const { fit, fan, now } = answer;
+    const root = new CholeskyDecomposition(new Matrix(fit.now.covariance.map((row) => [...row])))
+      .lowerTriangularMatrix;
     const normal = randomNormal.source(randomLcg(0.5))(0, 1);
-    const at = [120, 264, 456];
+    const days = [4, 10, 18];
     const drawn = Array.from({ length: 60 }, () => {
-      const step = Matrix.columnVector(fit.estimates.map(() => normal()));
-      const aside = root.lowerTriangularMatrix.mmul(step).getColumn(0);
-      const values = fit.estimates.map(({ value }, i) => Math.max(0, value + aside[i]!));
-      return [...model.alkalinityAt(values, at, [])];
+      const aside = root.mmul(Matrix.columnVector([normal(), normal(), normal()])).getColumn(0);
+      const { tank, corals } = now;
+      const { trace } = run({
+        ...now,
+        days: 18,
+        tank: { ...tank, alkalinityDkh: tank.alkalinityDkh + aside[0]! },
+        corals: {
+          ...corals,
+          useDkhPerDay: Math.max(0, corals.useDkhPerDay + aside[1]!),
+          growthPercentPerDay: Math.max(0, corals.growthPercentPerDay + aside[2]!),
+        },
+      });
+      return days.map((day) => readColumn(trace, 'alkalinity_dkh')[day * 24]!);
     });
-    at.forEach((timeH, k) => {
+    days.forEach((day, k) => {
       const ofDraws = deviation(drawn, (one) => one[k])!;
-      const ofFan = fan.spreadDkh[fan.timesH.indexOf(timeH)]!;
+      const ofFan = Math.sqrt(varianceOf(fan.ahead.slopes[day * 24]!, fit.now.covariance));
       // A standard deviation of 60 draws is known to about 9 %; three of those.
       expect(Math.abs(ofFan / ofDraws - 1)).toBeLessThan(0.28);
+      // What wanders on comes on top.
+      expect(fan.ahead.spreadDkh[day * 24]!).toBeGreaterThan(ofFan);
     });
+  });
+
+  it('begins where the log ends, and the run takes there what is said of the use', () => {
+    const { now, useNow, fan, fit } = answer;
+    expect(fan.ahead.dkh[0]).toBeCloseTo(fit.now.dkh, 1);
+    const { trace } = run({ ...now, days: 2 });
+    expect(usePerDay(trace, 0, 48)).toBeCloseTo(useNow.dkhPerDay, 2);
+    expect(now.start.omegaReference).toBe(fit.scenario.start.omegaReference);
+  });
+
+  it('begins with the newest reading of every other quantity', () => {
+    const salts = [430, 410, 400, 390, 380, 370].map((calciumMgPerL, day) => ({
+      ...log[day]!,
+      calciumMgPerL,
+      magnesiumMgPerL: 1320 - 32 * day,
+    }));
+    const { tank, start } = answered(salts).now;
+    expect(tank.calciumMgPerL).toBe(370);
+    expect(tank.magnesiumMgPerL).toBe(1160);
+    expect(start.clockHour).toBe(10);
   });
 
   it('says when the band is left, one in ten before half of them', () => {
-    const { leaving, fit } = answer;
+    const { leaving } = answer;
     expect(leaving!.side).toBe('low');
     expect(leaving!.odds).toBeGreaterThan(0.9);
-    expect(leaving!.oneInTenH).toBeGreaterThan(fit.endH);
+    expect(leaving!.oneInTenH!).toBeGreaterThan(0);
     expect(leaving!.oneInTenH!).toBeLessThan(leaving!.halfH!);
     // From 7.52 at 0.17 dKH a day it takes three days to 7.
-    expect((leaving!.halfH! - fit.endH) / 24).toBeCloseTo(3, 0);
+    expect(leaving!.halfH! / 24).toBeCloseTo(3, 0);
+  });
+
+  it('asks for the next test before one in ten has left the band', () => {
+    const { nextTest, leaving } = answer;
+    expect(nextTest.alreadyKnown).toBe(false);
+    expect(nextTest.reason).toBe('leaving');
+    expect(nextTest.inDays).toBeCloseTo(leaving!.oneInTenH! / 24, 1);
   });
 
   it('asks for the next test just when it makes the consumption known well enough', () => {
-    const { nextTest, fan, fit } = answer;
-    const days = nextTest.onceInDays!;
-    expect(nextTest.known).toBe(false);
-    const seAfter = (inDays: number) => {
-      const timeH = fit.endH + inDays * 24;
-      const k = fan.timesH.findIndex((t) => t >= timeH);
-      const at = localTimeOf(Math.floor(START_H) + fan.timesH[k]!);
-      const tested = [...log, { at, alkalinityDkh: fan.dkh[k]! }];
-      return answered(tested).fit.estimates[0]!.standardError;
+    const wide = { ...plan, limits: { ...plan.limits, alkalinityLowDkh: 2 } };
+    const told = (readings: readonly Reading[], within: number) => {
+      const found = answerLog(wide, readings, within);
+      if (typeof found === 'string') throw new Error(found);
+      return found;
     };
-    expect(2 * seAfter(days)).toBeLessThan(0.0515);
-    expect(2 * seAfter(days - 1)).toBeGreaterThan(0.05);
+    const within = 0.06;
+    const { nextTest, fan, fit } = told(log, within);
+    expect(nextTest.reason).toBe('known');
+    const seAfter = (inDays: number) => {
+      const hour = Math.round(inDays * 24);
+      const at = localTimeOf(Math.floor(START_H) + Math.floor(fit.endH) + hour);
+      const tested = [...log, { at, alkalinityDkh: Number(fan.ahead.dkh[hour]!.toFixed(2)) }];
+      return told(tested, within).useNow.standardErrorDkhPerDay;
+    };
+    expect(2 * seAfter(nextTest.inDays)).toBeLessThan(within * 1.15);
+    expect(2 * seAfter(nextTest.inDays - 1)).toBeGreaterThan(within * 0.9);
+  });
+
+  it('goes on with what the log shows being poured in, and says so', () => {
+    const evening = (day: number) => localTimeOf(START_H + day * 24 + 9.5);
+    const byHand = [8.4, 8.4, 8.5, 8.4, 8.4, 8.5, 8.4].flatMap((alkalinityDkh, day): Reading[] => [
+      { at: localTimeOf(START_H + day * 24), alkalinityDkh },
+      { at: evening(day), additive: 'sodiumBicarbonate', grams: 9 },
+    ]);
+    const found = answered(byHand);
+    expect(found.habits.doses).toMatchObject([{ gramsEach: 9, everyDays: 1 }]);
+    expect(habitSentence(found)).toContain('9 g sodium bicarbonate a day');
+    // 9 g raise 300 L by 1.00 dKH (2.996 g for 100 L, additives.csv): without them a week takes 7.
+    const dayMean = (day: number) => mean(found.fan.ahead.dkh.slice(day * 24, day * 24 + 24))!;
+    expect(Math.abs(dayMean(7) - dayMean(0))).toBeLessThan(0.4);
+    const stopped = [
+      ...byHand.slice(0, -6),
+      ...[4, 5, 6, 7].map((day) => ({
+        at: localTimeOf(START_H + day * 24),
+        alkalinityDkh: 8.4 - (day - 4),
+      })),
+    ];
+    expect(answered(stopped).habits.doses).toEqual([]);
   });
 
   it('names in words what the log cannot tell', () => {

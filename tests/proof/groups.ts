@@ -9,6 +9,7 @@ import { densityChecks } from '../reference/checks/density';
 import { enhancementChecks } from '../reference/checks/enhancement';
 import { evaporationChecks } from '../reference/checks/evaporation';
 import { recipeChecks } from '../reference/checks/recipes';
+import { nistChecks } from '../reference/checks/nistStrd';
 import { slopeResolutionChecks } from '../reference/checks/slopeResolution';
 import { precipitationRateChecks } from '../reference/checks/precipitationRates';
 import { gasChecks } from '../reference/checks/gas';
@@ -86,6 +87,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
   },
   'The test log': {
     'how well tests tell a slope': slopeResolutionChecks,
+    'nonlinear regression, NIST sets': nistChecks,
   },
   'The integrator and the books': {
     'a tenth of the tolerance': toleranceChecks,

@@ -1,8 +1,9 @@
 import { misses, type Check } from '../reference/check';
 import { publishedSetAside } from '../reference/publishedSetAside';
-import type { Twins } from '../log/twins';
+import { twinMisses } from '../log/twins/misses';
+import type { Twins } from '../log/twins/twins';
 import type { LawFile } from './laws';
-import { twinFailures, twinSection } from './twinSection';
+import { twinSection } from './twinSection';
 import {
   GROUP_HEADERS,
   groupRows,
@@ -18,7 +19,7 @@ export interface Proof {
   readonly published: readonly Check[];
   readonly laws: readonly LawFile[];
   readonly grazing: readonly Grazing[];
-  readonly twins: { readonly assumed: Twins; readonly unassumed: Twins };
+  readonly twins: readonly Twins[];
   readonly versions: Readonly<Record<string, string>>;
   readonly seed: number;
   readonly date: string;
@@ -29,7 +30,7 @@ export function failures({ groups, published, laws, twins }: Proof): string[] {
   const broken = laws.flatMap(({ name, tests }) =>
     tests.filter(({ passed }) => !passed).map(({ title }) => `${name}: ${title}`),
   );
-  return [...misses(checks), ...broken, ...twinFailures(twins)];
+  return [...misses(checks), ...broken, ...twins.flatMap(twinMisses)];
 }
 
 function summary(proof: Proof): string {

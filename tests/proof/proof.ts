@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { publishedChecks } from '../reference/checks/published';
 import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
-import { twins } from '../log/twins';
+import { twins, TWINS_OF_A_VARIANT } from '../log/twins/twins';
+import { variants } from '../log/twins/variants';
 import { tightened } from '../runs/tightened';
 import { groups } from './groups';
 import { runLaws } from './laws';
@@ -13,9 +14,6 @@ const versionOf = (name: string): string =>
 const date = new Date().toISOString().slice(0, 10);
 /** Another sample every day, and the same one for whoever repeats a day's proof. */
 const seed = Number(process.env.LAW_SEED ?? date.replaceAll('-', ''));
-
-/** Coverage of 95 % is then known to ±0.7 %. */
-const TWINS = 1000;
 
 const proof: Proof = {
   date,
@@ -29,7 +27,7 @@ const proof: Proof = {
   grazing: scenarioFiles.flatMap((name) =>
     tightened(scenarioFromFile(name)).grazing.map(({ limit, timeH }) => ({ name, limit, timeH })),
   ),
-  twins: { assumed: twins(TWINS, false), unassumed: twins(TWINS, true) },
+  twins: variants.map((variant) => twins(TWINS_OF_A_VARIANT, variant)),
   versions: {
     'Paper Reef': versionOf('.'),
     Node: process.versions.node,

@@ -1,19 +1,34 @@
 import { USUAL_ACCURACY_DKH, type Reading } from '../../shared/log/reading';
 import { limitBands } from '../../shared/scenario/limitBands';
 import type { Scenario } from '../../shared/scenario/schema';
+import { say } from '../../shared/words/fit';
 import { usualOptions, type SimulationOptions } from '../engine/simulation';
-import { asItHappened } from './fit/asItHappened';
 import { notesOf } from './fit/cannotTell';
-import { fitHappened, tooLittle, type Fit } from './fit/fit';
-import { parametersOf } from './fit/parameters';
-import { fanOf, type Fan } from './forecast/fan';
+import { fitLog, type Fit } from './fit/fit';
+import { tooLittle } from './fit/tooLittle';
+import { aheadOf, fanOf, type Fan } from './forecast/fan';
+import { goingOn, habitsOf, type Habits } from './forecast/habit';
 import { leavingOf, type Leaving } from './forecast/leaving';
-import { nextTest, useNow, type NextTest, type UseNow } from './forecast/nextTest';
+import { nextTest, type NextTest } from './forecast/nextTest';
+import { tankNow } from './forecast/tankNow';
+
+/** Today's consumption. */
+export interface UseNow {
+  readonly dkhPerDay: number;
+  /** By the readings alone, all that was typed taken as it is. */
+  readonly standardErrorDkhPerDay: number;
+  /** And where volume, evaporation, strength and pumps are off as they commonly are. */
+  readonly withDoubtsDkhPerDay: number;
+}
 
 /** All that a log says: consumption, what comes, when to test again, and what it cannot say. */
 export interface LogAnswer {
   readonly fit: Fit;
   readonly useNow: UseNow;
+  /** The tank as it stands: where plans and corrections begin. */
+  readonly now: Scenario;
+  /** What the forecast takes to go on being poured in. */
+  readonly habits: Habits;
   readonly fan: Fan;
   readonly leaving: Leaving | undefined;
   readonly nextTest: NextTest;
@@ -22,6 +37,18 @@ export interface LogAnswer {
 
 /** How far ahead the forecast looks. */
 export const FORECAST_DAYS = 28;
+
+export function useNowOf({ now }: Fit): UseNow {
+  const standardErrorDkhPerDay = Math.sqrt(now.covariance[1]![1]!);
+  return {
+    dkhPerDay: now.useDkhPerDay,
+    standardErrorDkhPerDay,
+    withDoubtsDkhPerDay: Math.hypot(
+      standardErrorDkhPerDay,
+      ...now.doubts.map(({ useDkhPerDay }) => useDkhPerDay),
+    ),
+  };
+}
 
 /** The answer, or the sentence that says why there is none yet. */
 export function answerLog(
@@ -32,17 +59,20 @@ export function answerLog(
 ): LogAnswer | string {
   const reason = tooLittle(log);
   if (reason !== undefined) return reason;
-  const happened = asItHappened(plan, log);
-  const parameters = parametersOf(happened);
-  const fit = fitHappened(happened, options);
-  const fan = fanOf(happened, parameters, fit, FORECAST_DAYS, options);
-  const sigma = happened.observations.findLast(({ kind }) => kind === 'alkalinity')?.sigma;
+  const fit = fitLog(plan, log, options);
+  if (!fit.converged) return say.notConverged;
+  const habits = habitsOf(log, fit.startAt, fit.endH);
+  const now = tankNow(plan, log, fit, habits, options);
+  const goes = goingOn({ ...now, days: FORECAST_DAYS }, habits, Math.floor(fit.endH));
+  const ahead = aheadOf(goes, fit, options);
+  const sigma = fit.points.findLast(({ kind }) => kind === 'alkalinity')?.sigma;
+  const scatter = (sigma ?? USUAL_ACCURACY_DKH) * fit.spread;
+  const leaving = leavingOf(ahead, fit.now.covariance, limitBands(plan.limits)[0]!);
   return {
-    fit,
-    fan,
-    useNow: useNow(fit),
-    leaving: leavingOf(fan, fit.covariance, fit.endH, limitBands(plan.limits)[0]!),
-    nextTest: nextTest(fit, fan, parameters, sigma ?? USUAL_ACCURACY_DKH, withinDkhPerDay),
+    ...{ fit, now, habits, leaving },
+    useNow: useNowOf(fit),
+    fan: fanOf(fit, ahead),
+    nextTest: nextTest(fit.now, ahead, leaving, scatter, withinDkhPerDay),
     notes: notesOf(fit, plan),
   };
 }

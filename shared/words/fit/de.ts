@@ -8,6 +8,7 @@ export const de: Words<typeof en> = {
     start: 'Alkalinität am Anfang des Messbuchs',
     lnKLa: 'Gasaustausch, Logarithmus von kLa in 1/h',
     gross: 'Im Licht gebundener Kohlenstoff',
+    phOffset: 'Abweichung der pH-Sonde',
     lot: (name) => `Charge ${name} gegen die erste`,
     nameless: 'ohne Namen',
   },
@@ -19,6 +20,14 @@ export const de: Words<typeof en> = {
     twoTests: (days, within, sigma) =>
       `Zwei Tests im Abstand von ${days} Tagen kennen ihn auf ±${within} dKH am Tag, wenn der Test um ${sigma} dKH streut (2 · σ · √2 ÷ ${within}).`,
   },
+  tooLong:
+    'es dauerte länger als eine halbe Minute und wurde beendet. Lassen Sie die Anpassung ab einem späteren Tag zählen, oder sehen Sie nach, ob ein Datum falsch getippt ist.',
+  tooFar: (days, first, last) =>
+    `Die Messungen reichen über ${days} Tage, vom ${first} bis zum ${last}; angepasst werden höchstens zwei Jahre. Ist ein Datum falsch getippt? Berichtigen Sie es im Messbuch, oder lassen Sie die Anpassung ab einem späteren Tag zählen.`,
+  farAhead: (last, days) =>
+    `Die neueste Messung trägt das Datum ${last}, ${days} Tage nach der vorigen, darum zählen die Messungen davor nicht. Ist das Datum falsch getippt, berichtigen Sie es im Messbuch.`,
+  notConverged:
+    'Kein Becken, das nach diesem Plan läuft, passt zu diesen Messungen, darum gibt es keine Zahl: Prüfen Sie Volumen, Dosierung und die Daten im Messbuch, oder lassen Sie die Anpassung ab einem späteren Tag zählen.',
   notes: {
     fewReadings: (count) =>
       `Nur ${count} Alkalinitätsmessungen: Die Linie durch sie lässt sich kaum an sich selbst prüfen.`,
@@ -37,22 +46,40 @@ export const de: Words<typeof en> = {
       `${lot}: kein Sprung, der sich vom Zufall unterscheiden lässt (${dkh} ± ${by} dKH).`,
     scatter: (times) =>
       `Die Messungen streuen ${times}-mal so weit wie ihre angegebene Genauigkeit; jedes ± hier ist entsprechend verbreitert.`,
+    fasterSince: (date, dkh) =>
+      `Etwa ab dem ${date} fallen die Messwerte schneller, als dieser Plan es zulässt, um etwa ${dkh} dKH am Tag: Läuft die Pumpe, ist der Vorrat gefüllt, stimmt die Mischung? Korallen ändern sich selten so schnell. Wenn Sie die Dosierung geändert haben, lassen Sie die Anpassung ab diesem Tag zählen.`,
+    slowerSince: (date, dkh) =>
+      `Etwa ab dem ${date} fallen die Messwerte langsamer als zuvor, um etwa ${dkh} dKH am Tag: Wurde mehr dosiert als notiert, wurden Korallen entnommen, oder geht es ihnen schlecht? Wenn Sie die Dosierung geändert haben, lassen Sie die Anpassung ab diesem Tag zählen.`,
+    mostUse: (most) =>
+      `Das ist mehr, als ein Plan fassen kann: Pläne rechnen mit ${most} dKH am Tag.`,
+    doubts: (parts, together) =>
+      `Das ± ist das der Messungen. Keine Messung prüft, was Sie eingetippt haben; liegt es so weit daneben, wie solche Zahlen es oft tun (übliche Praxis), ${parts}: zusammen ±${together} dKH am Tag.`,
+    doubt: {
+      volume: (by) => `verschieben 10 % am Nettovolumen den Verbrauch um ${by}`,
+      evaporation: (by) => `20 % an der Verdunstung um ${by}`,
+      limewater: (by) => `15 % an der Stärke des Kalkwassers um ${by}`,
+      delivery: (by) => `10 % an den Pumpen um ${by}`,
+    },
     oneFarOff:
       'Eine Messung liegt mehr als drei Standardfehler daneben und ist unten markiert. Nichts wurde weggelassen: Testen Sie noch einmal, oder löschen Sie, was Sie als falsch kennen.',
     farOff: (count) =>
       `${count} Messungen liegen mehr als drei Standardfehler daneben und sind unten markiert. Nichts wurde weggelassen: Testen Sie noch einmal, oder löschen Sie, was Sie als falsch kennen.`,
-    tooNarrow:
-      'Jedes ± nimmt an, dass der Gasaustausch und die Antwort der Korallen auf die Sättigung wie in Ihrem Plan sind; wo sie es nicht sind, ist es zu eng (aus 95 von 100 werden etwa 80).',
     alwaysHigh:
       'Ein Test, der immer um denselben Betrag zu hoch anzeigt, verändert den Verbrauch nicht; einer, der 5 % zu hoch anzeigt, macht ihn 5 % zu hoch.',
   },
   answer: {
     title: 'Was das Messbuch sagt',
-    use: (dkh, by, date) => `Die Korallen verbrauchen ${dkh} ± ${by} dKH am Tag, Stand ${date}.`,
+    use: (dkh, by, date) => `Das Becken verbraucht ${dkh} ± ${by} dKH am Tag, Stand ${date}.`,
     fall: (dkh, by) => `Die Messwerte fallen um ${dkh} ± ${by} dKH am Tag.`,
     rise: (dkh, by) => `Die Messwerte steigen um ${dkh} ± ${by} dKH am Tag.`,
     drift: (from, to, by) =>
       `Mit dem heutigen Plan geht die Alkalinität in einer Woche von ${from} auf ${to} ± ${by} dKH.`,
+    habit: (doses) => `Die Vorhersage geht weiter mit ${doses}, wie Ihr Messbuch es zeigt.`,
+    habitDose: (grams, additive, days) =>
+      days === 1 ? `${grams} g ${additive} am Tag` : `${grams} g ${additive} alle ${days} Tage`,
+    habitChange: (percent, days) => `${percent} % neuem Wasser alle ${days} Tage`,
+    newestOutside: (quantity, value, date, band) =>
+      `Die neueste Messung (${quantity}), ${value} am ${date}, liegt außerhalb Ihrer ${band}.`,
     outsideNow: (band) => `Sie liegt jetzt außerhalb Ihrer ${band}.`,
     stays: (band) =>
       `Sie bleibt vier Wochen lang innerhalb Ihrer ${band}, in fast jeder Anpassung, die das Messbuch zulässt.`,
@@ -79,10 +106,14 @@ export const de: Words<typeof en> = {
       `Testen Sie das nächste Mal am ${date}, zur selben Stunde: Damit ist der Verbrauch auf ${wanted} bekannt.`,
     onOrDaily: (date, wanted, days) =>
       `Testen Sie das nächste Mal am ${date}, zur selben Stunde: Damit ist der Verbrauch auf ${wanted} bekannt; mit einem Test an jedem Tag dauert es ${days} Tage.`,
-    never: (wanted) =>
-      `Auch vier Wochen mit täglichen Tests würden den Verbrauch nicht auf ${wanted} kennen: Verlangen Sie weniger, oder testen Sie mit einem feineren Test.`,
+    beforeLeaving: (date) =>
+      `Testen Sie das nächste Mal bis zum ${date}, zur selben Stunde: Bis dahin steht es eins zu zehn, dass die Alkalinität Ihre Grenzen verlassen hat.`,
+    weekly: (date) =>
+      `Testen Sie das nächste Mal am ${date}, zur selben Stunde: wöchentlich ist übliche Praxis.`,
     daily: (days, wanted) =>
-      `Ein Test mehr genügt nicht: Ein Test am Tag, ${days} Tage lang, macht den Verbrauch auf ${wanted} bekannt.`,
+      `Ein Test mehr kennt den Verbrauch nicht auf ${wanted}; ein Test an jedem Tag tut es in ${days} Tagen.`,
+    notYet: (wanted) =>
+      `Auch vier Wochen mit täglichen Tests würden den Verbrauch nicht auf ${wanted} kennen: Verlangen Sie weniger, oder testen Sie mit einem feineren Test.`,
     wanted: (within) => `±${within} dKH am Tag`,
   },
   table: {
@@ -91,7 +122,7 @@ export const de: Words<typeof en> = {
     value: 'Wert',
     standardError: 'Standardfehler',
     unit: 'Einheit',
-    how: 'Das simulierte Becken wird mit gewichteten kleinsten Quadraten an die Messungen angepasst; Pumpen und Nachfüllung laufen wie im heutigen Plan, einmalige Dosen und Wasserwechsel, wie Sie sie eingetragen haben. Die Standardfehler stammen aus σ²(JᵀWJ)⁻¹; J sagt, wie sich jede Messung mit jeder Zahl bewegt. Die Vorhersage geht mit dem heutigen Plan weiter.',
+    how: 'Das simulierte Becken wird mit gewichteten kleinsten Quadraten an die Messungen angepasst; Pumpen und Nachfüllung laufen wie im heutigen Plan, einmalige Dosen und Wasserwechsel, wie Sie sie eingetragen haben. Eine weit abliegende Messung zählt wenig (Student-t), und Verbrauch und Stand dürfen von Tag zu Tag ein wenig wandern. Die Vorhersage geht mit dem heutigen Plan weiter.',
   },
   settings: {
     countsFrom: 'Die Anpassung zählt ab',

@@ -5,6 +5,7 @@ export const en = {
     start: 'Alkalinity at the start of the log',
     lnKLa: 'Gas exchange, logarithm of kLa in 1/h',
     gross: 'Carbon fixed in the light',
+    phOffset: 'Offset of the pH probe',
     lot: (name: string) => `Lot ${name} against the first`,
     nameless: 'without a name',
   },
@@ -16,6 +17,14 @@ export const en = {
     twoTests: (days: string, within: string, sigma: string) =>
       `Two tests ${days} days apart know it to ±${within} dKH a day when the test strays by ${sigma} dKH (2 · σ · √2 ÷ ${within}).`,
   },
+  tooLong:
+    'it took longer than half a minute and was ended. Let the fit count from a later day, or look whether a date is mistyped.',
+  tooFar: (days: string, first: string, last: string) =>
+    `The readings span ${days} days, from ${first} to ${last}; at most two years are fitted. Is a date mistyped? Put it right in the log, or let the fit count from a later day.`,
+  farAhead: (last: string, days: string) =>
+    `The newest reading is dated ${last}, ${days} days after the one before it, so the readings before it do not count. If the date is mistyped, put it right in the log.`,
+  notConverged:
+    'No tank that runs by this plan fits these readings, so no number is given: check the volume, the dosing and the dates of the log, or let the fit count from a later day.',
   notes: {
     fewReadings: (count: number) =>
       `Only ${count} alkalinity readings: the line through them can hardly be checked against itself.`,
@@ -35,23 +44,41 @@ export const en = {
       `${lot}: no step that can be told from chance (${dkh} ± ${by} dKH).`,
     scatter: (times: string) =>
       `The readings scatter ${times} times wider than their stated accuracy; every ± here is widened by that.`,
+    fasterSince: (date: string, dkh: string) =>
+      `From about ${date} the readings fall faster than this plan allows, by about ${dkh} dKH a day: is the pump running, the reservoir filled, the mix right? Corals rarely change so fast. If you changed the dosing, let the fit count from that day.`,
+    slowerSince: (date: string, dkh: string) =>
+      `From about ${date} the readings fall more slowly than before, by about ${dkh} dKH a day: was more dosed than you noted, were corals removed, or do they fare badly? If you changed the dosing, let the fit count from that day.`,
+    mostUse: (most: string) =>
+      `That is more than a plan can hold: plans reckon with ${most} dKH a day.`,
+    doubts: (parts: string, together: string) =>
+      `The ± is that of the readings. No reading checks what you typed; off as such numbers commonly are (common practice), ${parts}: together ±${together} dKH a day.`,
+    doubt: {
+      volume: (by: string) => `a net volume off by 10 % moves the use by ${by}`,
+      evaporation: (by: string) => `evaporation off by 20 % by ${by}`,
+      limewater: (by: string) => `limewater off by 15 % in strength by ${by}`,
+      delivery: (by: string) => `pumps off by 10 % by ${by}`,
+    },
     oneFarOff:
       'One reading lies more than three standard errors off and is marked below. Nothing was left out: test again, or delete what you know to be wrong.',
     farOff: (count: number) =>
       `${count} readings lie more than three standard errors off and are marked below. Nothing was left out: test again, or delete what you know to be wrong.`,
-    tooNarrow:
-      'Every ± takes gas exchange and the corals’ answer to saturation to be as in your plan; where they are not, it is too narrow (95 in 100 becomes about 80).',
     alwaysHigh:
       'A test that always reads the same amount too high does not move the consumption; one that reads 5 % too high makes it 5 % too high.',
   },
   answer: {
     title: 'What the log says',
     use: (dkh: string, by: string, date: string) =>
-      `The corals take ${dkh} ± ${by} dKH a day on ${date}.`,
+      `The tank uses ${dkh} ± ${by} dKH a day on ${date}.`,
     fall: (dkh: string, by: string) => `The readings fall by ${dkh} ± ${by} dKH a day.`,
     rise: (dkh: string, by: string) => `The readings rise by ${dkh} ± ${by} dKH a day.`,
     drift: (from: string, to: string, by: string) =>
       `With today’s plan alkalinity goes from ${from} to ${to} ± ${by} dKH in a week.`,
+    habit: (doses: string) => `The forecast goes on with ${doses}, as your log shows.`,
+    habitDose: (grams: string, additive: string, days: number) =>
+      days === 1 ? `${grams} g ${additive} a day` : `${grams} g ${additive} every ${days} days`,
+    habitChange: (percent: string, days: number) => `${percent} % new water every ${days} days`,
+    newestOutside: (quantity: string, value: string, date: string, band: string) =>
+      `The newest reading of ${quantity}, ${value} on ${date}, is outside your ${band}.`,
     outsideNow: (band: string) => `It is outside your ${band} now.`,
     stays: (band: string) =>
       `It stays inside your ${band} for four weeks in nearly every fit that the log allows.`,
@@ -78,10 +105,13 @@ export const en = {
       `Test next on ${date}, at the same hour: with that the consumption is known to ${wanted}.`,
     onOrDaily: (date: string, wanted: string, days: number) =>
       `Test next on ${date}, at the same hour: with that the consumption is known to ${wanted}; a test every day gets there in ${days} days.`,
-    never: (wanted: string) =>
-      `Four weeks of daily tests would not know the consumption to ${wanted}: ask for less, or test with a finer kit.`,
+    beforeLeaving: (date: string) =>
+      `Test next by ${date}, at the same hour: by then there is one chance in ten that alkalinity has left your limits.`,
+    weekly: (date: string) => `Test next on ${date}, at the same hour: weekly is common practice.`,
     daily: (days: number, wanted: string) =>
-      `One more test will not do: a test every day for ${days} days makes the consumption known to ${wanted}.`,
+      `One more test does not know the consumption to ${wanted}; a test every day does in ${days} days.`,
+    notYet: (wanted: string) =>
+      `Four weeks of daily tests would not know the consumption to ${wanted}: ask for less, or test with a finer kit.`,
     wanted: (within: string) => `±${within} dKH a day`,
   },
   table: {
@@ -90,7 +120,7 @@ export const en = {
     value: 'Value',
     standardError: 'Standard error',
     unit: 'Unit',
-    how: 'The simulated tank is matched to the readings by weighted least squares; pumps and top-off run as in today’s plan, one-off doses and water changes as you logged them. Standard errors come from σ²(JᵀWJ)⁻¹, where J says how each reading moves with each number. The forecast goes on with today’s plan.',
+    how: 'The simulated tank is matched to the readings by weighted least squares; pumps and top-off run as in today’s plan, one-off doses and water changes as you logged them. A reading far off counts for little (Student’s t), and use and level may wander a little from day to day. The forecast goes on with today’s plan.',
   },
   settings: {
     countsFrom: 'The fit counts from',

@@ -20,7 +20,7 @@ export const de: Words<typeof en> = {
     forUse: (use, by, target) =>
       `Für ${use} ± ${by} dKH am Tag, ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
     forTypedUse: (use, by, target) =>
-      `Für ${use} ± ${by} dKH am Tag, wie auf der Werkbank eingetippt (das Messbuch sagt es noch nicht), ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
+      `Für ${use} ± ${by} dKH am Tag, auf der Werkbank eingetippt und auf ein Fünftel genau angenommen: Das Messbuch sagt es noch nicht. Ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
     trouble: (why) => `Es ließ sich kein Plan machen: ${why}`,
     before: 'Bevor Sie mischen',
     gettingThere: (plan) => `Der Weg dorthin: ${plan}`,
@@ -31,22 +31,23 @@ export const de: Words<typeof en> = {
   },
   offer: {
     promised: (low, high, days) =>
-      `Innerhalb Ihrer ${low}–${high} dKH für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie bis dahin wieder.`,
-    onlyADay: (low, high) =>
-      `Nicht angeboten: Bei jedem Verbrauch, den das Messbuch zulässt, hält er ${low}–${high} dKH nur 1 Tag lang.`,
-    onlyDays: (low, high, days) =>
-      `Nicht angeboten: Bei jedem Verbrauch, den das Messbuch zulässt, hält er ${low}–${high} dKH nur ${days} Tage lang.`,
-    notKept: (low, high) =>
-      `Nicht angeboten: Er hält ${low}–${high} dKH nicht bei jedem Verbrauch, den das Messbuch zulässt.`,
+      `Innerhalb Ihrer ${low}–${high} dKH und Ihrer anderen Grenzen für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie bis dahin wieder.`,
+    breaks: (what, value, limit, day) =>
+      `Nicht angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
+    offTarget: (ends, target) => `Nicht angeboten: Er endet bei ${ends} dKH, nicht bei ${target}.`,
+    dump: 'Nicht angeboten: Wenn die Nachfüllung hängt, bringt ihr eigener Behälter das Becken über den pH, der schadet, oder über Ihre höchste Alkalinität.',
+    keepsFor: (days) => `Er hält jede Grenze ${days === 1 ? '1 Tag' : `${days} Tage`} lang.`,
     wayOut:
       'Halten Sie einen Wert, der weiter von Ihren Grenzen liegt, verschieben Sie die Grenzen (auf der Werkbank, „Ihre Grenzen“), oder testen Sie erst öfter, damit der Verbrauch besser bekannt ist.',
+    wayOutChanges:
+      'Wechseln Sie weniger Wasser, und lassen Sie einen der anderen Pläne den Rest bringen.',
+    wayOutDump:
+      'Nehmen Sie eine schwächere Mischung oder einen kleineren Behälter, und bringen Sie den Rest mit Pumpen.',
     mix: 'Mischen',
     dose: 'Dosieren',
     nothing: 'Nichts.',
-    dump: (hour, ph, dkh) =>
+    ifStuck: (hour, ph, dkh) =>
       `Wenn die Nachfüllung hängt und der ganze Behälter hineinläuft (am schlimmsten um ${hour}:00): pH ${ph}, ${dkh} dKH.`,
-    dumpTooHigh: (hour, ph, dkh, harm) =>
-      `Wenn die Nachfüllung hängt und der ganze Behälter hineinläuft (am schlimmsten um ${hour}:00): pH ${ph}, ${dkh} dKH, über Ihren ${harm}: Nehmen Sie einen kleineren Behälter oder eine schwächere Mischung und mehr von etwas anderem.`,
     rehearse: 'Proben',
     monthly: (all) => `Ein Monat verbraucht: ${all}.`,
     noneMonthly: 'Ein Monat verbraucht: nichts.',
@@ -61,6 +62,8 @@ export const de: Words<typeof en> = {
     none: (now) => `Das Wasser steht bei ${now} dKH, wo es sein soll: keine Korrektur.`,
     tooFast: (now, target, most) =>
       `Keine tägliche Dosis führt von ${now} auf ${target} dKH, ohne mehr als Ihre ${most} dKH am Tag zu bewegen: Beginnen Sie erst mit der Dosierung des Plans, und korrigieren Sie, wenn das Fallen aufgehört hat.`,
+    rises: (now, target, days, largest) =>
+      `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
       `Zuerst von ${now} auf ${target} dKH: ${dose} am Tag, ${days === 1 ? '1 Tag' : `${days} Tage`} lang, in Süßwasser gelöst und jeden Morgen langsam hineingegossen.`,
     raised: (largest, ph) =>

@@ -17,7 +17,7 @@ export const en = {
     forUse: (use: string, by: string, target: string) =>
       `For ${use} ± ${by} dKH a day, from the day the water stands at ${target} dKH.`,
     forTypedUse: (use: string, by: string, target: string) =>
-      `For ${use} ± ${by} dKH a day, as typed on the bench: the log does not tell it yet, from the day the water stands at ${target} dKH.`,
+      `For ${use} ± ${by} dKH a day, typed on the bench and assumed to be right to a fifth: the log does not tell it yet. From the day the water stands at ${target} dKH.`,
     trouble: (why: string) => `No plan could be made: ${why}`,
     before: 'Before you mix',
     gettingThere: (plan: string) => `Getting there: ${plan}`,
@@ -28,22 +28,23 @@ export const en = {
   },
   offer: {
     promised: (low: string, high: string, days: number) =>
-      `Inside your ${low}–${high} dKH for ${days} days at every consumption that the log allows: test again by then.`,
-    onlyADay: (low: string, high: string) =>
-      `Not offered: at every consumption that the log allows it keeps ${low}–${high} dKH for 1 day only.`,
-    onlyDays: (low: string, high: string, days: number) =>
-      `Not offered: at every consumption that the log allows it keeps ${low}–${high} dKH for ${days} days only.`,
-    notKept: (low: string, high: string) =>
-      `Not offered: it does not keep ${low}–${high} dKH at every consumption that the log allows.`,
+      `Inside your ${low}–${high} dKH and your other limits for ${days} days at every consumption that the log allows: test again by then.`,
+    breaks: (what: string, value: string, limit: string, day: string) =>
+      `Not offered: at a consumption that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
+    offTarget: (ends: string, target: string) =>
+      `Not offered: it ends at ${ends} dKH, not at ${target}.`,
+    dump: 'Not offered: if the top-off sticks, its own reservoir takes the tank past the pH that harms, or past your highest alkalinity.',
+    keepsFor: (days: number) =>
+      `It keeps every limit for ${days === 1 ? '1 day' : `${days} days`}.`,
     wayOut:
       'Hold a value farther from your limits, move the limits (on the bench, “Your limits”), or test more first, so that the consumption is known better.',
+    wayOutChanges: 'Change less water and let one of the other plans bring the rest.',
+    wayOutDump: 'Take a weaker mix or a smaller reservoir, and bring the rest with pumps.',
     mix: 'Mix',
     dose: 'Dose',
     nothing: 'Nothing.',
-    dump: (hour: number, ph: string, dkh: string) =>
+    ifStuck: (hour: number, ph: string, dkh: string) =>
       `If the top-off sticks and all of the reservoir goes in (worst at ${hour}:00): pH ${ph}, ${dkh} dKH.`,
-    dumpTooHigh: (hour: number, ph: string, dkh: string, harm: string) =>
-      `If the top-off sticks and all of the reservoir goes in (worst at ${hour}:00): pH ${ph}, ${dkh} dKH, above your ${harm}: take a smaller reservoir, or a weaker mix and more of something else.`,
     rehearse: 'Rehearse it',
     monthly: (all: string) => `A month uses up: ${all}.`,
     noneMonthly: 'A month uses up: nothing.',
@@ -58,6 +59,8 @@ export const en = {
     none: (now: string) => `The water stands at ${now} dKH, where it should be: no correction.`,
     tooFast: (now: string, target: string, most: string) =>
       `No daily dose gets from ${now} to ${target} dKH without moving more than your ${most} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`,
+    rises: (now: string, target: string, days: number, largest: string) =>
+      `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
       `First from ${now} to ${target} dKH: ${dose} a day for ${days === 1 ? '1 day' : `${days} days`}, dissolved in fresh water and poured in slowly each morning.`,
     raised: (largest: string, ph: string) =>

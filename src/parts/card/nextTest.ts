@@ -14,8 +14,7 @@ export function nextTestAt(
 ): string {
   const nowH = hoursOf(now);
   const checkH = nowH + Math.min(WEEK_DAYS, promisedDays) * 24;
-  const { onceInDays } = answer?.nextTest ?? {};
-  if (!answer || onceInDays === undefined) return localTimeOf(checkH);
-  const toldH = hoursOf(answer.fit.startAt) + answer.fit.endH + onceInDays * 24;
+  if (!answer) return localTimeOf(checkH);
+  const toldH = hoursOf(answer.fit.startAt) + answer.fit.endH + answer.nextTest.inDays * 24;
   return localTimeOf(toldH > nowH ? Math.min(checkH, toldH) : checkH);
 }

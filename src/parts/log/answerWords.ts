@@ -2,8 +2,15 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/fit';
 import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
+import { farAhead, outsideNow } from '../../../shared/log/newest';
+import { USUAL_WINDOW_DAYS } from '../../../shared/log/tankLog';
+import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { lineTexts } from '../../../shared/verdict/lineTexts';
+import { wordFor } from '../../../shared/scenario/words';
 import type { LogAnswer } from '../../client/outcome';
+
+const WEEK_H = 168;
 
 /** The day so many hours after the log's start, as people say it. */
 const dayAfter = ({ fit }: LogAnswer, hours: number): string =>
@@ -32,11 +39,12 @@ export function slopeSentence({ fit }: LogAnswer): string {
 }
 
 /** How alkalinity itself moves, doses and all. */
-export function driftSentence({ fan, fit }: LogAnswer): string {
-  const now = fan.timesH.findIndex((t) => t >= fit.endH);
-  const week = fan.timesH.findIndex((t) => t >= fit.endH + 168);
-  const [from, to] = [fan.dkh[now]!, fan.dkh[week]!];
-  const by = 2 * fan.spreadDkh[week]!;
+export function driftSentence({ fan }: LogAnswer): string {
+  const { timesH, dkh, spreadDkh } = fan.ahead;
+  const week = timesH.findIndex((t) => t >= WEEK_H);
+  if (week < 0) return '';
+  const [from, to] = [dkh[0]!, dkh[week]!];
+  const by = 2 * spreadDkh[week]!;
   return say.answer.drift(figure(from, 1), figure(to, 1), figure(by, 1));
 }
 
@@ -48,27 +56,57 @@ export function leavingSentence(answer: LogAnswer, { limits }: Scenario): string
   const percent = Math.round(leaving.odds * 100);
   if (percent < 1) return told.stays(band);
   const { side, oneInTenH, halfH } = leaving;
-  if (halfH !== undefined && halfH < answer.fit.endH + 24) {
+  if (halfH !== undefined && halfH < 24) {
     return side === 'low' ? told.aboutToFall(band) : told.aboutToRise(band);
   }
   const dates = [
-    ...(oneInTenH === undefined ? [] : [told.oneInTen(dayAfter(answer, oneInTenH))]),
-    ...(halfH === undefined ? [] : [told.even(dayAfter(answer, halfH))]),
+    ...(oneInTenH === undefined
+      ? []
+      : [told.oneInTen(dayAfter(answer, answer.fit.endH + oneInTenH))]),
+    ...(halfH === undefined ? [] : [told.even(dayAfter(answer, answer.fit.endH + halfH))]),
   ].join(', ');
   if (dates === '') return (side === 'low' ? told.leavesBelow : told.leavesAbove)(band, percent);
   return (side === 'low' ? told.leavesBelowBy : told.leavesAboveBy)(band, percent, dates);
 }
 
 export function nextTestSentence(answer: LogAnswer): string {
-  const { withinDkhPerDay, known, onceInDays, dailyTests } = answer.nextTest;
+  const { withinDkhPerDay, alreadyKnown, inDays, reason, dailyTests } = answer.nextTest;
   const told = say.nextTest;
   const wanted = told.wanted(figure(withinDkhPerDay));
-  if (known) return told.known(wanted);
-  if (onceInDays !== undefined) {
-    const date = dayAfter(answer, answer.fit.endH + onceInDays * 24);
-    return dailyTests !== undefined && dailyTests < onceInDays - 1
+  const date = dayAfter(answer, answer.fit.endH + inDays * 24);
+  if (reason === 'known') {
+    return dailyTests !== undefined && dailyTests < inDays - 1
       ? told.onOrDaily(date, wanted, dailyTests)
       : told.on(date, wanted);
   }
-  return dailyTests === undefined ? told.never(wanted) : told.daily(dailyTests, wanted);
+  if (alreadyKnown && reason === 'weekly') return told.known(wanted);
+  const due = reason === 'leaving' ? told.beforeLeaving(date) : told.weekly(date);
+  if (alreadyKnown) return due;
+  const daily = dailyTests === undefined ? told.notYet(wanted) : told.daily(dailyTests, wanted);
+  return `${due} ${daily}`;
+}
+
+/** What the forecast takes to go on by hand; empty when nothing does. */
+export function habitSentence({ habits: { doses, change } }: LogAnswer): string {
+  const poured = doses.map(({ additive, gramsEach, everyDays }) =>
+    say.answer.habitDose(figure(Number(gramsEach.toPrecision(3))), wordFor(additive), everyDays),
+  );
+  const changed = change ? [say.answer.habitChange(figure(change.percent), change.everyDays)] : [];
+  const all = [...poured, ...changed];
+  return all.length === 0 ? '' : say.answer.habit(all.join(', '));
+}
+
+/** Every newest reading that is outside the limits, each in a sentence. */
+export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): string[] =>
+  outsideNow(plan, readings).map(({ band: { id, low, high }, value, at }) => {
+    const { name, unit } = lineTexts[id];
+    const withUnit = (text: string) => `${text} ${unit}`.trim();
+    const band = withUnit(`${figure(low)}–${figure(high)}`);
+    return say.answer.newestOutside(name, withUnit(figure(value)), spokenDay(at), band);
+  });
+
+/** That the newest reading stands alone, for its date. */
+export function farAheadSentences(all: readonly Reading[]): string[] {
+  const far = farAhead(all, USUAL_WINDOW_DAYS);
+  return far ? [say.farAhead(far.at.slice(0, 10), far.days.toFixed(0))] : [];
 }

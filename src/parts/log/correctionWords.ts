@@ -13,6 +13,8 @@ export function correctionSentence(found: Correction, nowDkh: number, targetDkh:
       return told.none(way[0]);
     case 'tooFast':
       return told.tooFast(...way, figure(found.mostDkhPerDay));
+    case 'rises':
+      return told.rises(...way, found.days, figure(found.largestDailyDkh, 2));
     case 'raise': {
       const dose = told.grams(figure(found.gramsPerDay), wordFor(found.additive));
       const effect = told.raised(figure(found.largestDailyDkh, 2), figure(found.peakPh, 2));

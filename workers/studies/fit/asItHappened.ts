@@ -1,8 +1,11 @@
+import { group, mean } from 'd3-array';
 import type { TankEvent } from '../../../shared/events/event';
 import { pouredIn } from '../../../shared/events/addition';
 import { changeOfWater } from '../../../shared/events/waterChange';
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import { inOrder, USUAL_ACCURACY_DKH, type Reading } from '../../../shared/log/reading';
+import { byHand, type ByHand } from './byHand';
+import { sawtoothDkh } from './sawtooth';
 import type { Scenario } from '../../../shared/scenario/schema';
 
 /** One number of the log that the model has to meet. */
@@ -27,6 +30,10 @@ export interface Happened {
   /** In order of time. */
   readonly observations: readonly Observation[];
   readonly lots: readonly string[];
+  /** Whether anything was poured in by hand. */
+  readonly poured: boolean;
+  /** Where the fit begins. */
+  readonly guess: ByHand;
 }
 
 /** A probe between two readings, as the solver of gas exchange trusts it: common practice. */
@@ -66,11 +73,16 @@ function eventsOf(readings: readonly Reading[], scenario: Scenario, startH: numb
   });
 }
 
-function observationsOf(readings: readonly Reading[], lots: readonly string[], startH: number) {
+function observationsOf(
+  readings: readonly Reading[],
+  lots: readonly string[],
+  startH: number,
+  gulps: number,
+) {
   return readings.flatMap(({ at, alkalinityDkh, phNbs, accuracyDkh, lot }): Observation[] => {
     const timeH = hoursOf(at) - startH;
     const same = { timeH, lot: Math.max(0, lots.indexOf(lot ?? '')) };
-    const sigma = accuracyDkh ?? USUAL_ACCURACY_DKH;
+    const sigma = Math.hypot(accuracyDkh ?? USUAL_ACCURACY_DKH, gulps);
     return [
       ...(alkalinityDkh === undefined
         ? []
@@ -82,20 +94,49 @@ function observationsOf(readings: readonly Reading[], lots: readonly string[], s
   });
 }
 
+/** More readings than this tell no more, and take longer: neighbours are taken together. */
+const MOST_OBSERVATIONS = 200;
+
+/** Neighbours of one kind and lot as one reading, their mean. */
+function together(all: readonly Observation[]): Observation[] {
+  const every = Math.ceil(all.length / MOST_OBSERVATIONS);
+  if (every <= 1) return [...all];
+  const groups = group(all, ({ kind, lot }) => `${kind} ${lot}`);
+  return [...groups.values()]
+    .flatMap((own) =>
+      Array.from({ length: Math.ceil(own.length / every) }, (_, i): Observation => {
+        const few = own.slice(i * every, (i + 1) * every);
+        const of = (read: (one: Observation) => number) => mean(few, read)!;
+        const sigma = of((one) => one.sigma) / Math.sqrt(few.length);
+        return {
+          ...few[0]!,
+          sigma,
+          timeH: of(({ timeH }) => timeH),
+          value: of(({ value }) => value),
+        };
+      }),
+    )
+    .toSorted((a, b) => a.timeH - b.timeH);
+}
+
 /** Lines up a log for the fit. Pumps and top-off are the plan's; doses and water changes the log's. */
 export function asItHappened(plan: Scenario, log: readonly Reading[]): Happened {
   const readings = inOrder(log);
   const startH = Math.floor(hoursOf(readings[0]!.at));
-  const endH = hoursOf(readings.at(-1)!.at) - startH;
-  const scenario = scenarioOf(plan, readings, startH, Math.max(1, endH / 24));
+  const lastH = hoursOf(readings.at(-1)!.at) - startH;
+  const scenario = scenarioOf(plan, readings, startH, Math.max(1, lastH / 24));
+  const events = eventsOf(readings, scenario, startH);
   const tested = readings.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
   const lots = [...new Set(tested.map(({ lot }) => lot ?? ''))];
   return {
     startAt: localTimeOf(startH),
-    endH,
+    // A dose in the last line has gone in when the log ends.
+    endH: events.reduce((endH, { timeH }) => Math.max(endH, timeH), lastH),
     scenario,
-    events: eventsOf(readings, scenario, startH),
-    observations: observationsOf(readings, lots, startH),
+    events,
+    observations: together(observationsOf(readings, lots, startH, sawtoothDkh(scenario))),
     lots,
+    poured: readings.some(({ grams = 0 }) => grams > 0),
+    guess: byHand(scenario, readings),
   };
 }

@@ -1,3 +1,5 @@
+import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
+import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { signed } from '../../../shared/verdict/texts';
 import { figure, figureText } from '../../../shared/words/figure';
@@ -9,6 +11,8 @@ const { notes } = say;
 /** A number that the log has hardly moved from what was known before. */
 const HARDLY = 0.8;
 const FEW_READINGS = 4;
+/** Chance alone seldom makes the readings scatter so much wider than they are said to. */
+const WIDE = 1.5;
 
 const find = (fit: Fit, id: string) => fit.estimates.find((estimate) => estimate.id === id);
 
@@ -21,8 +25,31 @@ function aboutReadings({ points }: Fit): string[] {
 }
 
 function aboutUse(fit: Fit): string[] {
-  const { value, standardError } = find(fit, 'use')!;
-  return value < 2 * standardError ? [notes.noneAtAll] : [];
+  const { useDkhPerDay, covariance } = fit.now;
+  const most = quantityAt(['corals', 'useDkhPerDay']).quantity.max;
+  return [
+    ...(useDkhPerDay < 2 * Math.sqrt(covariance[1]![1]!) ? [notes.noneAtAll] : []),
+    ...(useDkhPerDay > most ? [notes.mostUse(figure(most))] : []),
+  ];
+}
+
+/** Something happened on the way that the log does not tell. */
+function aboutJump({ jump, startAt }: Fit): string[] {
+  if (!jump) return [];
+  const date = spokenDay(localTimeOf(hoursOf(startAt) + jump.atH));
+  const by = figure(Math.abs(jump.byDkhPerDay), 2);
+  return [jump.byDkhPerDay > 0 ? notes.fasterSince(date, by) : notes.slowerSince(date, by)];
+}
+
+/** What the ± leaves out, since no reading can tell it. */
+function aboutDoubts({ now: { doubts, covariance } }: Fit): string[] {
+  if (doubts.length === 0) return [];
+  const parts = doubts.map(({ id, useDkhPerDay }) =>
+    notes.doubt[id](figure(Math.abs(useDkhPerDay), 2)),
+  );
+  const all = Math.hypot(...doubts.map(({ useDkhPerDay }) => 2 * useDkhPerDay));
+  const together = Math.hypot(all, 2 * Math.sqrt(covariance[1]![1]!));
+  return [notes.doubts(parts.join(', '), figure(together, 2))];
 }
 
 function aboutGrowth(fit: Fit): string {
@@ -53,22 +80,23 @@ const aboutLots = ({ estimates }: Fit): string[] =>
       ),
     );
 
-function aboutScatter({ widened, points }: Fit): string[] {
+function aboutScatter({ spread, points }: Fit): string[] {
   const far = points.filter(({ standardised }) => Math.abs(standardised) > 3).length;
   return [
-    ...(widened > 1 ? [notes.scatter(figure(widened, 1))] : []),
+    ...(spread > WIDE ? [notes.scatter(figure(spread, 1))] : []),
     ...(far > 0 ? [far === 1 ? notes.oneFarOff : notes.farOff(far)] : []),
   ];
 }
 
 /** What a fit says and what it cannot say, in words. */
 export const notesOf = (fit: Fit, plan: Scenario): string[] => [
+  ...aboutJump(fit),
   ...aboutReadings(fit),
   ...aboutUse(fit),
   ...aboutScatter(fit),
   ...aboutLots(fit),
   aboutGrowth(fit),
   aboutGas(fit, plan),
-  notes.tooNarrow,
+  ...aboutDoubts(fit),
   notes.alwaysHigh,
 ];

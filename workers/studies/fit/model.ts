@@ -1,90 +1,114 @@
-import type { TankEvent } from '../../../shared/events/event';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { isUse } from '../../../shared/trace/trace';
+import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 import { compile } from '../../engine/compile';
 import { settle, type Settled } from '../../engine/settle';
 import { LeftRange } from '../../engine/leftRange';
 import { Simulation, usualOptions, type SimulationOptions } from '../../engine/simulation';
-import type { Happened, Observation } from './asItHappened';
+import type { Happened } from './asItHappened';
 import type { Parameter } from './parameters';
 
 /** What stands where a tank has left the chemistry's range: far from any reading, but finite. */
 const LEFT = 0;
+/** Use is what the corals took in the last two days: whole days, so that the hour does not matter. */
+const USE_OVER_H = 48;
+const LOOK_H = 3;
+
+/** The run of a log with given parameters. */
+export interface Course {
+  /** What each observation should read, offsets of probe and lots left out. */
+  readonly water: readonly number[];
+  /** Alkalinity every few hours of the log. */
+  readonly past: readonly { readonly timeH: number; readonly dkh: number }[];
+  /** Alkalinity when the log ends. */
+  readonly endDkh: number;
+  /** What the corals took at the end, by the engine's own ledger. */
+  readonly useDkhPerDay: number;
+  readonly settled: Settled;
+}
 
 /** Runs the tank with given parameters and reads it where the log was read. */
 export class Model {
-  private readonly read = new Map<string, Float64Array>();
+  private readonly known = new Map<string, Course>();
   private settled: Settled | undefined;
 
   constructor(
-    private readonly happened: Happened,
-    private readonly parameters: readonly Parameter[],
+    readonly happened: Happened,
+    readonly parameters: readonly Parameter[],
     private readonly options: SimulationOptions = usualOptions,
   ) {}
 
   scenarioFor(values: readonly number[]): Scenario {
     return this.parameters.reduce(
-      (scenario, { apply }, i) => apply(scenario, values[i]!),
+      (scenario, { apply }, i) => apply?.(scenario, values[i]!) ?? scenario,
       this.happened.scenario,
     );
   }
 
-  /** What each observation should read, lots' offsets included. */
-  readings(values: readonly number[]): Float64Array {
+  /** What each observation should read, offsets included. */
+  readings(values: readonly number[]): number[] {
     const { observations } = this.happened;
-    const water = this.waterAt(values, observations);
-    const offsets = this.parameters.flatMap(({ lot }, i) =>
-      lot === undefined ? [] : [[lot, values[i]!] as const],
+    return this.course(values).water.map((value, k) =>
+      this.parameters.reduce(
+        (sum, { offsets }, i) => sum + (offsets?.(observations[k]!) ? values[i]! : 0),
+        value,
+      ),
     );
-    const offsetOf = new Map(offsets);
-    return water.map((value, i) => {
-      const { kind, lot } = observations[i]!;
-      return kind === 'alkalinity' ? value + (offsetOf.get(lot) ?? 0) : value;
-    });
   }
 
-  /** Alkalinity at given hours, also beyond the log; what is done there comes on top. */
-  alkalinityAt(
-    values: readonly number[],
-    timesH: readonly number[],
-    later: readonly TankEvent[],
-  ): Float64Array {
-    const moments = timesH.map((timeH) => ({ kind: 'alkalinity' as const, timeH }));
-    return this.simulate(this.scenarioFor(values), moments, [...this.happened.events, ...later]);
-  }
-
-  private waterAt(values: readonly number[], observations: readonly Observation[]): Float64Array {
-    const ofTank = values.filter((_, i) => this.parameters[i]!.lot === undefined);
-    const key = ofTank.join(' ');
-    const known = this.read.get(key);
+  course(values: readonly number[]): Course {
+    const key = values.filter((_, i) => this.parameters[i]!.apply).join(' ');
+    const known = this.known.get(key);
     if (known) return known;
-    const water = this.simulate(this.scenarioFor(values), observations, this.happened.events);
-    this.read.set(key, water);
-    return water;
+    const course = this.run(this.scenarioFor(values));
+    this.known.set(key, course);
+    return course;
   }
 
-  private simulate(
-    scenario: Scenario,
-    moments: readonly Pick<Observation, 'kind' | 'timeH'>[],
-    events: readonly TankEvent[],
-  ): Float64Array {
-    const water = new Float64Array(moments.length).fill(LEFT);
-    const near = this.settled?.settled ? this.settled : undefined;
-    this.settled = settle(scenario, this.options, near);
+  /** The run of the log in another tank: what if a typed number were off. */
+  run(scenario: Scenario): Course {
+    const { observations, events, endH } = this.happened;
     const { factors } = this.options;
+    this.settled = settle(scenario, this.options, this.settled?.settled ? this.settled : undefined);
     const plan = compile(scenario, {
       ...this.settled,
       events,
       ...(factors && { factors }),
     });
     const simulation = new Simulation(plan, this.options);
+    const takers = plan.ledger.flatMap(({ role }, row) => (isUse(role) ? [row] : []));
+    const takenDkh = () =>
+      (takers.reduce((sum, row) => sum - simulation.books.ledgerEq[row]!, 0) * 1000) /
+      meqPerLPerDkh /
+      scenario.tank.volumeL;
+    const water = observations.map(() => LEFT);
+    const past: { timeH: number; dkh: number }[] = [];
+    const look = (timeH: number) => ({
+      timeH,
+      see: () => past.push({ timeH, dkh: simulation.view.alkalinityDkh }),
+    });
+    const fromH = Math.max(0, endH - USE_OVER_H);
+    let [before, endDkh, useDkhPerDay] = [0, LEFT, LEFT];
+    const marks = [
+      ...observations.map(({ timeH, kind }, i) => ({
+        timeH,
+        see: () =>
+          (water[i] = kind === 'ph' ? simulation.view.phNbs : simulation.view.alkalinityDkh),
+      })),
+      ...Array.from({ length: Math.floor(endH / LOOK_H) + 1 }, (_, i) => look(i * LOOK_H)),
+      { timeH: fromH, see: () => (before = takenDkh()) },
+    ].toSorted((a, b) => a.timeH - b.timeH);
     try {
-      moments.forEach(({ kind, timeH }, i) => {
+      for (const { timeH, see } of marks) {
         simulation.advanceTo(timeH);
-        water[i] = kind === 'ph' ? simulation.view.phNbs : simulation.view.alkalinityDkh;
-      });
+        see();
+      }
+      simulation.advanceTo(endH);
+      endDkh = simulation.view.alkalinityDkh;
+      useDkhPerDay = ((takenDkh() - before) * 24) / (endH - fromH);
     } catch (error) {
       if (!(error instanceof LeftRange)) throw error;
     }
-    return water;
+    return { water, past, endDkh, useDkhPerDay, settled: this.settled };
   }
 }

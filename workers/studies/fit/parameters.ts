@@ -1,7 +1,8 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { quantityAt } from '../../../shared/scenario/fields';
 import { say } from '../../../shared/words/fit';
-import type { Happened } from './asItHappened';
+import type { Happened, Observation } from './asItHappened';
+import type { ByHand } from './byHand';
 
 /** What is known of a parameter before the log is read. */
 export interface Prior {
@@ -20,10 +21,10 @@ export interface Parameter {
   /** The step of its difference quotients. */
   readonly step: number;
   readonly prior?: Prior;
-  /** The scenario with this value; an offset of a reagent lot leaves it alone. */
-  readonly apply: (scenario: Scenario, value: number) => Scenario;
-  /** For the offset of a reagent lot: which one. */
-  readonly lot?: number;
+  /** The scenario with this value; an offset of what is read leaves it alone. */
+  readonly apply?: (scenario: Scenario, value: number) => Scenario;
+  /** For an offset: what it is added to. */
+  readonly offsets?: (observation: Observation) => boolean;
 }
 
 /** Corals double in 3–12 months, or stand still: ±0.3 %/day about the plan's (common practice). */
@@ -34,14 +35,16 @@ const LOT_SIGMA_DKH = 0.2;
 const LN_KLA_SIGMA = Math.LN2;
 /** Carbon fixed in the light, as the plan has it: ± mmol/L/day (common practice). */
 const GROSS_SIGMA = 0.5;
+/** How far a hobby probe reads off, all along: common practice. */
+const PH_OFFSET_SIGMA = 0.1;
 /** Fewer readings of pH say nothing of day and night. */
 const LEAST_PH_READINGS = 3;
 
-const use = ({ corals }: Scenario): Parameter => ({
+const use = ({ useDkhPerDay: reckoned }: ByHand): Parameter => ({
   id: 'use',
   title: say.fitted.use,
   unit: 'dKH/day',
-  initial: Math.max(0.1, corals.useDkhPerDay),
+  initial: reckoned,
   min: 0,
   max: quantityAt(['corals', 'useDkhPerDay']).quantity.max,
   step: 0.02,
@@ -66,11 +69,11 @@ const growth = ({ corals }: Scenario): Parameter => ({
   }),
 });
 
-const start = ({ tank }: Scenario): Parameter => ({
+const start = ({ startDkh }: ByHand): Parameter => ({
   id: 'start',
   title: say.fitted.start,
   unit: 'dKH',
-  initial: tank.alkalinityDkh,
+  initial: startDkh,
   ...{ min: 0.5, max: 30, step: 0.05 },
   apply: (scenario, alkalinityDkh) => ({ ...scenario, tank: { ...scenario.tank, alkalinityDkh } }),
 });
@@ -105,16 +108,36 @@ const lotOffset = (name: string, lot: number): Parameter => ({
   initial: 0,
   ...{ min: -3, max: 3, step: 0.05 },
   prior: { mean: 0, sigma: LOT_SIGMA_DKH },
-  apply: (scenario) => scenario,
-  lot,
+  offsets: (read) => read.kind === 'alkalinity' && read.lot === lot,
 });
 
+/** A probe reads the same amount too high or too low all along. */
+const phOffset: Parameter = {
+  id: 'phOffset',
+  title: say.fitted.phOffset,
+  unit: 'pH',
+  initial: 0,
+  ...{ min: -1, max: 1, step: 0.01 },
+  prior: { mean: 0, sigma: PH_OFFSET_SIGMA },
+  offsets: ({ kind }) => kind === 'ph',
+};
+
 /** What the readings of this log can speak to. */
-export function parametersOf({ scenario, observations, lots }: Happened): Parameter[] {
+export function parametersOf({ scenario, observations, lots, guess }: Happened): Parameter[] {
   const phReadings = observations.filter(({ kind }) => kind === 'ph').length;
   return [
-    ...[use, growth, start].map((make) => make(scenario)),
-    ...(phReadings >= LEAST_PH_READINGS ? [lnKLa(scenario), gross(scenario)] : []),
+    ...[use(guess), growth(scenario), start(guess)],
+    ...(phReadings >= LEAST_PH_READINGS ? [lnKLa(scenario), gross(scenario), phOffset] : []),
     ...lots.slice(1).map((name, i) => lotOffset(name, i + 1)),
   ];
 }
+
+/** Fitted numbers after a step, inside their bounds. */
+export const withinBounds = (
+  parameters: readonly Parameter[],
+  values: readonly number[],
+  by: readonly number[],
+): number[] =>
+  values.map((value, i) =>
+    Math.max(parameters[i]!.min, Math.min(parameters[i]!.max, value + by[i]!)),
+  );

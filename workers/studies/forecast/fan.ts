@@ -1,59 +1,81 @@
-import type { TankEvent } from '../../../shared/events/event';
-import type { Happened } from '../fit/asItHappened';
-import { plannedEvents } from '../../engine/compile';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { readColumn } from '../../../shared/trace/trace';
+import { run } from '../../engine/run';
+import type { SimulationOptions } from '../../engine/simulation';
 import type { Fit } from '../fit/fit';
 import { varianceOf } from '../fit/leastSquares';
-import { Model } from '../fit/model';
-import type { Parameter } from '../fit/parameters';
-import type { SimulationOptions } from '../../engine/simulation';
+import { sawtoothDkh } from '../fit/sawtooth';
+import type { Restless } from '../fit/wander';
 
-/** The fitted tank ahead, and how each fitted number moves it. */
+/** The fitted tank, past and ahead. */
 export interface Fan {
   /** Hours since the start of the log. */
   readonly timesH: readonly number[];
   readonly dkh: readonly number[];
-  /** Change of dKH for one unit of each parameter, at each time. */
-  readonly slopes: readonly (readonly number[])[];
   /** One standard error of the water, without the noise of a test, dKH. */
   readonly spreadDkh: readonly number[];
+  readonly ahead: Ahead;
 }
 
-const EVERY_H = 3;
-
-/** What the plan goes on to do once the log has ended. */
-function later(happened: Happened, hours: number): TankEvent[] {
-  const planned = { ...happened.scenario, days: hours / 24, additions: [] };
-  return plannedEvents(planned).filter(({ timeH }) => timeH > happened.endH);
+/** What comes after the log, and how it moves with what is not quite known. */
+export interface Ahead {
+  /** Every hour since the end of the log. */
+  readonly timesH: readonly number[];
+  readonly dkh: readonly number[];
+  readonly spreadDkh: readonly number[];
+  /** Change of dKH for one unit of level, use and growth, at each time. */
+  readonly slopes: readonly (readonly number[])[];
+  readonly restless: Restless;
 }
+
+/** What light, food and gas exchange leave open from day to day: calibrated on the twins. */
+const UNTOLD_DKH = 0.06;
+const ASIDE = { dkh: 0.1, use: 0.05, growth: 0.1 };
 
 /**
- * The fan comes from the covariance through the engine, to first order: one run for the fitted
- * values and one for each step aside. tests/log/forecast holds it against whole draws.
+ * The fan comes from the covariance of level, use and growth through the engine, to first order:
+ * one run for the tank as it stands and one for each step aside. What wanders on adds to it as a
+ * step of the same day's level or use would. tests/log/forecast holds it against whole draws.
  */
-export function fanOf(
-  happened: Happened,
-  parameters: readonly Parameter[],
-  { estimates, covariance }: Fit,
-  days: number,
-  options: SimulationOptions,
-): Fan {
-  const model = new Model(happened, parameters, options);
-  const endH = happened.endH + days * 24;
-  const timesH = Array.from({ length: Math.floor(endH / EVERY_H) + 1 }, (_, i) => i * EVERY_H);
-  const planned = later(happened, endH);
-  const values = estimates.map(({ value }) => value);
-  const dkh = [...model.alkalinityAt(values, timesH, planned)];
-  const columns = parameters.map(({ step, max, lot }, i) => {
-    if (lot !== undefined) return dkh.map(() => 0);
-    const move = values[i]! + step > max ? -step : step;
-    const moved = model.alkalinityAt(values.with(i, values[i]! + move), timesH, planned);
-    return dkh.map((value, k) => (moved[k]! - value) / move);
+export function aheadOf(now: Scenario, fit: Fit, options: SimulationOptions): Ahead {
+  const hourly = (scenario: Scenario) => readColumn(run(scenario, options).trace, 'alkalinity_dkh');
+  const { tank, corals } = now;
+  const dkh = hourly(now);
+  const [level, use, growth] = [
+    hourly({ ...now, tank: { ...tank, alkalinityDkh: tank.alkalinityDkh + ASIDE.dkh } }),
+    hourly({ ...now, corals: { ...corals, useDkhPerDay: corals.useDkhPerDay + ASIDE.use } }),
+    hourly({
+      ...now,
+      corals: { ...corals, growthPercentPerDay: corals.growthPercentPerDay + ASIDE.growth },
+    }),
+  ];
+  // A tank that leaves the range of its chemistry stops early, in whichever run.
+  const rows = Math.min(...[dkh, level, use, growth].map(({ length }) => length));
+  const slopes = Array.from({ length: rows }, (_, k) => [
+    (level[k]! - dkh[k]!) / ASIDE.dkh,
+    (use[k]! - dkh[k]!) / ASIDE.use,
+    (growth[k]! - dkh[k]!) / ASIDE.growth,
+  ]);
+  const { restless, covariance } = fit.now;
+  let wandered = sawtoothDkh(now) ** 2 + UNTOLD_DKH ** 2;
+  const spreadDkh = slopes.map((row, k) => {
+    const [byLevel, byUse] = slopes[k]! as [number, number, number];
+    const perDay = (byLevel * restless.levelDkh) ** 2 + (byUse * restless.useDkhPerDay) ** 2;
+    if (k > 0) wandered += perDay / 24;
+    return Math.sqrt(varianceOf(row, covariance) + wandered);
   });
-  const slopes = timesH.map((_, k) => columns.map((column) => column[k]!));
+  const timesH = slopes.map((_, hour) => hour);
+  return { timesH, dkh: [...dkh.subarray(0, rows)], spreadDkh, slopes, restless };
+}
+
+/** The past as fitted and the future as it follows, on one time axis. */
+export function fanOf(fit: Fit, ahead: Ahead): Fan {
+  const fromH = Math.floor(fit.endH);
+  const past = fit.past.filter(({ timeH }) => timeH < fromH);
   return {
-    timesH,
-    dkh,
-    slopes,
-    spreadDkh: slopes.map((row) => Math.sqrt(varianceOf(row, covariance))),
+    timesH: [...past.map(({ timeH }) => timeH), ...ahead.timesH.map((timeH) => fromH + timeH)],
+    dkh: [...past.map(({ dkh }) => dkh), ...ahead.dkh],
+    spreadDkh: [...past.map(({ spreadDkh }) => spreadDkh), ...ahead.spreadDkh],
+    ahead,
   };
 }

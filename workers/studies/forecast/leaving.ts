@@ -1,15 +1,15 @@
 import { quantileSorted } from 'd3-array';
 import { randomLcg, randomNormal } from 'd3-random';
-import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import type { Band } from '../../../shared/scenario/limitBands';
-import type { Fan } from './fan';
+import type { Square } from '../fit/leastSquares';
+import type { Ahead } from './fan';
 
 /** When the water leaves the keeper's band, with odds. */
 export interface Leaving {
   /** Share of the fits that the log allows whose water leaves within the forecast. */
   readonly odds: number;
   readonly side: 'low' | 'high';
-  /** Hours since the start of the log by which 1 in 10, and half of them, have left. */
+  /** Hours since the end of the log by which 1 in 10, and half of them, have left. */
   readonly oneInTenH: number | undefined;
   readonly halfH: number | undefined;
 }
@@ -17,27 +17,38 @@ export interface Leaving {
 const SEED = 0.271828;
 const DRAWS = 500;
 
-/** Fits that the log allows, as steps aside from the best one. */
-function draws(covariance: readonly (readonly number[])[]): number[][] {
-  const root = new CholeskyDecomposition(new Matrix(covariance.map((row) => [...row])))
-    .lowerTriangularMatrix;
-  const normal = randomNormal.source(randomLcg(SEED))(0, 1);
-  return Array.from({ length: DRAWS }, () =>
-    root.mmul(Matrix.columnVector(covariance.map(() => normal()))).getColumn(0),
-  );
+/** L with LLᵀ = C; what is known exactly stays exactly so. */
+function rootOf(c: Square): number[][] {
+  const root = c.map((row) => row.map(() => 0));
+  c.forEach((row, i) => {
+    for (let k = 0; k <= i; k++) {
+      const rest = row[k]! - root[i]!.slice(0, k).reduce((sum, l, j) => sum + l * root[k]![j]!, 0);
+      root[i]![k] =
+        i === k ? Math.sqrt(Math.max(0, rest)) : root[k]![k]! > 0 ? rest / root[k]![k]! : 0;
+    }
+  });
+  return root;
 }
 
 /** Undefined when the water is outside already when the log ends. */
 export function leavingOf(
-  { timesH, dkh, slopes }: Fan,
-  covariance: readonly (readonly number[])[],
-  fromH: number,
+  { timesH, dkh, slopes, restless }: Ahead,
+  covariance: Square,
   { low, high }: Band,
 ): Leaving | undefined {
-  const first = timesH.findIndex((timeH) => timeH >= fromH);
-  if (dkh[first]! < low || dkh[first]! > high) return undefined;
-  const left = draws(covariance).map((step) => {
-    for (let k = first; k < timesH.length; k++) {
+  if (dkh[0]! < low || dkh[0]! > high) return undefined;
+  const root = rootOf(covariance);
+  const normal = randomNormal.source(randomLcg(SEED))(0, 1);
+  const inAnHour = Math.sqrt(1 / 24);
+  const left = Array.from({ length: DRAWS }, () => {
+    const z = covariance.map(() => normal());
+    const step = root.map((row) => row.reduce((sum, l, i) => sum + l * z[i]!, 0));
+    for (let k = 0; k < timesH.length; k++) {
+      // Level and use wander on from look to look.
+      if (k > 0) {
+        step[0]! += normal() * restless.levelDkh * inAnHour;
+        step[1]! += normal() * restless.useDkhPerDay * inAnHour * AVERAGE_REACH;
+      }
       const value = dkh[k]! + step.reduce((sum, by, i) => sum + by * slopes[k]![i]!, 0);
       if (value < low || value > high) return { timeH: timesH[k]!, below: value < low };
     }
@@ -56,3 +67,6 @@ export function leavingOf(
     halfH: by(0.5),
   };
 }
+
+/** A use that changed on the way has acted for a part of it only: 1/√3 of the whole, as ∫t² has it. */
+const AVERAGE_REACH = 1 / Math.sqrt(3);

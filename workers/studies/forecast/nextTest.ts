@@ -1,75 +1,68 @@
-import type { Fit } from '../fit/fit';
-import type { Parameter } from '../fit/parameters';
-import { varianceOf } from '../fit/leastSquares';
-import type { Fan } from './fan';
+import { varianceOf, type Square } from '../fit/leastSquares';
+import type { Now } from '../fit/fit';
+import type { Ahead } from './fan';
+import type { Leaving } from './leaving';
 
-/** Today's consumption, by growth since the log began. */
-export interface UseNow {
-  readonly dkhPerDay: number;
-  readonly standardErrorDkhPerDay: number;
-}
+/** Why a test is due. */
+export type TestReason =
+  /** With it the consumption is known as well as was asked. */
+  | 'known'
+  /** By then one in ten of the fits that the log allows has left the band. */
+  | 'leaving'
+  /** Neither comes within a week: common practice. */
+  | 'weekly';
 
-/** How to know the consumption to ± what was asked, at two standard errors. */
+/** When to test next, and what daily tests would bring. */
 export interface NextTest {
   readonly withinDkhPerDay: number;
-  /** Known so well already. */
-  readonly known: boolean;
-  /** Days from now after which one more test is enough. */
-  readonly onceInDays: number | undefined;
-  /** As many tests, one a day, are enough. */
+  readonly alreadyKnown: boolean;
+  readonly inDays: number;
+  readonly reason: TestReason;
+  /** As many tests, one a day, make the consumption known; undefined where four weeks do not. */
   readonly dailyTests: number | undefined;
 }
 
 const K = 2;
-type Square = readonly (readonly number[])[];
+const WEEK_DAYS = 7;
+/** A test sooner than this tells the same water again. */
+const LEAST_DAYS = 0.5;
+/** Where use stands among level, use and growth. */
+const USE = 1;
 
-/** How today's consumption moves with the fitted numbers; branching growth, to first order. */
-function slopesOfUse({ estimates, endH }: Fit): { now: number; slopes: number[] } {
-  const of = (id: string) => estimates.find((estimate) => estimate.id === id)!.value;
-  const days = endH / 24;
-  const grown = Math.exp((of('growth') / 100) * days);
-  const now = of('use') * grown;
-  const slope: Record<string, number> = { use: grown, growth: (now * days) / 100 };
-  return { now, slopes: estimates.map(({ id }) => slope[id] ?? 0) };
-}
-
-export function useNow(fit: Fit): UseNow {
-  const { now, slopes } = slopesOfUse(fit);
-  return { dkhPerDay: now, standardErrorDkhPerDay: Math.sqrt(varianceOf(slopes, fit.covariance)) };
-}
-
-/** The covariance once one more test has been read: a row j with noise σ. */
-function withTest(covariance: Square, row: readonly number[], sigma: number): Square {
+/** The covariance once one more test has been read: a row j with noise σ². */
+function withTest(covariance: Square, row: readonly number[], variance: number): Square {
   const carried = covariance.map((line) => line.reduce((sum, c, i) => sum + c * row[i]!, 0));
-  const total = sigma ** 2 + varianceOf(row, covariance);
+  const total = variance + varianceOf(row, covariance);
   return covariance.map((line, i) => line.map((c, k) => c - (carried[i]! * carried[k]!) / total));
 }
 
+/** The earlier of knowing enough and one in ten odds of leaving; a week when neither comes. */
 export function nextTest(
-  fit: Fit,
-  { timesH, slopes }: Fan,
-  parameters: readonly Parameter[],
+  { covariance }: Now,
+  { timesH, slopes, spreadDkh }: Ahead,
+  leaving: Leaving | undefined,
   sigmaDkh: number,
   withinDkhPerDay: number,
 ): NextTest {
-  const lastLot = Math.max(0, ...parameters.map(({ lot }) => lot ?? 0));
-  const { slopes: ofUse } = slopesOfUse(fit);
-  const enough = (covariance: Square) =>
-    K * Math.sqrt(varianceOf(ofUse, covariance)) <= withinDkhPerDay;
-  const ahead = timesH.flatMap((timeH, k) => {
-    const row = slopes[k]!.map((slope, i) => (parameters[i]!.lot === lastLot ? 1 : slope));
-    return timeH > fit.endH ? [{ days: (timeH - fit.endH) / 24, row }] : [];
+  const enough = (c: Square) => K * Math.sqrt(c[USE]![USE]!) <= withinDkhPerDay;
+  const ahead = timesH.map((timeH, k) => {
+    const wandered = Math.max(0, spreadDkh[k]! ** 2 - varianceOf(slopes[k]!, covariance));
+    return { days: timeH / 24, row: slopes[k]!, variance: sigmaDkh ** 2 + wandered };
   });
-  const once = ahead.find(({ row }) => enough(withTest(fit.covariance, row, sigmaDkh)));
-  let covariance: Square = fit.covariance;
+  const alreadyKnown = enough(covariance);
+  const once = ahead.find(
+    ({ days, row, variance }) => days >= LEAST_DAYS && enough(withTest(covariance, row, variance)),
+  );
+  let known = covariance;
   let dailyTests: number | undefined;
-  for (let day = 1; day <= (ahead.at(-1)?.days ?? 0); day++) {
-    const { row } = ahead.find(({ days }) => days >= day)!;
-    covariance = withTest(covariance, row, sigmaDkh);
-    if (!enough(covariance)) continue;
-    dailyTests = day;
-    break;
+  for (let day = 1; day <= (ahead.at(-1)?.days ?? 0) && dailyTests === undefined; day++) {
+    const { row, variance } = ahead.find(({ days }) => days >= day)!;
+    known = withTest(known, row, variance);
+    if (enough(known)) dailyTests = day;
   }
-  const known = enough(fit.covariance);
-  return { withinDkhPerDay, known, onceInDays: once?.days, dailyTests };
+  const leavesInDays = leaving?.oneInTenH === undefined ? Infinity : leaving.oneInTenH / 24;
+  const knownInDays = alreadyKnown ? Infinity : (once?.days ?? Infinity);
+  const inDays = Math.min(WEEK_DAYS, knownInDays, Math.max(LEAST_DAYS, leavesInDays));
+  const reason = inDays === knownInDays ? 'known' : inDays < WEEK_DAYS ? 'leaving' : 'weekly';
+  return { withinDkhPerDay, alreadyKnown, inDays, reason, dailyTests };
 }

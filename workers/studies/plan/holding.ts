@@ -1,37 +1,43 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { highest } from '../../../shared/verdict/measures';
-import type { SimulationOptions } from '../../engine/simulation';
-import { run, type Run } from '../../engine/run';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import type { Run } from '../../engine/run';
 import { doseWhere } from './root';
 
 /** A plan is made for so long; growth calls for a new one later. */
 export const PLAN_DAYS = 28;
-/** The mean of the last week tells a drift from a daily or weekly swing. */
-const WEEK_H = 168;
+/** After this a plan has come to rest, and from here on it is to hold the target. */
+export const RESTED_H = 7 * 24;
 /** So near to the target is on it, dKH. */
 const CLOSE_DKH = 0.01;
 
 export type RunPlan = (scenario: Scenario) => Run;
 
-export const runsWith =
-  (options: SimulationOptions): RunPlan =>
-  (scenario) =>
-    run(scenario, options);
-
-export function lastWeekDkh({ trace }: Run): number {
+/** Means of every whole day once the plan has come to rest: a daily swing is no drift. */
+export function dailyMeans({ trace }: Run): number[] {
   const dkh = readColumn(trace, 'alkalinity_dkh');
-  const week = dkh.subarray(Math.max(0, dkh.length - WEEK_H));
-  return week.reduce((sum, value) => sum + value, 0) / week.length;
+  const days = Math.floor((dkh.length - 1) / 24);
+  const from = Math.min(RESTED_H / 24, Math.max(0, days - 1));
+  return Array.from({ length: Math.max(1, days - from) }, (_, i) => {
+    const day = dkh.subarray((from + i) * 24, (from + i + 1) * 24);
+    return day.reduce((sum, value) => sum + value, 0) / day.length;
+  });
 }
 
-export const peakPh = ({ trace }: Run): number => highest(trace, 'ph_nbs').value;
+/** Half way between the highest and the lowest: growth is shared out over the plan's weeks. */
+export function heldDkh(run: Run): number {
+  const means = dailyMeans(run);
+  return (Math.max(...means) + Math.min(...means)) / 2;
+}
 
-/** The dose that keeps the water at the target, or undefined when none up to `most` does. */
+/** The dose that keeps the water about the target, or undefined when none up to `most` does. */
 export const holdingDose = (
   runPlan: RunPlan,
   withDose: (dose: number) => Scenario,
   targetDkh: number,
   most: number,
 ): number | undefined =>
-  doseWhere((dose) => lastWeekDkh(runPlan(withDose(dose))) - targetDkh, 0, most, CLOSE_DKH);
+  doseWhere((dose) => heldDkh(runPlan(withDose(dose))) - targetDkh, 0, most, CLOSE_DKH);
+
+/** Largest move of alkalinity within any twenty-four hours, up or down, dKH. */
+export const largestMoveDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityChange').worst;

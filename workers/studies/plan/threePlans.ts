@@ -3,11 +3,21 @@ import { say } from '../../../shared/words/plans';
 import { recipeOf, type Kit, type Recipe } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { lastOf } from '../../../shared/verdict/measures';
+import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
+import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import { PLAN_DAYS, runsWith, type RunPlan } from './holding';
-import { limewaterFirst, twoPartAlone, waterChangesAlone, wellStocked, type Way } from './ways';
+import { watching, type Today, type Watch } from './breaches';
+import { PLAN_DAYS } from './holding';
+import { judged, type Judged } from './offered';
+import {
+  evaporatingLPerDay,
+  limewaterFirst,
+  twoPartAlone,
+  waterChangesAlone,
+  wellStocked,
+  type Way,
+} from './ways';
 
 /** What is wanted of a plan, and how well the consumption is known. */
 export interface PlanQuestion {
@@ -20,49 +30,40 @@ export interface PlanQuestion {
 }
 
 /** A plan replayed: what it says against the limits, and for how long it can be promised. */
-export interface Candidate extends Way {
+export interface Candidate extends Way, Judged {
   readonly verdict: Verdict;
   readonly recipe: Recipe;
   /** Alkalinity hour by hour, dKH. */
   readonly dkh: Float64Array;
-  /** Days inside the keeper's alkalinity band for every consumption that the log allows. */
-  readonly promisedDays: number;
-  /** A plan that cannot be promised at all is shown, and not offered. */
+  /** A plan that cannot be promised is shown with its reason, and not offered. */
   readonly offered: boolean;
 }
 
-/** A shorter promise is none: a keeper who has just made a plan tests again after some days. */
-const LEAST_PROMISE_DAYS = 3;
+/** So many days show how far the tank is outside as it runs today. */
+const TODAY_DAYS = 2;
 
-export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => ({
-  ...scenario,
-  corals: { ...scenario.corals, measuredAs: 'use', useDkhPerDay: Math.max(0, useDkhPerDay) },
-});
-
-/** Whole days until alkalinity leaves the band, at most the length of the run. */
-function daysInside(runPlan: RunPlan, scenario: Scenario): number {
-  const { limits } = scenario;
-  const { trace, stopped } = runPlan(scenario);
-  const dkh = readColumn(trace, 'alkalinity_dkh');
-  const out = dkh.findIndex((v) => v < limits.alkalinityLowDkh || v > limits.alkalinityHighDkh);
-  const hours = out >= 0 ? out - 1 : (stopped?.timeH ?? dkh.length - 1);
-  return Math.max(0, Math.floor(hours / 24));
+/** Today's use refers to the saturation of today: at another target the law goes on from there. */
+function withReference(now: Scenario, options: SimulationOptions): Scenario {
+  if (now.start.omegaReference > 0) return now;
+  const { omegaReference } = settle(now, options);
+  return { ...now, start: { ...now.start, omegaReference } };
 }
 
-function replay(runPlan: RunPlan, way: Way, question: PlanQuestion): Candidate {
+/** A plan begins at the target: where alkalinity stands today is no excuse. */
+const withoutAlkalinity = (today: Today): Today =>
+  today.filter(({ quantity }) => quantity !== 'alkalinity' && quantity !== 'alkalinityChange');
+
+function replay(watch: Watch, way: Way, question: PlanQuestion): Candidate {
   const { scenario } = way;
-  const outcome = runPlan(scenario);
-  const by = question.giveOrTakeDkhPerDay;
-  const uses = [-by, 0, by].map((more) => scenario.corals.useDkhPerDay + more);
-  const litres = lastOf(outcome.trace, 'topoff_l') / (Math.max(1, outcome.trace.rows - 1) / 24);
-  const promisedDays = Math.min(...uses.map((use) => daysInside(runPlan, withUse(scenario, use))));
+  const { run } = watch(scenario);
+  const found = judged(watch, scenario, question.giveOrTakeDkhPerDay);
   return {
     ...way,
-    promisedDays,
-    offered: promisedDays >= LEAST_PROMISE_DAYS,
-    verdict: verdictOf(scenario, outcome),
-    recipe: recipeOf(scenario, litres, question.kit),
-    dkh: readColumn(outcome.trace, 'alkalinity_dkh').slice(),
+    ...found,
+    offered: found.refusal === undefined,
+    verdict: verdictOf(scenario, run),
+    recipe: recipeOf(scenario, toppedOffLPerDay(run.trace), question.kit),
+    dkh: readColumn(run.trace, 'alkalinity_dkh').slice(),
   };
 }
 
@@ -74,19 +75,22 @@ export function threePlans(
   question: PlanQuestion,
   options: SimulationOptions = usualOptions,
 ): Candidate[] {
-  const runPlan = runsWith(options);
-  const { now, targetDkh } = question;
+  const { targetDkh } = question;
+  const now = withReference(question.now, options);
+  const today = watching(options)({ ...now, days: TODAY_DAYS });
+  const watch = watching(options, withoutAlkalinity(today.run.lines));
+  const runPlan = (scenario: Scenario) => watch(scenario).run;
   const atTarget: Scenario = {
     ...now,
     days: PLAN_DAYS,
     additions: [],
-    start: { ...now.start, carbon: 'settledCycle', omegaReference: 0 },
+    start: { ...now.start, carbon: 'settledCycle' },
     tank: { ...now.tank, alkalinityDkh: targetDkh },
   };
-  const stocked = wellStocked(runPlan, atTarget);
+  const stocked = wellStocked(atTarget, evaporatingLPerDay(runPlan, atTarget));
   return [limewaterFirst, twoPartAlone, waterChangesAlone].map((find) => {
     const way = find(runPlan, stocked, targetDkh);
     const title = say.ways.aiming(way.title, figure(targetDkh));
-    return replay(runPlan, { ...way, scenario: { ...way.scenario, title } }, question);
+    return replay(watch, { ...way, scenario: { ...way.scenario, title } }, question);
   });
 }

@@ -1,11 +1,13 @@
 import { say } from '../../../shared/words/plans';
 import { twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
+import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
-import { lastOf } from '../../../shared/verdict/measures';
+import { highest, toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { saltMixes } from '../../../shared/water/saltMixes';
-import { holdingDose, peakPh, type RunPlan } from './holding';
+import { fullestReservoirL } from './fullDump';
+import { holdingDose, type RunPlan } from './holding';
 import { doseWhere } from './root';
 
 /** One way to hold the target. */
@@ -21,6 +23,13 @@ const MOST_PERCENT = 50;
 const pumpText = (ml: number) => Number(ml.toPrecision(3));
 const scaleText = (gramsPerL: number) => Math.floor(gramsPerL * 100) / 100;
 const CLOSE_PH = 0.005;
+/** A reservoir that a dump allows must still last a day, with a fifth to spare. */
+const LEAST_DAYS = 1.2;
+/** Weaker mixes are tried when the reservoir would have to be smaller than that. */
+const WEAKER = [1, 0.7, 0.5, 0.3];
+
+const peakPh = (runPlan: RunPlan, scenario: Scenario) =>
+  highest(runPlan(scenario).trace, 'ph_nbs').value;
 
 const bare = (scenario: Scenario): Scenario => ({
   ...scenario,
@@ -28,23 +37,33 @@ const bare = (scenario: Scenario): Scenario => ({
   topOff: { ...scenario.topOff, additive: 'none', gramsPerL: 0, settledG: 0 },
 });
 
-/** Enough room for two days of evaporation, and refills before it runs dry. */
-export function wellStocked(runPlan: RunPlan, scenario: Scenario): Scenario {
-  const { topOff, tank } = scenario;
-  const roomy = {
-    ...topOff,
-    reservoirL: Math.max(tank.volumeL, topOff.reservoirL),
-    refillEveryDays: 1,
-  };
-  const { trace } = runPlan({ ...scenario, days: 3, topOff: { ...roomy, additive: 'none' } });
-  const litres = Math.max(0.05, lastOf(trace, 'topoff_l') / 3);
-  const reservoirL = Math.max(topOff.reservoirL, Math.ceil(litres * 2.5));
-  const lasts = Math.max(1, Math.floor((reservoirL / litres) * 0.8));
+/** Refilled before it runs dry, at the latest. */
+const refilled = (scenario: Scenario, litresPerDay: number): Scenario => {
+  const { topOff } = scenario;
+  const lasts = Math.max(1, Math.floor((topOff.reservoirL / litresPerDay) * 0.8));
   const often = topOff.refillEveryDays > 0 ? topOff.refillEveryDays : lasts;
-  return {
-    ...scenario,
-    topOff: { ...topOff, reservoirL, refillEveryDays: Math.min(often, lasts) },
-  };
+  return { ...scenario, topOff: { ...topOff, refillEveryDays: Math.min(often, lasts) } };
+};
+
+/** What evaporates in a day, L, with a reservoir that cannot run dry. */
+export function evaporatingLPerDay(runPlan: RunPlan, scenario: Scenario): number {
+  const { topOff, tank } = scenario;
+  const reservoirL = Math.max(tank.volumeL, topOff.reservoirL);
+  const roomy = { ...topOff, reservoirL, refillEveryDays: 1, additive: 'none' as const };
+  return Math.max(0.05, toppedOffLPerDay(runPlan({ ...scenario, days: 3, topOff: roomy }).trace));
+}
+
+/** Enough room for two days of evaporation, and refills before it runs dry. */
+export function wellStocked(scenario: Scenario, litresPerDay: number): Scenario {
+  const { topOff } = scenario;
+  const reservoirL = Math.max(topOff.reservoirL, Math.ceil(litresPerDay * 2.5));
+  return refilled({ ...scenario, topOff: { ...topOff, reservoirL } }, litresPerDay);
+}
+
+/** Stocks no larger than a plan can hold; the pump then draws on one that is mixed anew sooner. */
+function stocked(dosers: Scenario['dosers']): Scenario['dosers'] {
+  const most = quantityAt(['dosers', 0, 'stockL']).quantity.max;
+  return dosers.map((doser) => ({ ...doser, stockL: Math.min(most, doser.stockL) }));
 }
 
 /** Pumps that bring the rest; soda ash, or bicarbonate where soda ash would lift pH too far. */
@@ -52,16 +71,20 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
   const { tank, corals, limits } = scenario;
   const solve = (carbonate: Carbonate) => {
     const dkhPerMl = gramsForDkh(carbonate, 1, tank.volumeL);
-    const most = (3 * (corals.useDkhPerDay + 0.5) * dkhPerMl * 1000) / 60;
-    const withDose = (ml: number) => ({ ...scenario, dosers: twoPart(carbonate, ml, scenario) });
+    const enough = (3 * (corals.useDkhPerDay + 0.5) * dkhPerMl * 1000) / 60;
+    const most = Math.min(enough, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max);
+    const withDose = (ml: number) => ({
+      ...scenario,
+      dosers: stocked(twoPart(carbonate, ml, scenario)),
+    });
     const ml = holdingDose(runPlan, withDose, targetDkh, most) ?? 0;
     return ml > 0 ? withDose(pumpText(ml)) : scenario;
   };
   const soda = solve('sodiumCarbonate');
-  return peakPh(runPlan(soda)) <= limits.phHighNbs ? soda : solve('sodiumBicarbonate');
+  return peakPh(runPlan, soda) <= limits.phHighNbs ? soda : solve('sodiumBicarbonate');
 }
 
-/** Limewater as far as evaporation, saturation and pH let it; pumps for the rest. */
+/** Limewater as far as evaporation, saturation, pH and a stuck pump let it; pumps for the rest. */
 export function limewaterFirst(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Way {
   const base = bare(scenario);
   const { topOff, tank, limits } = base;
@@ -70,16 +93,38 @@ export function limewaterFirst(runPlan: RunPlan, scenario: Scenario, targetDkh: 
     ...base,
     topOff: { ...topOff, additive: 'calciumHydroxide', gramsPerL },
   });
-  const phAt = (gramsPerL: number) => peakPh(runPlan(withMix(gramsPerL)));
+  const phAt = (gramsPerL: number) => peakPh(runPlan, withMix(gramsPerL));
   const calm =
     phAt(most) <= limits.phHighNbs
       ? most
       : (doseWhere((g) => phAt(g) - limits.phHighNbs + CLOSE_PH, 0, most, CLOSE_PH) ?? 0);
   const holding = holdingDose(runPlan, withMix, targetDkh, calm);
-  const strength = scaleText(holding ?? calm);
-  const mixed = strength > 0 ? withMix(strength) : base;
-  const whole = holding === undefined ? withTwoPart(runPlan, mixed, targetDkh) : mixed;
+  const wanted = scaleText(holding ?? calm);
+  const litresPerDay = evaporatingLPerDay(runPlan, base);
+  const { mixed, strength } = againstDump(withMix, wanted, litresPerDay) ?? {
+    mixed: base,
+    strength: 0,
+  };
+  const alone = holding !== undefined && strength === wanted;
+  const whole = alone ? mixed : withTwoPart(runPlan, mixed, targetDkh);
   return { id: 'limewater', title: say.ways.limewater, scenario: whole };
+}
+
+/** The strongest mix, and the fullest reservoir of it, that a stuck pump may empty into the tank. */
+function againstDump(
+  withMix: (gramsPerL: number) => Scenario,
+  wanted: number,
+  litresPerDay: number,
+): { mixed: Scenario; strength: number } | undefined {
+  for (const share of wanted > 0 ? WEAKER : []) {
+    const strength = scaleText(wanted * share);
+    const full = withMix(strength);
+    const reservoirL = fullestReservoirL(full);
+    if (reservoirL < LEAST_DAYS * litresPerDay) continue;
+    const mixed = refilled({ ...full, topOff: { ...full.topOff, reservoirL } }, litresPerDay);
+    return { mixed, strength };
+  }
+  return undefined;
 }
 
 export function twoPartAlone(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Way {

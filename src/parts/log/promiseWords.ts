@@ -1,0 +1,35 @@
+import { lineTexts } from '../../../shared/verdict/lineTexts';
+import { dayOf } from '../../../shared/verdict/measures';
+import { figure, figureText } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
+import type { Offer } from '../../client/outcome';
+
+const { offer: told } = say;
+
+/** What a plan promises, or why it is not offered and what would do instead. */
+export function promiseOf({
+  id,
+  scenario,
+  promisedDays,
+  refusal,
+}: Pick<Offer, 'id' | 'scenario' | 'promisedDays' | 'refusal'>): string {
+  const { limits, tank } = scenario;
+  if (!refusal) {
+    const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
+    return told.promised(...band, promisedDays);
+  }
+  const wayOut = id === 'waterChanges' ? told.wayOutChanges : told.wayOut;
+  switch (refusal.kind) {
+    case 'dump':
+      return `${told.dump} ${told.wayOutDump}`;
+    case 'offTarget':
+      return `${told.offTarget(figure(refusal.endsDkh, 1), figure(tank.alkalinityDkh))} ${wayOut}`;
+    case 'breach': {
+      const { quantity, worst, limit, firstH } = refusal.breach;
+      const { name, unit, format } = lineTexts[quantity];
+      const value = `${figureText(format(worst))} ${unit}`.trim();
+      const breaks = told.breaks(name, value, figure(limit), String(dayOf(firstH!)));
+      return `${breaks} ${told.keepsFor(promisedDays)} ${wayOut}`;
+    }
+  }
+}

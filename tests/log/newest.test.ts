@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { localTimeOf } from '../../shared/log/localTime';
+import { farAhead, withNewestWater } from '../../shared/log/newest';
+import type { Reading } from '../../shared/log/reading';
+import { scenarioOf } from '../../shared/scenario/write';
+import { farAheadSentences, outsideSentences } from '../../src/parts/log/answerWords';
+import { answerLog } from '../../workers/studies/answerLog';
+import { correct } from '../../workers/studies/plan/correct';
+
+const START_H = 20_454 * 24 + 10;
+const plan = scenarioOf({
+  type: 'paper-reef/scenario',
+  version: 3,
+  title: 'the touch pool of the harbour school at Lindle Quay',
+  days: 30,
+  tank: { volumeL: 300, alkalinityDkh: 8.5 },
+});
+const at = (day: number) => localTimeOf(START_H + day * 24);
+
+describe('the newest reading of each quantity', () => {
+  it('is where a plan and a correction begin, be it the only one', () => {
+    const one: Reading[] = [{ at: at(0), alkalinityDkh: 6.2 }];
+    const now = withNewestWater(plan, one);
+    expect(now.tank.alkalinityDkh).toBe(6.2);
+    expect(correct(now, 8.5, 'sodiumBicarbonate').kind).not.toBe('none');
+    expect(answerLog(plan, one, 0.1)).toMatch(/^One alkalinity reading so far/);
+    expect(outsideSentences(plan, one)).toEqual([
+      'The newest reading of alkalinity, 6.2 dKH on 1 January, is outside your 7–11 dKH.',
+    ]);
+  });
+
+  it('is said to be outside the limits, quantity by quantity, whatever was read before', () => {
+    const log: Reading[] = [
+      { at: at(0), calciumMgPerL: 430, magnesiumMgPerL: 1320, tempC: 25 },
+      { at: at(9), calciumMgPerL: 370, magnesiumMgPerL: 1160 },
+      { at: at(10), tempC: 31 },
+    ];
+    const said = outsideSentences(plan, log).join(' ');
+    expect(said).toContain('370 mg/L');
+    expect(said).toContain('1160 mg/L');
+    expect(said).toContain('31 °C');
+    const { tank } = withNewestWater(plan, log.toReversed());
+    expect(tank).toMatchObject({ calciumMgPerL: 370, magnesiumMgPerL: 1160, tempC: 31 });
+    expect(outsideSentences(plan, log.slice(0, 1))).toEqual([]);
+  });
+
+  it('that is dated a lifetime ahead is said to stand alone, and is not fitted across', () => {
+    const log = [0, 1, 2, 3].map((day): Reading => ({ at: at(day), alkalinityDkh: 8 }));
+    const mistyped = [...log, { at: '2206-01-05T10:00', alkalinityDkh: 8 }];
+    expect(farAhead(log, 60)).toBeUndefined();
+    expect(farAheadSentences(mistyped)[0]).toMatch(/dated 2206-01-05, \d+ days after/);
+    expect(answerLog(plan, mistyped, 0.1)).toMatch(/span \d+ days, from 2026-01-01 to 2206-01-05/);
+  });
+
+  it('of twenty thousand within a day is fitted in a breath', () => {
+    const many = Array.from({ length: 20_000 }, (_, i): Reading => ({
+      at: localTimeOf(START_H + Math.floor((i * 48) / 20_000)),
+      alkalinityDkh: 8 + 0.1 * Math.sin(i),
+    }));
+    const begun = performance.now();
+    expect(typeof answerLog(plan, many, 0.1)).toBe('object');
+    expect(performance.now() - begun).toBeLessThan(10_000);
+  });
+});

@@ -1,0 +1,100 @@
+import { median } from 'd3-array';
+import { hoursOf } from '../../../shared/log/localTime';
+import { judge } from '../../../shared/log/judge';
+import { USUAL_ACCURACY_DKH } from '../../../shared/log/reading';
+import { answerLog, type LogAnswer } from '../../../workers/studies/answerLog';
+import { drawOf } from './draw';
+import { byLine, keep, START_H } from './keeper';
+import { carriers, drawTank, type Carrier } from './tank';
+import type { Truth } from './truth';
+import type { Variant } from './variants';
+
+/** What became of one twin. */
+export interface Twin {
+  readonly stuck: boolean;
+  readonly errorDkhPerDay: number;
+  readonly lineErrorDkhPerDay: number;
+  /** Whether the 95 % interval of the readings alone holds the truth. */
+  readonly held: boolean;
+  /** Whether the one that allows for typed numbers does, or the page says that something changed. */
+  readonly heldOrSaid: boolean;
+  /** Whether each of the fourteen readings that followed lies in the fan. */
+  readonly inFan: readonly boolean[];
+  readonly ms: number;
+}
+
+/** The twins of one variant, together. */
+export interface Twins {
+  readonly variant: Variant;
+  readonly count: number;
+  readonly stuck: number;
+  readonly held: number;
+  readonly heldOrSaid: number;
+  readonly medianErrorDkhPerDay: number;
+  readonly lineMedianErrorDkhPerDay: number;
+  readonly inFanFirstWeek: number;
+  readonly inFanSecondWeek: number;
+  readonly ms: readonly number[];
+}
+
+/** Of seventeen variants: two thousand and forty in all. */
+export const TWINS_OF_A_VARIANT = 120;
+
+const K = 1.96;
+
+/** What nobody can have switched off by mistake has no pump. */
+const pumped: readonly Carrier[] = ['limewater', 'pairs'];
+
+const carrierOf = (number: number, variant: Variant): Carrier =>
+  variant === 'pump off, unlogged' ? pumped[number % 2]! : carriers[number % 4]!;
+
+function inFan({ fan, fit }: LogAnswer, truth: Truth, normals: readonly number[], sigma: number) {
+  return truth.later.map(({ timeH, dkh }, day) => {
+    const sinceStartH = timeH + START_H - hoursOf(fit.startAt);
+    const read = dkh + sigma * normals[day]!;
+    const judged = judge(read, USUAL_ACCURACY_DKH * fit.spread, sinceStartH, fan);
+    return judged !== undefined && Math.abs(judged.standardised) <= K;
+  });
+}
+
+/** The twin of that number: the tank in truth, its log, and what is made of it. */
+export function twin(number: number, variant: Variant): Twin {
+  const draw = drawOf(number);
+  const tank = drawTank(draw, carrierOf(number, variant), variant === 'five readings');
+  const { truth, kept } = keep(draw, tank, variant);
+  const normals = truth.later.map(() => draw.normal());
+  const begun = performance.now();
+  const answer = answerLog(kept.plan, kept.log, 0.1);
+  const ms = performance.now() - begun;
+  const lineErrorDkhPerDay = Math.abs(byLine(tank, kept) - truth.useDkhPerDay);
+  if (typeof answer === 'string') {
+    const nothing = { held: false, heldOrSaid: false, inFan: [], errorDkhPerDay: Infinity };
+    return { ...nothing, stuck: true, lineErrorDkhPerDay, ms };
+  }
+  const { dkhPerDay, standardErrorDkhPerDay, withDoubtsDkhPerDay } = answer.useNow;
+  const errorDkhPerDay = Math.abs(dkhPerDay - truth.useDkhPerDay);
+  return {
+    ...{ stuck: false, errorDkhPerDay, lineErrorDkhPerDay, ms },
+    held: errorDkhPerDay <= K * standardErrorDkhPerDay,
+    heldOrSaid: errorDkhPerDay <= K * withDoubtsDkhPerDay || answer.fit.jump !== undefined,
+    inFan: inFan(answer, truth, normals, tank.sigmaDkh),
+  };
+}
+
+const shareOf = (all: readonly boolean[]): number => all.filter(Boolean).length / all.length;
+
+/** So many twins of a variant. */
+export function twins(count: number, variant: Variant): Twins {
+  const all = Array.from({ length: count }, (_, number) => twin(number, variant));
+  return {
+    ...{ variant, count },
+    stuck: all.filter(({ stuck }) => stuck).length,
+    held: shareOf(all.map(({ held }) => held)),
+    heldOrSaid: shareOf(all.map(({ heldOrSaid }) => heldOrSaid)),
+    medianErrorDkhPerDay: median(all, ({ errorDkhPerDay }) => errorDkhPerDay)!,
+    lineMedianErrorDkhPerDay: median(all, ({ lineErrorDkhPerDay }) => lineErrorDkhPerDay)!,
+    inFanFirstWeek: shareOf(all.flatMap((one) => one.inFan.slice(0, 7))),
+    inFanSecondWeek: shareOf(all.flatMap((one) => one.inFan.slice(7))),
+    ms: all.map(({ ms }) => ms),
+  };
+}

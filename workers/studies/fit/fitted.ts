@@ -1,0 +1,127 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { Observation } from './asItHappened';
+import { doubtsOf, type Doubt } from './doubts';
+import type { Square } from './leastSquares';
+import type { Model } from './model';
+import { withinBounds } from './parameters';
+import { pastOf, type PastLook } from './past';
+import type { Jump, Settlement } from './robust';
+import { sumOf, type Slopes } from './slopes';
+import type { Restless } from './wander';
+
+/** A fitted number and its standard error. */
+export interface Estimate {
+  readonly id: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly value: number;
+  readonly standardError: number;
+  /** Its σ before the log was read; undefined when nothing was known. */
+  readonly priorSigma: number | undefined;
+}
+
+/** A reading beside what the fit expects of it. */
+export interface FittedPoint extends Observation {
+  readonly expected: number;
+  /** How far the reading is off, in σ of the readings' own scatter. */
+  readonly standardised: number;
+}
+
+/** The tank when the log ends: what the forecast, the plans and the corrections begin with. */
+export interface Now {
+  readonly dkh: number;
+  /** What life takes, by the ledger of the fitted run and what it wandered off. */
+  readonly useDkhPerDay: number;
+  /** Of: level, use, growth in % a day. */
+  readonly covariance: Square;
+  readonly restless: Restless;
+  /** How far the use would be off with each typed number that no reading checks, one σ of it. */
+  readonly doubts: readonly { readonly id: Doubt['id']; readonly useDkhPerDay: number }[];
+}
+
+export interface Fit {
+  readonly startAt: string;
+  readonly endH: number;
+  /** A fit that did not converge gives no number. */
+  readonly converged: boolean;
+  readonly estimates: readonly Estimate[];
+  readonly points: readonly FittedPoint[];
+  readonly past: readonly PastLook[];
+  /** How much wider, or closer, the readings scatter than their stated σ. */
+  readonly spread: number;
+  readonly now: Now;
+  /** From when on the readings say that something changed. */
+  readonly jump: Jump | undefined;
+  /** The plan as fitted, from the log's first hour, with the saturation its use refers to. */
+  readonly scenario: Scenario;
+}
+
+interface Ingredients {
+  readonly model: Model;
+  /** Where the slopes were taken. */
+  readonly values: readonly number[];
+  readonly slopes: Slopes;
+  readonly settlement: Settlement;
+  readonly converged: boolean;
+}
+
+/** The run, its slopes and what the readings left over, put together. */
+export function fitted({ model, values, slopes, settlement, converged }: Ingredients): Fit {
+  const { parameters, happened } = model;
+  const { covariance, spread, errors } = settlement;
+  const best = withinBounds(parameters, values, settlement.mean);
+  const scenario = model.scenarioFor(best);
+  const { omegaReference } = model.course(values).settled;
+  const points = happened.observations.map((observation, i) => ({
+    ...observation,
+    expected: observation.value - errors[i]!.mean,
+    standardised: errors[i]!.mean / (observation.sigma * spread),
+  }));
+  return {
+    ...{ startAt: happened.startAt, endH: happened.endH, converged, spread, points },
+    estimates: parameters.map(({ id, title, unit, prior }, i) => ({
+      ...{ id, title, unit, value: best[i]! },
+      standardError: Math.sqrt(covariance[i]![i]!),
+      priorSigma: prior?.sigma,
+    })),
+    past: pastOf(model, values, points, errors),
+    now: nowOf(model, values, slopes, settlement),
+    jump: settlement.jump,
+    scenario: { ...scenario, start: { ...scenario.start, omegaReference } },
+  };
+}
+
+function nowOf(
+  model: Model,
+  values: readonly number[],
+  slopes: Slopes,
+  settlement: Settlement,
+): Now {
+  const { parameters } = model;
+  const course = model.course(values);
+  const ofLevel = [...slopes.endDkh, 0, 1];
+  const ofUse = [...slopes.use, 1, 0];
+  const ofGrowth = [...parameters.map(({ id }) => (id === 'growth' ? 1 : 0)), 0, 0];
+  const rows = [ofLevel, ofUse, ofGrowth];
+  const scenario = model.scenarioFor(values);
+  return {
+    dkh: course.endDkh + sumOf(ofLevel, settlement.mean),
+    useDkhPerDay: course.useDkhPerDay + sumOf(ofUse, settlement.mean),
+    covariance: rows.map((a, i) =>
+      rows.map((b, k) =>
+        i <= k ? crossed(a, b, settlement.covariance) : crossed(b, a, settlement.covariance),
+      ),
+    ),
+    restless: settlement.restless,
+    doubts: doubtsOf(scenario, model.happened.poured).map(({ id, sigma, more }) => {
+      const there = model.run(more(scenario, sigma));
+      const answer = settlement.answerTo(course.water.map((value, i) => value - there.water[i]!));
+      const moved = there.useDkhPerDay - course.useDkhPerDay;
+      return { id, useDkhPerDay: moved + sumOf(ofUse, answer) };
+    }),
+  };
+}
+
+/** aCbᵀ: how two things that move with the same unknowns move together. */
+const crossed = (a: readonly number[], b: readonly number[], c: Square): number =>
+  a.reduce((sum, x, i) => sum + b.reduce((s, y, k) => s + x * c[i]![k]! * y, 0), 0);

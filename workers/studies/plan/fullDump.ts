@@ -1,0 +1,35 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import { usualOptions } from '../../engine/simulation';
+import { dumpAt, excess, worstHour } from '../drill/dump';
+
+/** What a stuck pump may not pass: the pH that harms, and the keeper's highest alkalinity. */
+const HARM = ['phHarm', 'alkalinityHigh'];
+/** A reservoir is filled to the half litre, or to a twentieth where it is small. */
+const fillText = (litres: number) =>
+  litres >= 5 ? Math.floor(litres * 2) / 2 : Math.floor(litres * 20) / 20;
+const TRIES = 7;
+
+/** Whether the whole reservoir, going in at the worst hour, stays inside. */
+export function dumpHolds(scenario: Scenario): boolean {
+  const hour = worstHour(scenario, HARM);
+  return excess(dumpAt(scenario, hour), HARM, usualOptions) <= 0;
+}
+
+/** The most that may stand in the reservoir so that a full dump stays inside, L. */
+export function fullestReservoirL(scenario: Scenario): number {
+  const filled = (reservoirL: number): Scenario => ({
+    ...scenario,
+    topOff: { ...scenario.topOff, reservoirL },
+  });
+  const { reservoirL } = scenario.topOff;
+  const hour = worstHour(scenario, HARM);
+  const holds = (litres: number) => excess(dumpAt(filled(litres), hour), HARM, usualOptions) <= 0;
+  if (holds(reservoirL)) return reservoirL;
+  let [low, high] = [0, reservoirL];
+  for (let i = 0; i < TRIES; i++) {
+    const middle = (low + high) / 2;
+    if (holds(middle)) low = middle;
+    else high = middle;
+  }
+  return fillText(low);
+}

@@ -1,0 +1,54 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import { dumpHolds } from './fullDump';
+import { dailyMeans, PLAN_DAYS } from './holding';
+import type { LineResult } from '../../../shared/verdict/lineResult';
+import type { Watch } from './breaches';
+
+/** Why a plan is not offered. */
+export type Refusal =
+  /** It passes a limit before the next weekly test. */
+  | { readonly kind: 'breach'; readonly breach: LineResult }
+  /** It stops, or ends away from the target. */
+  | { readonly kind: 'offTarget'; readonly endsDkh: number }
+  /** Its own reservoir, going in at once, would pass what harms. */
+  | { readonly kind: 'dump' };
+
+export interface Judged {
+  /** Whole days inside every limit at every consumption that the log allows. */
+  readonly promisedDays: number;
+  readonly refusal: Refusal | undefined;
+}
+
+/** Nobody tests less than weekly (common practice): a plan must hold until then. */
+export const LEAST_PROMISE_DAYS = 7;
+/** As near as a test can tell. */
+const NEAR_DKH = 0.3;
+
+export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => ({
+  ...scenario,
+  corals: { ...scenario.corals, measuredAs: 'use', useDkhPerDay: Math.max(0, useDkhPerDay) },
+});
+
+/** What a plan may promise, and why it may not be offered. */
+export function judged(watch: Watch, scenario: Scenario, giveOrTakeDkhPerDay: number): Judged {
+  const uses = [0, -1, 1].map((side) => scenario.corals.useDkhPerDay + side * giveOrTakeDkhPerDay);
+  const runs = uses.map((use) => watch(withUse(scenario, use)));
+  const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH! - b.firstH!);
+  const stopsH = runs.map(({ run }) => run.stopped?.timeH ?? PLAN_DAYS * 24);
+  const insideH = Math.min(...stopsH, ...all.map(({ firstH }) => firstH!));
+  const promisedDays = Math.max(0, Math.floor(insideH / 24));
+  return { promisedDays, refusal: refusalOf() };
+
+  function refusalOf(): Refusal | undefined {
+    const breach = all[0];
+    if (promisedDays < LEAST_PROMISE_DAYS && breach) return { kind: 'breach', breach };
+    const means = dailyMeans(runs[0]!.run);
+    const endsDkh = means.at(-1)!;
+    if (Math.abs(endsDkh - scenario.tank.alkalinityDkh) > NEAR_DKH || promisedDays === 0) {
+      return { kind: 'offTarget', endsDkh };
+    }
+    const { topOff } = scenario;
+    const brings = topOff.reservoirL > 0 && topOff.additive !== 'none' && topOff.gramsPerL > 0;
+    return brings && !dumpHolds(scenario) ? { kind: 'dump' } : undefined;
+  }
+}
