@@ -7,6 +7,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { drillSentences } from '../../shared/verdict/drillSentences';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usualOptions } from '../../workers/engine/simulation';
+import { co2DemandG } from '../../workers/studies/drill/co2Demand';
 import { runDrill } from '../../workers/studies/drill/drillRun';
 import { dumpAt } from '../../workers/studies/drill/dump';
 import { layersOf } from '../../workers/studies/drill/layers';
@@ -14,6 +15,8 @@ import { rehearse } from '../../workers/studies/drill/rehearse';
 import { tryResponses } from '../../workers/studies/drill/responses';
 import { worstDump } from '../../workers/studies/drill/worstDump';
 import { patience, runsOf } from '../laws/size';
+import { readColumn } from '../../shared/trace/trace';
+import { quietTank } from '../runs/quietTank';
 import { scenarioFromFile } from '../runs/scenarioFiles';
 import { anyTank } from './anyPlan';
 
@@ -129,6 +132,25 @@ describe('responses with CO2', () => {
     },
     patience,
   );
+
+  it('ask for the carbon dioxide that closed water needs, at S 35 and 25 °C', () => {
+    // PyCO2SYS: 0.896 mol for each equivalent of hydroxide, back to the starting pH of 8.244 (NBS).
+    const tank = quietTank({
+      days: 1,
+      tank: { volumeL: 300, alkalinityDkh: 8, tempC: 25 },
+      start: { carbon: 'airEquilibrium' },
+      room: { co2Ppm: 420 },
+      gas: { kLaPerH: 0 },
+      additions: [{ day: 1, hour: 1, additive: 'sodiumHydroxide', grams: 12 }],
+    });
+    const { trace } = runDrill(tank);
+    const startPh = readColumn(trace, 'ph_nbs')[0]!;
+    expect(startPh).toBeCloseTo(8.244, 2);
+    const plan = { ...tank, limits: { ...tank.limits, phHighNbs: startPh } };
+    const molPerEq = co2DemandG(plan, trace, 2) / 44.0095 / (12 / 39.997);
+    expect(molPerEq).toBeCloseTo(0.896, 2);
+    expect(co2DemandG(plan, trace, 0)).toBeCloseTo(0, 3);
+  });
 
   it('are refused above 5,000 ppm, with the place and what is expected', () => {
     const parsed = parseScenario({

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { gramsForDkh } from '../../shared/recipe/gramsFor';
 import { newFault } from '../../shared/scenario/newFault';
 import { scenarioOf } from '../../shared/scenario/write';
 import { isUse, readColumn, readLedger } from '../../shared/trace/trace';
@@ -78,6 +79,26 @@ describe('a verdict', () => {
     expect(verdict.insideLimits).toBe(false);
     expect(verdict.broken.map(({ id }) => id)).toContain('temperatureHarm');
     expect(verdict.details.join(' ')).toMatch(/above 30(\.0)? °C from day 1: harm .* oxygen/);
+  });
+
+  it('sees the moment of a pour itself, not the step after it', () => {
+    const plan = scenarioFromFile('limewater-holds.json');
+    const grams = gramsForDkh('sodiumBicarbonate', 1, plan.tank.volumeL);
+    const additions = [{ day: 2, hour: 10, additive: 'sodiumBicarbonate' as const, grams }];
+    const { trace, lines } = run({ ...plan, days: 3, additions });
+    const high = lineOf(lines, 'alkalinityHigh');
+    expect(high.worstH).toBe(34);
+    // The row of that hour is written after what happens in it.
+    expect(high.worst).toBeCloseTo(readColumn(trace, 'alkalinity_dkh')[34]!, 9);
+    expect(lineOf(lines, 'alkalinityChange').worst).toBeGreaterThan(0.98);
+  });
+
+  it('counts a start outside the limits as outside, from the first moment', () => {
+    const plan = scenarioFromFile('limewater-holds.json');
+    const { outcome, verdict } = judged({ ...plan, tank: { ...plan.tank, alkalinityDkh: 6.2 } });
+    expect(lineOf(outcome.lines, 'alkalinityLow')).toMatchObject({ firstH: 0, already: false });
+    expect(verdict.insideLimits).toBe(false);
+    expect(verdict.headline).toContain('starts outside your 7');
   });
 
   it('says which lines an easy sentence rests on, and what is not modelled', () => {

@@ -2,13 +2,12 @@ import type { Words } from '../words';
 import type { en } from './en';
 
 export const de: Words<typeof en> = {
-  title: 'Erste Stunde',
   first: 'Zuerst',
+  rest: 'Der Rest der ersten Stunde',
   then: 'Dann',
   never: 'Nie',
   practice:
     'Gängige Praxis: mit den Sicherheitsdatenblättern und den örtlichen Vorschriften abgleichen. Kranke Tiere: ein fischkundiger Tierarzt.',
-  print: 'Erste Stunde drucken',
   acts: {
     breaker:
       'Wasser auf dem Boden oder an Steckdosen: am Sicherungskasten abschalten, von einem trockenen Platz aus.',

@@ -1,11 +1,10 @@
 export const en = {
-  title: 'First hour',
   first: 'First',
+  rest: 'The rest of the first hour',
   then: 'Then',
   never: 'Never',
   practice:
     'Common practice: check it against the safety data sheets and your local rules. Sick animals: a qualified aquatic vet.',
-  print: 'Print the first hour',
   acts: {
     breaker: 'Water on the floor or near sockets: switch off at the breaker, from a dry place.',
     leaveRoom:
