@@ -24,9 +24,11 @@ test('six readings go in, consumption and its uncertainty come out, and all stay
 }) => {
   await enterSix(page);
   await expect(headline(page)).toContainText(
-    /The corals take \d\.\d\d ± 0\.\d\d dKH a day on 6 March/,
+    /The tank uses \d\.\d\d ± 0\.\d\d dKH a day on 6 March/,
   );
-  await expect(page.getByText(/Test next on \d+ March|daily|known to ±0.1/).first()).toBeVisible();
+  await expect(
+    page.getByText(/Test next on \d+ March|by \d+ March|known to ±0.1/).first(),
+  ).toBeVisible();
   await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(6);
   await page.getByRole('button', { name: 'Delete 6 March, 10:30' }).click();
   await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(5);
@@ -45,7 +47,7 @@ for (const width of [1280, 390]) {
       await page.setViewportSize({ width, height: 900 });
       await page.emulateMedia({ colorScheme });
       await enterSix(page);
-      await expect(headline(page)).toContainText(/The corals take.* on 6 March/);
+      await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
       await page.getByRole('button', { name: 'Work out three plans' }).click();
       await page.getByRole('button', { name: 'Make the card' }).click({ timeout: 30_000 });
       await page.getByRole('button', { name: 'Another tank' }).click();
@@ -62,7 +64,7 @@ for (const width of [1280, 390]) {
 
 test('a plan is worked out, taken to the bench, and printed as one page', async ({ page }) => {
   await enterSix(page);
-  await expect(headline(page)).toContainText(/The corals take.* on 6 March/);
+  await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
   await page.getByRole('button', { name: 'Work out three plans' }).click();
   const columns = page.locator('article', {
     has: page.getByRole('button', { name: 'Take to the bench' }),
@@ -135,7 +137,7 @@ test('a reading is judged as it is entered, and a run of misses proposes a refit
   page,
 }) => {
   await enterSix(page);
-  await expect(headline(page)).toContainText(/The corals take.* on 6 March/);
+  await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
   await page.getByRole('button', { name: 'Let this forecast stand' }).click();
   const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
   const enter = async (day: number, value: string) => {
