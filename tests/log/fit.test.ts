@@ -4,6 +4,8 @@ import type { Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
 import { gramsForDkh } from '../../shared/recipe/gramsFor';
 import { twoPart } from '../../shared/recipe/twoPart';
+import { usePerDay } from '../../shared/verdict/measures';
+import { run } from '../../workers/engine/run';
 import { notesOf } from '../../workers/studies/fit/cannotTell';
 import { asItHappened } from '../../workers/studies/fit/asItHappened';
 import { fitLog, type Fit } from '../../workers/studies/fit/fit';
@@ -100,7 +102,10 @@ describe('the fit of a log', () => {
       const log = daily(water.water.map((dkh) => Number(dkh.toFixed(3))));
       const { now, converged } = fitLog(dosed, log);
       expect(converged).toBe(true);
-      expect(now.useDkhPerDay).toBeCloseTo(water.useDkhPerDay, 2);
+      // The same tank run for itself, and its ledger read over the last two days.
+      const { scenario, endH } = asItHappened(tank, blank);
+      const { trace } = run({ ...scenario, days: endH / 24 });
+      expect(now.useDkhPerDay).toBeCloseTo(usePerDay(trace, endH - 48, endH), 2);
     }
   });
 

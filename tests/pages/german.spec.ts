@@ -135,7 +135,7 @@ test.describe('at 390 wide', () => {
     await page.getByRole('button', { name: 'Diese 4 Zeilen übernehmen' }).click();
     await expect(page.getByText('eingefügte Zeilen: 4 Zeilen übernommen.')).toBeVisible();
     await expect(page.locator('main .headline').first()).toContainText(
-      /Die Korallen verbrauchen \d,\d\d ± \d,\d\d dKH am Tag, Stand 14\. März/,
+      /Das Becken verbraucht \d,\d\d ± \d,\d\d dKH am Tag, Stand 14\. März/,
     );
     await page.getByRole('button', { name: 'Drei Pläne ausarbeiten' }).click();
     await page
