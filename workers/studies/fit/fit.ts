@@ -41,8 +41,10 @@ export function fitHappened(happened: Happened, options: SimulationOptions = usu
     const moved = slopes.rows.map(
       (row, i) => Math.abs(sumOf(row, settlement.mean)) / happened.observations[i]!.sigma,
     );
-    if (look === MOST_LOOKS || moved.every((by) => by < FAR)) {
-      return fitted({ model, values, slopes, settlement, converged });
+    // Where readings disagree badly the plain fit may not come to rest; what follows still may.
+    const atRest = moved.every((by) => by < FAR);
+    if (look === MOST_LOOKS || atRest) {
+      return fitted({ model, values, slopes, settlement, converged: converged || atRest });
     }
     values = withinBounds(parameters, values, settlement.mean);
   }
