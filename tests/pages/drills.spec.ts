@@ -14,11 +14,11 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
   await test.step('a drill from the shelf tells its story, moment by moment', async () => {
     await page.getByText('Drills to start from').click();
     await page.getByRole('button', { name: 'The top-off pump sticks on at two' }).click();
-    await expect(headline).toContainText('pH peaks at 9.11');
-    const moments = page.locator('.answer ol li');
+    await expect(headline).toContainText('pH peaks at 9.19');
+    const moments = page.locator('.answer .moments li');
     await expect(moments.first()).toHaveText('02:00 top-off pump sticks on');
     await expect(moments.filter({ hasText: 'reservoir empty' })).toHaveText(
-      '05:20 reservoir empty, pH 9.11',
+      '05:20 reservoir empty, pH 9.19',
     );
   });
 
@@ -34,10 +34,10 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await noticed.fill('90 min');
     await noticed.press('Enter');
     await expect(noticed).toHaveValue('1.5');
-    await expect(headline).toContainText('pH peaks at 8.6');
+    await expect(headline).toContainText('pH peaks at 8.7');
     await noticed.fill('8');
     await noticed.press('Enter');
-    await expect(headline).toContainText('pH peaks at 9.11');
+    await expect(headline).toContainText('pH peaks at 9.19');
   });
 
   await test.step('the search backwards gives a number and a map, and a trial', async () => {

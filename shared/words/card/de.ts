@@ -36,13 +36,11 @@ export const de: Words<typeof en> = {
     salinity: (low, high) =>
       `Salzgehalt außerhalb von ${low}–${high} ppt: vor allem anderen die Nachfüllung prüfen.`,
     topOff:
-      'Die Nachfüllung läuft weiter, oder das Technikbecken steht zu hoch: mit trockenen Händen den Stecker ziehen. Läuft noch Wasser, hebert es: den Schlauch anheben. Dann pH messen, belüften und mit reinem Süßwasser auffüllen.',
+      'Nachfüllung läuft durch: mit trockenen Händen den Stecker ziehen; läuft noch Wasser, hebert es, den Schlauch anheben. Dann pH, Luft und reines Süßwasser.',
     doser:
-      'Eine Dosierpumpe läuft durch: den Stecker dieser Pumpe ziehen, dann testen; die Nachfüllung bleibt an, mit reinem Wasser, wenn sie dasselbe trug.',
+      'Eine Dosierpumpe läuft durch: ihren Stecker ziehen, dann testen; die Nachfüllung bleibt an, mit reinem Wasser, wenn sie dasselbe trug.',
     floor:
-      'Boden oder Steckdosen nass: zuerst der Sicherungskasten, von einem trockenen Platz; erst dann das Becken.',
-    power:
-      'Stromausfall: zuerst Wasser oder Luft bewegen, der Sauerstoff geht vor allem anderen aus; die Nachfüllung bleibt aus, bis der Stand normal ist. Heizer hängt: Stecker ziehen, höchstens 1 °C je Stunde.',
+      'Nasser Boden: zuerst der Sicherungskasten, von trockenem Platz. Kein Strom: zuerst Wasser oder Luft bewegen; die Nachfüllung bleibt aus, bis der Stand normal ist. Heizer hängt: Stecker ziehen, höchstens 1 °C je Stunde.',
     bottles: 'Eine von zwei Flaschen leer: auch die andere anhalten.',
     dump: (ph) =>
       `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}: zwei unabhängige Abschaltungen an der Pumpe, und ein kleinerer Behälter oder eine schwächere Mischung, bevor Sie sich darauf verlassen.`,

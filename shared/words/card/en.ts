@@ -32,12 +32,11 @@ export const en = {
     salinity: (low: string, high: string) =>
       `Salinity outside ${low}–${high} ppt: check the top-off before anything else.`,
     topOff:
-      'Top-off runs on, or the sump stands too high: unplug it with dry hands. If water still runs it siphons: lift the hose. Then measure pH, aerate, and fill with plain fresh water.',
+      'Top-off runs on: unplug it with dry hands; if water still runs it siphons, lift the hose. Then pH, air, and plain fresh water.',
     doser:
-      'A dosing pump runs on: unplug that pump, then test; the top-off stays on, with plain water if it carried the same.',
-    floor: 'Wet floor or sockets: breaker first, from a dry place; only then the tank.',
-    power:
-      'Power cut: move water or air first, oxygen goes before all else; the top-off stays off until the level is normal. Heater stuck: unplug it, at most 1 °C an hour.',
+      'A dosing pump runs on: unplug that one, then test; the top-off stays on, with plain water if it carried the same.',
+    floor:
+      'Wet floor: breaker first, from a dry place. No power: move water or air first; the top-off stays off until the level is normal. Heater stuck: unplug it, 1 °C an hour at most.',
     bottles: 'One of two bottles empty: stop the other too.',
     dump: (ph: string) =>
       `All of the reservoir at once would bring pH ${ph}: two independent stops on the pump, and a smaller reservoir or a weaker mix before you rely on it.`,

@@ -17,7 +17,6 @@ export function stopRules({ limits, topOff, dosers }: Scenario): string[] {
     ...(topOff.reservoirL === 0 ? [] : [stops.topOff]),
     ...(dosers.length > 0 ? [stops.doser, stops.bottles] : []),
     stops.floor,
-    stops.power,
   ];
 }
 
