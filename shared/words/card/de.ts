@@ -42,8 +42,8 @@ export const de: Words<typeof en> = {
     floor:
       'Nasser Boden: zuerst der Sicherungskasten, von trockenem Platz. Kein Strom: zuerst Wasser oder Luft bewegen; die Nachfüllung bleibt aus, bis der Stand normal ist. Heizer hängt: Stecker ziehen, höchstens 1 °C je Stunde.',
     bottles: 'Eine von zwei Flaschen leer: auch die andere anhalten.',
-    dump: (ph) =>
-      `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}: zwei unabhängige Abschaltungen an der Pumpe, und ein kleinerer Behälter oder eine schwächere Mischung, bevor Sie sich darauf verlassen.`,
+    dump: (ph, high) =>
+      `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}, über Ihren ${high}: zwei unabhängige, geprüfte Abschaltungen an seiner Pumpe, und nie voller gefüllt, als diese Karte sagt.`,
   },
   cautions: {
     lime: 'Calciumhydroxid: schwere Augenschäden, reizt Haut und Atemwege (H315, H318, H335). Handschuhe, Schutzbrille, Staubmaske. Im Auge: sofort 15–20 Minuten spülen, Lider offen, dann zum Arzt. Verschluckt: Mund ausspülen, kein Erbrechen, Giftnotruf.',

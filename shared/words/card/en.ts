@@ -38,8 +38,8 @@ export const en = {
     floor:
       'Wet floor: breaker first, from a dry place. No power: move water or air first; the top-off stays off until the level is normal. Heater stuck: unplug it, 1 °C an hour at most.',
     bottles: 'One of two bottles empty: stop the other too.',
-    dump: (ph: string) =>
-      `All of the reservoir at once would bring pH ${ph}: two independent stops on the pump, and a smaller reservoir or a weaker mix before you rely on it.`,
+    dump: (ph: string, high: string) =>
+      `All of the reservoir at once would bring pH ${ph}, above your ${high}: two independent stops on its pump, tested, and it is never filled fuller than this card says.`,
   },
   cautions: {
     lime: 'Calcium hydroxide: serious eye damage, irritates skin and airways (H315, H318, H335). Gloves, goggles, dust mask. In the eye: rinse at once for 15–20 minutes, lids open, then a doctor. Swallowed: rinse the mouth, no vomiting, poison centre.',

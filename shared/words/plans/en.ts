@@ -33,6 +33,8 @@ export const en = {
       `Not offered: at a consumption that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
     offTarget: (ends: string, target: string) =>
       `Not offered: it ends at ${ends} dKH, not at ${target}.`,
+    dumpAbove: (high: string) =>
+      `That is above your ${high}, though below the pH that harms: two independent stops on the pump, tested.`,
     dump: 'Not offered: if the top-off sticks, its own reservoir takes the tank past the pH that harms, or past your highest alkalinity.',
     keepsFor: (days: number) =>
       `It keeps every limit for ${days === 1 ? '1 day' : `${days} days`}.`,

@@ -11,6 +11,8 @@ const UNTOLD: readonly Variant[] = [
 ];
 const LEAST_HELD = 0.92;
 const LEAST_IN_FAN = 0.9;
+/** The median of fewer twins says little of who is nearer: those are held together (`together`). */
+const ENOUGH_TWINS = 60;
 
 /** What is wrong with the twins of a variant; nothing when all is as promised. */
 export function twinMisses(found: Twins): string[] {
@@ -25,7 +27,7 @@ export function twinMisses(found: Twins): string[] {
     ...(stuck > 0 ? [`${stuck} were never fitted`] : []),
     ...(told < LEAST_HELD - chance(LEAST_HELD) ? [`intervals held ${told}`] : []),
     ...(inFan < LEAST_IN_FAN - chance(LEAST_IN_FAN) ? [`the fan held ${inFan}`] : []),
-    ...(found.medianErrorDkhPerDay > near
+    ...(count >= ENOUGH_TWINS && found.medianErrorDkhPerDay > near
       ? [`off by ${found.medianErrorDkhPerDay}, a line by ${found.lineMedianErrorDkhPerDay}`]
       : []),
   ].map((what) => `twins, ${variant}: ${what}`);

@@ -35,6 +35,9 @@ export interface Twins {
   readonly inFanFirstWeek: number;
   readonly inFanSecondWeek: number;
   readonly ms: readonly number[];
+  /** Of each twin, dKH/day. */
+  readonly errors: readonly number[];
+  readonly lineErrors: readonly number[];
 }
 
 /** Of seventeen variants: two thousand and forty in all. */
@@ -96,5 +99,7 @@ export function twins(count: number, variant: Variant): Twins {
     inFanFirstWeek: shareOf(all.flatMap((one) => one.inFan.slice(0, 7))),
     inFanSecondWeek: shareOf(all.flatMap((one) => one.inFan.slice(7))),
     ms: all.map(({ ms }) => ms),
+    errors: all.map(({ errorDkhPerDay }) => errorDkhPerDay),
+    lineErrors: all.map(({ lineErrorDkhPerDay }) => lineErrorDkhPerDay),
   };
 }
