@@ -26,6 +26,7 @@ export function runLaws(seed: number): LawFile[] {
     [
       'vitest',
       'run',
+      'tests/advice',
       'tests/laws',
       'tests/runs',
       'tests/log',

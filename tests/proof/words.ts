@@ -9,7 +9,7 @@ export const conventions = `## Conventions
 - **Salinity** is practical, from the mass of salt over the mass of solution; every dissolved mass counts as salt, carbon dioxide too.
 - **dKH and mg/L** are per litre at the tank's temperature, with EOS-80 density; µmol/kg is per kilogram of seawater. 1 dKH = 0.35665 meq/L. Evaporation typed in litres is fresh water.
 - **pH** is computed on the total scale and shown on the NBS scale after Takahashi et al. 1982; a real probe is within 0.1 of it.
-- **Use typed in dKH/day** is a fixed total from the start volume, all losses included (food and nitrate too), met on the first day; it does not grow with a later volume. Saturation law 1 (gentle): 15 % of the start's rate for each unit of Ω; law 2: in step with Ω − 1. Growth is none below Ω 1 and flat above 6 (common practice).
+- **Use typed in dKH/day** is a fixed total from the start volume, all losses included (food and nitrate too), met on the first day; it does not grow with a later volume. Saturation law 1 (gentle): 15 % of the start's rate for each unit of Ω; law 2: in step with Ω − 1. Growth is none below Ω 1 (in a tank whose measured day dips lower: below what that day had) and flat above 6 (common practice).
 - **Light** is a square wave, or a trapezium when dawn and dusk are given; the mean of the day stays what was typed.
 - **Gas exchange** is kLa·K0·(pCO2 of moist room air − pCO2 of the water), per kilogram.
 - **Top-off answers the level**: what a dosing pump adds is not topped off again.
