@@ -104,8 +104,11 @@ const hours: Readonly<Record<FaultId, FirstHour | typeof heater>> = {
   ),
 };
 
-/** People before animals before water; the rest keeps the order of the faults. */
-const RANK: readonly ActId[] = ['breaker', 'leaveRoom', 'moveWater'];
+/** People before animals before water, what pours in before what is missing; the rest as it came. */
+const RANK: readonly ActId[] = [
+  ...(['breaker', 'leaveRoom', 'moveWater'] as const),
+  ...(['liftHose', 'unplugTopOff', 'unplugDoser', 'unplugHeater', 'stopAdding'] as const),
+];
 
 const inOrder = (acts: readonly ActId[]): ActId[] => {
   const rank = (act: ActId) => (RANK.includes(act) ? RANK.indexOf(act) : RANK.length);

@@ -95,6 +95,11 @@ describe('a first hour', () => {
     }
   });
 
+  it('stops what pours in before it makes up for what is missing', () => {
+    expect(hourOf(['topOffOff', 'topOffOn']).first).toEqual(['unplugTopOff', 'fillByHand']);
+    expect(hourOf(['topOffOff', 'siphon']).first).toEqual(['liftHose', 'fillByHand']);
+  });
+
   it('never unplugs the top-off for what that does not stop, and never reaches for acid', () => {
     for (const kind of ['siphon', 'doserOn', 'powerCut', 'roomCo2', 'heater'] as const) {
       expect(hourOf([kind]).first).not.toContain('unplugTopOff');
