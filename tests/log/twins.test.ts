@@ -10,7 +10,7 @@ describe('logs whose truth the fit has not seen', () => {
 
   for (const variant of variants) {
     it(
-      `${variant}: none is stuck, the interval holds, a straight line is no nearer`,
+      `${variant}: none is stuck, and the interval and the fan hold`,
       () => {
         const own = twins(runsOf(TWINS_OF_A_VARIANT).numRuns, variant);
         found.set(variant, own);
