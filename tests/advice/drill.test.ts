@@ -4,6 +4,7 @@ import { withoutChalk } from '../../shared/scenario/chalk';
 import { parseScenario } from '../../shared/scenario/parse';
 import { newFault } from '../../shared/scenario/newFault';
 import type { Scenario } from '../../shared/scenario/schema';
+import { HIGHEST_PH_NBS } from '../../shared/trace/columns';
 import { drillSentences } from '../../shared/verdict/drillSentences';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usualOptions } from '../../workers/engine/simulation';
@@ -19,6 +20,10 @@ import { readColumn } from '../../shared/trace/trace';
 import { quietTank } from '../runs/quietTank';
 import { scenarioFromFile } from '../runs/scenarioFiles';
 import { anyTank } from './anyPlan';
+
+/** Two runs of the engine are the same within a tenth of what its tolerance may move, and a minute. */
+const SAME_PH = 1e-4;
+const SAME_H = 1 / 60;
 
 const goOn = async () => true;
 const stuckPump = scenarioFromFile('drill-stuck-pump.json');
@@ -49,9 +54,11 @@ describe('a drill', () => {
           const own = runDrill(withoutChalk(scenario));
           expect(worst(answer.outcome.lines)).toBe(worst(own.lines));
           const outside = (lines: Parameters<typeof lineOf>[0]) => lineOf(lines, 'phHarm').outsideH;
-          if (answer.chalk) {
-            expect(worst(answer.chalk.lines)).toBeLessThanOrEqual(worst(own.lines) + 1e-6);
-            expect(outside(answer.chalk.lines)).toBeLessThanOrEqual(outside(own.lines) + 1e-6);
+          // Beyond the constants' range both are told as '>9.5'; there, water that chalk has
+          // robbed of its carbon holds less hydroxide back.
+          if (answer.chalk && worst(own.lines) <= HIGHEST_PH_NBS) {
+            expect(worst(answer.chalk.lines)).toBeLessThanOrEqual(worst(own.lines) + SAME_PH);
+            expect(outside(answer.chalk.lines)).toBeLessThanOrEqual(outside(own.lines) + SAME_H);
           }
           if (answer.worst) expect(answer.worst.peakPh).toBeGreaterThan(worst(own.lines));
           const told = drillSentences(answer, scenario);
