@@ -9,7 +9,7 @@ import {
   type DrillOutcome,
   type OtherEnd,
 } from './drillOutcome';
-import { lineOf, type LineResult } from './lineResult';
+import { lineOf, passed, type LineResult } from './lineResult';
 import { limitText, lineTexts } from './lineTexts';
 import { phText } from './texts';
 
@@ -22,13 +22,17 @@ const sideText = ({ quantity, trouble, limit }: LineResult): string =>
     figureText(limitText(quantity, limit)),
   );
 
+/** What the failure itself made pass. */
+const passedSince = (lines: readonly LineResult[]) =>
+  passed(lines).filter(({ already }) => !already);
+
 /** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
 export function drillHeadline({ lines }: Pick<DrillOutcome, 'lines'>): string {
   const [high, harm] = [lineOf(lines, 'phHigh'), lineOf(lines, 'phHarm')];
-  const passed = lines.filter(({ firstH, already }) => firstH !== undefined && !already);
+  const gone = passedSince(lines);
   const peak = phTold(high.worst);
-  if (passed.length === 0) return say.allInside(peak);
-  if (high.firstH === undefined) return say.phInsideBut(peak, passed.map(sideText).join(', '));
+  if (gone.length === 0) return say.allInside(peak);
+  if (high.firstH === undefined) return say.phInsideBut(peak, gone.map(sideText).join(', '));
   const isBack = high.backH !== undefined;
   const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
   if (harm.firstH === undefined) {
@@ -41,9 +45,7 @@ export function drillHeadline({ lines }: Pick<DrillOutcome, 'lines'>): string {
 /** What else passes beside a pH that is the news. */
 function besidePh({ lines }: DrillOutcome): string {
   if (lineOf(lines, 'phHigh').firstH === undefined) return '';
-  const others = lines.filter(
-    ({ firstH, already, quantity }) => firstH !== undefined && !already && quantity !== 'ph',
-  );
+  const others = passedSince(lines).filter(({ quantity }) => quantity !== 'ph');
   return others.length === 0 ? '' : say.also(others.map(sideText).join(', '));
 }
 

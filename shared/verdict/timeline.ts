@@ -5,7 +5,7 @@ import { readColumn } from '../trace/trace';
 import { say } from '../words/drillTold';
 import { figureText } from '../words/figure';
 import type { DrillOutcome } from './drillOutcome';
-import type { LineResult } from './lineResult';
+import { lineOf, type LineResult } from './lineResult';
 import { lineTexts, limitText } from './lineTexts';
 import { phText } from './texts';
 
@@ -63,10 +63,10 @@ function ofLine({ id, quantity, limit, trouble, firstH, backH, already }: LineRe
 }
 
 function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
-  const peak = lines.find(({ id }) => id === 'phHigh');
+  const peak = lineOf(lines, 'phHigh');
   const ph = readColumn(trace, 'ph_nbs');
   const phAt = (timeH: number) =>
-    peak && Math.abs(peak.worstH - timeH) < 0.05
+    Math.abs(peak.worstH - timeH) < 0.05
       ? peak.worst
       : ph[Math.min(ph.length - 1, Math.round(timeH))]!;
   const dry = switchings.find(({ pipe, dry: empty }) => pipe === 'topOff' && empty);
