@@ -1,6 +1,6 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { highest } from '../../../shared/verdict/measures';
+import { peakPh } from './holding';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { run } from '../../engine/run';
 import { raise } from './raise';
@@ -56,5 +56,5 @@ export function correct(
   if (off < 0) return wait(runPlan, upkeep, targetDkh);
   const found = raise(runPlan, upkeep, targetDkh, additive);
   if (found.kind !== 'raise') return found;
-  return { ...found, peakPh: highest(runPlan(found.scenario).trace, 'ph_nbs').value };
+  return { ...found, peakPh: peakPh(runPlan(found.scenario)) };
 }

@@ -41,3 +41,6 @@ export const holdingDose = (
 
 /** Largest move of alkalinity within any twenty-four hours, up or down, dKH. */
 export const largestMoveDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityChange').worst;
+
+/** Highest pH at any moment, NBS. */
+export const peakPh = ({ lines }: Run): number => lineOf(lines, 'phHigh').worst;

@@ -4,10 +4,10 @@ import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
-import { highest, toppedOffLPerDay } from '../../../shared/verdict/measures';
+import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { saltMixes } from '../../../shared/water/saltMixes';
 import { fullestReservoirL } from './fullDump';
-import { holdingDose, type RunPlan } from './holding';
+import { holdingDose, peakPh, type RunPlan } from './holding';
 import { doseWhere } from './root';
 
 /** One way to hold the target. */
@@ -27,9 +27,6 @@ const CLOSE_PH = 0.005;
 const LEAST_DAYS = 1.2;
 /** Weaker mixes are tried when the reservoir would have to be smaller than that. */
 const WEAKER = [1, 0.7, 0.5, 0.3];
-
-const peakPh = (runPlan: RunPlan, scenario: Scenario) =>
-  highest(runPlan(scenario).trace, 'ph_nbs').value;
 
 const bare = (scenario: Scenario): Scenario => ({
   ...scenario,
@@ -81,7 +78,7 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
     return ml > 0 ? withDose(pumpText(ml)) : scenario;
   };
   const soda = solve('sodiumCarbonate');
-  return peakPh(runPlan, soda) <= limits.phHighNbs ? soda : solve('sodiumBicarbonate');
+  return peakPh(runPlan(soda)) <= limits.phHighNbs ? soda : solve('sodiumBicarbonate');
 }
 
 /** Limewater as far as evaporation, saturation, pH and a stuck pump let it; pumps for the rest. */
@@ -93,7 +90,7 @@ export function limewaterFirst(runPlan: RunPlan, scenario: Scenario, targetDkh: 
     ...base,
     topOff: { ...topOff, additive: 'calciumHydroxide', gramsPerL },
   });
-  const phAt = (gramsPerL: number) => peakPh(runPlan, withMix(gramsPerL));
+  const phAt = (gramsPerL: number) => peakPh(runPlan(withMix(gramsPerL)));
   const calm =
     phAt(most) <= limits.phHighNbs
       ? most
