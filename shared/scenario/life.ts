@@ -114,7 +114,7 @@ const percent = (text: FieldText, usual: number) =>
 export const food = part(say.food, {
   gramsPerDay: quantity(
     { ...say.food.gramsPerDay, unit: 'g/day', min: 0, max: 500, slider: [0, 20], step: 0.1 },
-    1,
+    0,
   ),
   carbonPercent: percent(say.food.carbonPercent, 40),
   nitrogenPercent: percent(say.food.nitrogenPercent, 6),

@@ -114,10 +114,14 @@ const from2to3: Migration = ({ mediaReactor, ...file }) => {
   return implied.reduce((tree, [part, values]) => withImplied(tree, part, values), moved);
 };
 
+/** Version 4: what nobody typed is not fed; until then a gram a day went into any tank. */
+const from3to4: Migration = (file) => withImplied(file, 'food', { gramsPerDay: 1 });
+
 /** Each under the version it starts from; a gap is a mistake, and a file in it is refused. */
 const migrations: ReadonlyMap<number, Migration> = new Map([
   [1, from1to2],
   [2, from2to3],
+  [3, from3to4],
 ]);
 
 export type Migrated =

@@ -10,7 +10,7 @@ import { evaporation, gas, lights, room, temperaturePlan } from './surroundings'
 import { start, tank } from './tank';
 
 export const SCENARIO_TYPE = 'paper-reef/scenario';
-export const SCENARIO_VERSION = 3;
+export const SCENARIO_VERSION = 4;
 
 /**
  * The one description of a scenario. Types, the form, its help, the complaints about a bad file

@@ -22,7 +22,7 @@ export const anyTank = fc
   .map((t): Scenario =>
     scenarioOf({
       type: 'paper-reef/scenario',
-      version: 3,
+      version: 4,
       title: 'any tank',
       days: 3,
       tank: { volumeL: t.volumeL, alkalinityDkh: t.alkalinityDkh },

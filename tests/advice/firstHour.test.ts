@@ -7,7 +7,7 @@ import { en } from '../../shared/words/firstHour/en';
 
 const tank = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'a tank where things break',
   days: 4,
   tank: { volumeL: 250, alkalinityDkh: 8.5, tempC: 25.5 },

@@ -125,7 +125,7 @@ describe('a verdict', () => {
   it('says that food takes more than was typed as use, and that a pump cannot keep up', () => {
     const plan = scenarioOf({
       type: 'paper-reef/scenario',
-      version: 3,
+      version: 4,
       title: 'fed',
       days: 3,
       tank: { volumeL: 100, alkalinityDkh: 8 },

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseScenarioText } from '../../shared/scenario/parse';
+import { SCENARIO_VERSION } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
 import { run } from '../../workers/engine/run';
 
@@ -25,7 +26,7 @@ describe.each(readdirSync(folder))('%s of format 1', (name) => {
     const parsed = parseScenarioText(read(name));
     if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
     const { scenario } = parsed;
-    expect(scenario.version).toBe(3);
+    expect(scenario.version).toBe(SCENARIO_VERSION);
     expect(scenario.corals.skeletonMgPerCa).toBe(0);
     expect(scenario.gas.enhancement).toBe('off');
     const end = readColumn(run(scenario).trace, 'alkalinity_dkh').at(-1)!;
@@ -71,6 +72,28 @@ describe.each(readdirSync(folder2))('%s of format 2', (name) => {
   });
 });
 
+const folder3 = new URL('./version3/', import.meta.url);
+const read3 = (name: string) => readFileSync(new URL(name, folder3), 'utf8');
+
+/** Alkalinity at the end as version 0.7.0 gave it, dKH: these files say nothing of food. */
+const endDkhIn3: Record<string, number> = {
+  'do-nothing.json': 2.39299,
+  'water-changes-high-salt.json': 8.15788,
+  'water-changes-low-salt.json': 5.941,
+};
+
+describe.each(readdirSync(folder3))('%s of format 3', (name) => {
+  it('is fed as it was then, and ends where it ended', () => {
+    const file = JSON.parse(read3(name));
+    expect([file.version, file.food]).toEqual([3, undefined]);
+    const parsed = parseScenarioText(read3(name));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+    expect(parsed.scenario.food.gramsPerDay).toBe(1);
+    const end = readColumn(run(parsed.scenario).trace, 'alkalinity_dkh').at(-1)!;
+    expect(end).toBeCloseTo(endDkhIn3[name]!, 3);
+  });
+});
+
 describe('a file between versions', () => {
   const withVersion = (version: unknown) =>
     parseScenarioText(JSON.stringify({ ...JSON.parse(read('do-nothing.json')), version }));
@@ -84,8 +107,11 @@ describe('a file between versions', () => {
     });
   });
 
-  it.each([0, -1, 1.5, 4, 99, 'two', null])('is refused with a reason: version %s', (version) => {
-    const parsed = withVersion(version);
-    expect(parsed.ok ? [] : parsed.problems.map(({ path }) => path)).toEqual(['version']);
-  });
+  it.each([0, -1, 1.5, SCENARIO_VERSION + 1, 99, 'two', null])(
+    'is refused with a reason: version %s',
+    (version) => {
+      const parsed = withVersion(version);
+      expect(parsed.ok ? [] : parsed.problems.map(({ path }) => path)).toEqual(['version']);
+    },
+  );
 });

@@ -27,7 +27,7 @@ const roomByHour = fc
 
 const fixed: Record<string, unknown> = {
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   // Expressions have a property of their own (tests/units).
   'evaporation.factor': '1',
   'room.co2Factor': '1',

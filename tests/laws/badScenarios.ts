@@ -1,7 +1,7 @@
 /** A good file in few lines, to be spoilt. */
 export const good = {
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'a tank',
   days: 3,
   tank: { volumeL: 200, alkalinityDkh: 8 },

@@ -9,7 +9,7 @@ import { run } from '../../workers/engine/run';
 /** A tank with everything that can break. */
 const tank: Scenario = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'everything that can break',
   days: 3,
   tank: { volumeL: 300, alkalinityDkh: 8.5 },

@@ -151,7 +151,7 @@ describe('a link', () => {
             name: 'a',
             scenario: {
               type: 'paper-reef/scenario',
-              version: 3,
+              version: 4,
               title: 'x',
               days: 3,
               tank: { volumeL: 1e9, alkalinityDkh: 8 },

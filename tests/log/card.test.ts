@@ -5,7 +5,7 @@ import { nextTestAt } from '../../src/parts/card/nextTest';
 
 const highTank = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'the grow-out trough of the nursery on Tamber Island',
   days: 28,
   tank: { volumeL: 900, alkalinityDkh: 10.3 },

@@ -15,7 +15,7 @@ import { varianceOf } from '../../workers/studies/fit/leastSquares';
 const START_H = 20_454 * 24 + 10;
 const plan = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'the wet lab of the lighthouse at Sorrel Point',
   days: 30,
   tank: { volumeL: 300, alkalinityDkh: 8.4 },

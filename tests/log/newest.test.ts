@@ -10,7 +10,7 @@ import { correct } from '../../workers/studies/plan/correct';
 const START_H = 20_454 * 24 + 10;
 const plan = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'the touch pool of the harbour school at Lindle Quay',
   days: 30,
   tank: { volumeL: 300, alkalinityDkh: 8.5 },

@@ -36,7 +36,7 @@ type AnyTank = typeof anyTank extends fc.Arbitrary<infer T> ? T : never;
 const tankOf = ({ volumeL, use, share, kLa, tempC, now }: AnyTank) =>
   scenarioOf({
     type: 'paper-reef/scenario',
-    version: 3,
+    version: 4,
     title: 'a tank in the sail loft at Wexcombe Hythe',
     days: 28,
     tank: { volumeL, tempC, alkalinityDkh: now },

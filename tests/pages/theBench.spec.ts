@@ -61,7 +61,7 @@ test('the whole job: drag, read, keep, compare, export, reload, all still there'
       page.getByRole('button', { name: 'Save Trial B as a file' }).click(),
     ]);
     const scenario = JSON.parse(readFileSync(await file.path(), 'utf8'));
-    expect(scenario).toMatchObject({ version: 3, topOff: { gramsPerL: 0.6 } });
+    expect(scenario).toMatchObject({ version: 4, topOff: { gramsPerL: 0.6 } });
     const [csv] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Hourly numbers as CSV' }).click(),

@@ -6,7 +6,7 @@ type Overrides = Partial<Omit<ScenarioFile, 'tank'>> & { tank?: Partial<Scenario
 
 const quiet: Part = {
   type: 'paper-reef/scenario',
-  version: 3,
+  version: 4,
   title: 'a tank for a check',
   days: 1,
   tank: {

@@ -68,7 +68,7 @@ export function typedPlan(tank: Tank, firstDkh: number): Scenario {
   const { volumeL, carrier, evaporationLPerDay, dosedDkhPerDay } = tank;
   const plain = scenarioOf({
     type: 'paper-reef/scenario',
-    version: 3,
+    version: 4,
     title: 'a twin in the drawing office of Ombrel Pier',
     days: 30,
     tank: { volumeL, alkalinityDkh: firstDkh },

@@ -2,6 +2,7 @@ import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { asItHappened, type Happened } from './asItHappened';
+import { beforesOf } from './before';
 import { fitted, type Fit } from './fitted';
 import { Model } from './model';
 import { parametersOf, withinBounds } from './parameters';
@@ -11,8 +12,6 @@ import { slopesAt, sumOf, type Slopes } from './slopes';
 
 export type { Estimate, Fit, Now } from './fitted';
 
-/** What was not known beforehand is taken to lie within so much of the plain fit. */
-const WIDE = { use: 5, start: 5 } as Readonly<Record<string, number>>;
 /** Farther than this from the last look, in σ of a reading, the slopes are taken anew. */
 const FAR = 0.3;
 const MOST_LOOKS = 3;
@@ -60,10 +59,7 @@ function settled(model: Model, values: readonly number[], slopes: Slopes): Settl
         ...{ timeH, left: left[i]!, slopes: slopes.rows[i]!, wanders: kind === 'alkalinity' },
         variance: sigma ** 2,
       })),
-      prior: {
-        mean: model.parameters.map(({ prior }, i) => (prior ? prior.mean - values[i]! : 0)),
-        sigma: model.parameters.map(({ prior, id }) => prior?.sigma ?? WIDE[id]!),
-      },
+      priors: beforesOf(model.parameters, values),
       endH,
       usualUse: 0.2 + Math.max(0, model.course(values).useDkhPerDay),
     },

@@ -21,6 +21,8 @@ export interface Parameter {
   /** The step of its difference quotients. */
   readonly step: number;
   readonly prior?: Prior;
+  /** It may also stand at one value, whatever the prior says: the odds of that before the log is read. */
+  readonly mayRest?: { readonly at: number; readonly odds: number };
   /** The scenario with this value; an offset of what is read leaves it alone. */
   readonly apply?: (scenario: Scenario, value: number) => Scenario;
   /** For an offset: what it is added to. */
@@ -29,6 +31,8 @@ export interface Parameter {
 
 /** Corals double in 3–12 months, or stand still: ±0.3 %/day about the plan's (common practice). */
 const GROWTH_SIGMA = 0.3;
+/** Of two tanks one has corals that stand still, so far as a log can tell (common practice). */
+const STILL_ODDS = 0.5;
 /** How far two lots of one reagent read apart, dKH: common practice. */
 const LOT_SIGMA_DKH = 0.2;
 /** A plain description of the aeration is trusted to a factor of two (common practice). */
@@ -63,6 +67,7 @@ const growth = ({ corals }: Scenario): Parameter => ({
   max: quantityAt(['corals', 'growthPercentPerDay']).quantity.max,
   step: 0.1,
   prior: { mean: corals.growthPercentPerDay, sigma: GROWTH_SIGMA },
+  mayRest: { at: 0, odds: STILL_ODDS },
   apply: (scenario, growthPercentPerDay) => ({
     ...scenario,
     corals: { ...scenario.corals, growthPercentPerDay },

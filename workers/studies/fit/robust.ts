@@ -1,3 +1,4 @@
+import type { Before } from './before';
 import {
   follow,
   type Followed,
@@ -10,7 +11,8 @@ import {
 /** What is left of the readings about a fitted run, and how far the fitted numbers are known. */
 export interface Leftover {
   readonly rows: readonly Row[];
-  readonly prior: { readonly mean: readonly number[]; readonly sigma: readonly number[] };
+  /** One or the other holds. */
+  readonly priors: readonly Before[];
   readonly endH: number;
   /** What restlessness of the use is a share of, dKH/day. */
   readonly usualUse: number;
@@ -112,17 +114,19 @@ const weightOf = (squared: number): number => (FREEDOM + 1) / (FREEDOM + NARROWE
 const squareOf = ({ mean, variance }: ReadingError): number => mean ** 2 + variance;
 
 function tried(
-  { rows, prior, endH }: Leftover,
+  { rows, priors, endH }: Leftover,
   guesses: readonly Guess[],
   weights: readonly number[],
 ) {
-  const all = guesses.map((guess) => {
+  const all = guesses.flatMap((guess) => {
     const noisy = rows.map((row, i) => ({
       ...row,
       variance: (row.variance * guess.spread ** 2) / weights[i]!,
     }));
-    const found = follow(noisy, prior, guess, endH);
-    return { guess, found, log: found.logEvidence + guess.logPrior };
+    return priors.map((prior) => {
+      const found = follow(noisy, prior, guess, endH);
+      return { guess, prior, found, log: found.logEvidence + guess.logPrior + Math.log(prior.odds) };
+    });
   });
   const most = Math.max(...all.map(({ log }) => log));
   const odds = all.map(({ log }) => Math.exp(log - most));
@@ -168,7 +172,7 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
     const near = pass < PASSES - 2 ? [] : SPREADS.slice(Math.max(0, at - 1), at + 2);
     all = tried(leftover, [...calm, ...jumps(leftover, near)], weights);
   }
-  const { guess, found } = likeliest(all);
+  const { guess, prior, found } = likeliest(all);
   return {
     ...mixed(all),
     weights,
@@ -181,8 +185,8 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
     jump: jumpOf(all),
     answerTo: (left) => {
       const rows = leftover.rows.map((row, i) => ({ ...row, left: left[i]! }));
-      const still = { ...leftover.prior, mean: leftover.prior.mean.map(() => 0) };
-      return tried({ ...leftover, rows, prior: still }, [guess], weights)[0]!.found.mean;
+      const priors = [{ ...prior, mean: prior.mean.map(() => 0) }];
+      return tried({ ...leftover, rows, priors }, [guess], weights)[0]!.found.mean;
     },
   };
 }
