@@ -5,8 +5,8 @@ import { dailyMeans, heldDkh, largestMoveDkh } from '../../../workers/studies/pl
 import { doseWhere } from '../../../workers/studies/plan/root';
 import { threePlans, type Candidate } from '../../../workers/studies/plan/threePlans';
 import { drawOf } from './draw';
-import { keep } from './keeper';
-import { carriers, drawTank } from './tank';
+import { byLine, keep } from './keeper';
+import { carriers, drawTank, typedPlan, type Tank } from './tank';
 
 const TARGET_DKH = 8.5;
 const DAYS = 28;
@@ -17,6 +17,8 @@ export interface PlanInTruth {
   readonly promisedDays: number;
   /** Farthest from the target of any day's mean, days 7 to 28, dKH. */
   readonly farthestDkh: number;
+  /** The same by hand: the straight line's use, dosed with the same powder. */
+  readonly byHandFarthestDkh: number;
   readonly largestMoveDkh: number;
   readonly allowedDkhPerDay: number;
   /** Grams of it against those that hold the target: 0.05 is five in a hundred too much. */
@@ -40,6 +42,24 @@ function inTruth(ended: Scenario, { scenario }: Candidate, times: number): Scena
   };
 }
 
+/** Farthest from the target of any day's mean, days 7 to 28, dKH. */
+const farthest = (scenario: Scenario): number =>
+  Math.max(...dailyMeans(run(scenario)).map((dkh) => Math.abs(dkh - TARGET_DKH)));
+
+/** What a careful keeper doses who draws a line through the readings. */
+function byHand(ended: Scenario, plan: Candidate, tank: Tank, useDkhPerDay: number): Scenario {
+  const carrier = plan.id === 'limewater' ? 'limewater' : 'pairs';
+  const { topOff, dosers } = typedPlan(
+    { ...tank, carrier, dosedDkhPerDay: Math.max(0, useDkhPerDay) },
+    TARGET_DKH,
+  );
+  const { reservoirL } = plan.scenario.topOff;
+  const whole = { ...plan.scenario, topOff: { ...plan.scenario.topOff, ...topOff, reservoirL } };
+  return plan.id === 'waterChanges'
+    ? inTruth(ended, plan, 1)
+    : inTruth(ended, { ...plan, scenario: { ...whole, dosers } }, 1);
+}
+
 /** What became of the plans that a twin's log led to; undefined when none could be made. */
 export function plansOf(
   number: number,
@@ -59,13 +79,14 @@ export function plansOf(
   const known = carriers[number % 4] === 'limewater';
   const offered = all.filter((plan) => plan.offered && (known || plan.id !== 'limewater'));
   const plans = offered.map((plan): PlanInTruth => {
-    const outcome = run(inTruth(truth.ended, plan, 1));
+    const scenario = inTruth(truth.ended, plan, 1);
     const off = (times: number) => heldDkh(run(inTruth(truth.ended, plan, times))) - TARGET_DKH;
     const right = plan.id === 'waterChanges' ? 1 : (doseWhere(off, 0.4, 2.5, 0.02) ?? NaN);
     return {
       ...{ id: plan.id, promisedDays: plan.promisedDays },
-      farthestDkh: Math.max(...dailyMeans(outcome).map((dkh) => Math.abs(dkh - TARGET_DKH))),
-      largestMoveDkh: largestMoveDkh(outcome),
+      farthestDkh: farthest(scenario),
+      byHandFarthestDkh: farthest(byHand(truth.ended, plan, tank, byLine(tank, kept))),
+      largestMoveDkh: largestMoveDkh(run(scenario)),
       allowedDkhPerDay: plan.scenario.limits.alkalinityChangeDkhPerDay,
       gramsOff: 1 / right - 1,
     };
