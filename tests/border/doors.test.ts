@@ -35,8 +35,8 @@ describe('the doors that others build on', () => {
       "await Promise.all(doors.map((door) => import('paper-reef/' + door)));" +
       'console.log(Object.getOwnPropertyNames(globalThis).length - before, typeof document);' +
       'console.log(run(scenarioOf({ days: 1 })).trace.rows);';
-    const args = ['tsx', '--input-type=module', '--eval', watch];
-    const { status, stdout, stderr } = spawnSync('npx', args, { encoding: 'utf8' });
+    const args = ['--import', 'tsx', '--input-type=module', '--eval', watch];
+    const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
     expect({ status, stdout, stderr }).toEqual({
       ...{ status: 0, stderr: '' },
       stdout: '0 undefined\n25\n',
