@@ -1,11 +1,9 @@
 import * as Comlink from 'comlink';
-import { sentence } from '../shared/scenario/problem';
 import type { Scenario } from '../shared/scenario/schema';
-import { sampleFactors } from '../shared/units/sampleFactors';
 import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
-import { usualOptions, type SimulationOptions } from './engine/simulation';
+import { sampledOptions } from './engine/sampledOptions';
 import { letMessagesIn } from './letMessagesIn';
 import { largestKept, type Design, type DesignQuestion } from './studies/drill/design';
 import { worstHour } from './studies/drill/dump';
@@ -31,26 +29,20 @@ export interface Members {
   readonly to: number;
 }
 
-async function optionsFor(scenario: Scenario): Promise<SimulationOptions> {
-  const sampled = await sampleFactors(scenario);
-  if (!sampled.ok) throw new RangeError(sampled.problems.map(sentence).join(' '));
-  return { ...usualOptions, factors: sampled.factors };
-}
-
 /** Everything that is asked of a drill. A newer job on the same key, or a cancel, ends the older. */
 export class DrillDesk {
   private readonly latest = new Map<string, number>();
 
   drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillAnswer>> {
     const goesOn = this.begin(key, job);
-    return answering(async () => rehearse(scenario, await optionsFor(scenario), goesOn));
+    return answering(async () => rehearse(scenario, await sampledOptions(scenario), goesOn));
   }
 
   async members(key: string, job: number, question: Members): Promise<Answer<MemberResult[]>> {
     const goesOn = this.begin(key, job);
     const answer = await answering(async () => {
       const { scenario, spreads, seed, from, to } = question;
-      const options = memberOptions(scenario, await optionsFor(scenario));
+      const options = memberOptions(scenario, await sampledOptions(scenario));
       const results: MemberResult[] = [];
       for (let index = from; index < to; index++) {
         results.push(runMember(scenario, spreads, seed, index, options));
@@ -111,7 +103,7 @@ export class DrillDesk {
   ): Promise<Answer<ResponseResult[]>> {
     const goesOn = this.begin(key, job);
     return answering(async () =>
-      tryResponses(scenario, choices, await optionsFor(scenario), goesOn),
+      tryResponses(scenario, choices, await sampledOptions(scenario), goesOn),
     );
   }
 

@@ -14,9 +14,10 @@ export type { MemberResult } from './studies/drill/memberResult';
 export type { ResponseResult } from './studies/drill/responses';
 export type { ResponseChoices } from './studies/drill/responsePlans';
 export type { Progress, TrialOutcome } from './trialDesk';
-export type { LogDesk, Offer } from './logDesk';
+export type { LogDesk, Offered } from './logDesk';
 export type { LogAnswer } from './studies/answerLog';
 export type { Correction } from './studies/plan/correct';
+export type { Offer } from './studies/plan/offers';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 

@@ -1,12 +1,10 @@
 import * as Comlink from 'comlink';
 import type { Scenario } from '../shared/scenario/schema';
-import { sentence } from '../shared/scenario/problem';
-import { sampleFactors } from '../shared/units/sampleFactors';
 import type { Outcome } from '../shared/verdict/outcome';
 import { answering, type Answer } from './answer';
 import { letMessagesIn } from './letMessagesIn';
 import { TrialRun, type Run } from './engine/run';
-import { usualOptions } from './engine/simulation';
+import { sampledOptions } from './engine/sampledOptions';
 import type { GasSolution } from './studies/solveGas';
 import { whatDidIt, type Effect } from './studies/whatDidIt';
 
@@ -58,9 +56,7 @@ export class TrialDesk {
     scenario: Scenario,
     report?: (progress: Progress) => void,
   ): Promise<TrialOutcome | undefined> {
-    const sampled = await sampleFactors(scenario);
-    if (!sampled.ok) throw new RangeError(sampled.problems.map(sentence).join(' '));
-    const trial = new TrialRun(scenario, { ...usualOptions, factors: sampled.factors });
+    const trial = new TrialRun(scenario, await sampledOptions(scenario));
     let reported = performance.now();
     while (!trial.done) {
       const sliceBegun = performance.now();

@@ -15,17 +15,19 @@ const laws = {
     return 'shared/ may import only from shared/, and the package valibot.';
   },
 
-  workers({ from, to }) {
+  workers({ to }) {
     const name = packageName(to);
-    if (name?.startsWith('node:') && !from.startsWith('workers/simulate')) {
-      return 'A worker runs in the browser: only workers/simulate may import from Node.';
-    }
+    if (name?.startsWith('node:'))
+      return 'A worker runs in the browser: it may not import from Node.';
     if (name || to.startsWith('shared/') || to.startsWith('workers/')) return;
     return 'workers/ may import only from workers/, shared/ and packages.';
   },
 
   src({ from, to, manner }) {
     const name = packageName(to);
+    // A command runs in Node, in one realm with the engine: nothing crosses to a worker.
+    if (from.startsWith('src/cli/')) return;
+    if (to.startsWith('src/cli/')) return 'src/cli/ runs in Node: no page may import from it.';
     if (to.startsWith('workers/')) {
       if (!from.startsWith('src/client/')) return 'Only src/client/ may reach workers/.';
       if (door.test(to) && manner !== 'value') return;

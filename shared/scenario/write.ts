@@ -1,5 +1,7 @@
+import { say } from '../words/bench';
 import { parseScenario } from './parse';
-import type { Scenario } from './schema';
+import { sentence } from './problem';
+import { SCENARIO_TYPE, SCENARIO_VERSION, type Scenario } from './schema';
 
 /** The text of a scenario file: every field written out, so that usual values may change later. */
 export const scenarioText = (scenario: Scenario): string =>
@@ -14,10 +16,25 @@ export const scenarioFileName = ({ title }: Scenario): string =>
       .replace(/^-|-$/g, '') || 'scenario'
   }.json`;
 
-/** A scenario from the few lines that differ from the usual tank; throws on a mistake of ours. */
-export function scenarioOf(value: unknown): Scenario {
-  const parsed = parseScenario(value);
-  if (!parsed.ok)
-    throw new RangeError(parsed.problems.map(({ path, got }) => `${path}: ${got}`).join('\n'));
+/** What a tank of which nothing is said is taken for: the size of the first example. */
+const USUAL_TANK = { volumeL: 300, alkalinityDkh: 8.5 };
+const USUAL_DAYS = 30;
+
+/**
+ * A whole scenario from the few fields that differ from the usual tank, in any format that files
+ * have had (without `version`: today's). Throws a RangeError with every problem, a line each, where
+ * `parseScenario` returns them: for what is written in code, not for what a reader brings.
+ */
+export function scenarioOf(given: object): Scenario {
+  const { tank, ...rest } = given as { readonly tank?: unknown };
+  const parsed = parseScenario({
+    ...{ type: SCENARIO_TYPE, version: SCENARIO_VERSION, title: say.plans.myTank },
+    ...{ days: USUAL_DAYS, ...rest },
+    tank: tank === undefined || isPart(tank) ? { ...USUAL_TANK, ...tank } : tank,
+  });
+  if (!parsed.ok) throw new RangeError(parsed.problems.map(sentence).join('\n'));
   return parsed.scenario;
 }
+
+const isPart = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

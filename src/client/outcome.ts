@@ -9,6 +9,7 @@ export type {
   Lever,
   LogAnswer,
   Offer,
+  Offered,
   ResponseChoices,
   ResponseResult,
   TrialOutcome,

@@ -6,10 +6,10 @@ import { readTank } from './readTank';
 import { same } from './same';
 import type { Tank } from './tanks';
 
-const TYPE = 'paper-reef/everything';
+export const EVERYTHING_TYPE = 'paper-reef/everything';
 const VERSION = 1;
 /** Longest file read, in characters: forty tanks with eight years of tests stay far below it. */
-const LONGEST = 100_000_000;
+export const LONGEST_FILE = 100_000_000;
 const MOST_TANKS = 200;
 const MOST_PROBLEMS = 30;
 const say = words.everything;
@@ -31,13 +31,13 @@ const withoutEdition = ({ id, name, bench, log }: Tank): Tank => ({ id, name, be
 
 export const everythingText = ({ tanks, preferences }: Everything): string =>
   `${JSON.stringify(
-    { type: TYPE, version: VERSION, tanks: tanks.map(withoutEdition), preferences },
+    { type: EVERYTHING_TYPE, version: VERSION, tanks: tanks.map(withoutEdition), preferences },
     null,
     1,
   )}\n`;
 
 const frame = v.object({
-  type: v.literal(TYPE),
+  type: v.literal(EVERYTHING_TYPE),
   version: v.pipe(v.number(), v.integer()),
   tanks: v.pipe(v.array(v.unknown()), v.minLength(1), v.maxLength(MOST_TANKS)),
   preferences: v.optional(v.unknown(), {}),
@@ -46,8 +46,8 @@ const frame = v.object({
 const refused = (...problems: string[]): Read => ({ ok: false, problems });
 
 /** Reads such a file; nothing is taken unless all of it can be read. Never throws. */
-export function readEverything(text: string): Read {
-  const json = readJson(text, say.title, LONGEST);
+export function readEverything(text: string, mostProblems = MOST_PROBLEMS): Read {
+  const json = readJson(text, say.title, LONGEST_FILE);
   if (!json.ok) return refused(say.unreadable(json.problem.got, json.problem.expected));
   const framed = v.safeParse(frame, json.value);
   if (!framed.success) return refused(say.notOurs);
@@ -60,9 +60,9 @@ export function readEverything(text: string): Read {
   if (problems.length === 0) {
     return { ok: true, everything: { tanks: read.map(({ tank }) => tank!), preferences } };
   }
-  const more = problems.length - MOST_PROBLEMS;
+  const more = problems.length - mostProblems;
   return refused(
-    ...problems.slice(0, MOST_PROBLEMS),
+    ...problems.slice(0, mostProblems),
     ...(more > 0 ? [say.andMore(String(more))] : []),
   );
 }

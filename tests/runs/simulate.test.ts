@@ -4,18 +4,32 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { patience } from '../laws/size';
+import { withoutUnits } from './unitNames';
 
 const folder = mkdtempSync(join(tmpdir(), 'paper-reef-simulate-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 function simulate(...args: string[]) {
-  return spawnSync('npx', ['tsx', 'workers/simulate.ts', ...args], { encoding: 'utf8' });
+  return spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/simulate.ts', ...args], {
+    encoding: 'utf8',
+  });
 }
 
 function fileOf(name: string, text: string): string {
   const path = join(folder, name);
   writeFileSync(path, text);
   return path;
+}
+
+interface Told {
+  readonly verdict: object;
+  readonly crossings: readonly { readonly line: string; readonly timeH: number }[];
+  readonly drill: {
+    readonly says: readonly string[];
+    readonly lines: readonly { readonly line: string; readonly firstH: number }[];
+  };
+  readonly ensemble: object;
+  readonly end: Readonly<Record<string, number>>;
 }
 
 const units = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g)$/;
@@ -56,6 +70,29 @@ describe('a run without a browser', () => {
         expect(`${stdout}${stderr}`.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
         expect(`${stdout}${stderr}`).toContain('U+001B');
       }
+    },
+    patience,
+  );
+
+  it(
+    'gives verdict, lines, crossings and drill as JSON, a unit in the name of every number',
+    () => {
+      const args = ['scenarios/drill-stuck-pump.json', '--hours', '24', '--members', '5', '--json'];
+      const { status, stdout, stderr } = simulate(...args);
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+      const told = JSON.parse(stdout) as Told;
+      expect(withoutUnits(told)).toEqual([]);
+      expect(told).toMatchObject({ type: 'paper-reef/verdict', hours: 24, stopped: null });
+      expect(told.verdict).toMatchObject({ insideLimits: false });
+      const phHigh = told.drill.lines.find(({ line }) => line === 'phHigh')!;
+      // The same drill as text: "03:13  pH passes 8.6".
+      expect(phHigh).toMatchObject({ quantity: 'ph', limitPhNbs: 8.6, passed: true });
+      expect(Math.round((phHigh.firstH - 3) * 60)).toBe(13);
+      const crossed = told.crossings.find(({ line }) => line === 'phHigh')!;
+      expect(crossed.timeH).toBeCloseTo(phHigh.firstH, 6);
+      expect(told.drill.says.join(' ')).toContain('pH');
+      expect(told.ensemble).toMatchObject({ members: 5, seed: 1 });
+      expect(told.end.time_h).toBe(24);
     },
     patience,
   );
@@ -111,7 +148,7 @@ describe('a run without a browser', () => {
   it('ends quietly when its reader has seen enough', () => {
     const { status, stderr, stdout } = spawnSync(
       'sh',
-      ['-c', 'npx tsx workers/simulate.ts scenarios/limewater-holds.json | head -n 1'],
+      ['-c', 'npx tsx src/cli/simulate.ts scenarios/limewater-holds.json | head -n 1'],
       { encoding: 'utf8' },
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });

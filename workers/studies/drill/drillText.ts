@@ -2,12 +2,11 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { clockText, spanText } from '../../../shared/verdict/clockText';
 import { watchedLines } from '../../../shared/verdict/lines';
 import { limitText, lineTexts } from '../../../shared/verdict/lineTexts';
-import { usualSpreads } from '../../../shared/verdict/spreads';
 import { drillSentences } from '../../../shared/verdict/drillSentences';
 import { timelineOf } from '../../../shared/verdict/timeline';
 import type { SimulationOptions } from '../../engine/simulation';
-import { summaryOf, type Quantiles } from './ensembleSummary';
-import { memberOptions, runMember } from './memberResult';
+import { ensembleOf } from './ensembleOf';
+import type { Quantiles } from './ensembleSummary';
 import { rehearse } from './rehearse';
 
 /** A drill as the command line tells it: what happens, moment by moment. */
@@ -30,11 +29,7 @@ export function ensembleText(
   seed: number,
   options: SimulationOptions,
 ): string {
-  const ownOptions = memberOptions(scenario, options);
-  const results = Array.from({ length: members }, (_, index) =>
-    runMember(scenario, usualSpreads, seed, index, ownOptions),
-  );
-  const { lines, dryShare, dryAfterH } = summaryOf(results);
+  const { lines, dryShare, dryAfterH } = ensembleOf(scenario, members, seed, options);
   const rows = watchedLines(scenario).map(({ quantity, limit, trouble }, i) => {
     const { share, afterH, worst } = lines[i]!;
     const { name, format } = lineTexts[quantity];

@@ -1,0 +1,56 @@
+import {
+  driftSentence,
+  farAheadSentences,
+  habitSentence,
+  leavingSentence,
+  nextTestSentence,
+  outsideSentences,
+  slopeSentence,
+  useSentence,
+} from '../parts/log/answerWords';
+import { correctionSentence } from '../parts/log/correctionWords';
+import { promiseOf } from '../parts/log/promiseWords';
+import type { Offer } from '../../workers/studies/plan/offers';
+import type { TankAnswer } from './tankAnswer';
+
+/** What the log says, in the page's own sentences. */
+export function logSentences({ answer, plan, counted }: TankAnswer): string[] {
+  const outside = [
+    ...farAheadSentences(counted.happened),
+    ...outsideSentences(plan, counted.readings),
+  ];
+  if (typeof answer === 'string') return [answer, ...outside];
+  return [
+    useSentence(answer),
+    slopeSentence(answer),
+    driftSentence(answer),
+    habitSentence(answer),
+    leavingSentence(answer, plan),
+    nextTestSentence(answer),
+    ...outside,
+    ...answer.notes,
+  ].filter((text) => text !== '');
+}
+
+/** A plan, what it promises, and how it is mixed and dosed when it is offered. */
+export const planSentences = (offer: Offer): string[] => [
+  `${offer.title}. ${promiseOf(offer)}`,
+  ...(offer.offered ? [...offer.recipe.mix, ...offer.recipe.dose] : []),
+];
+
+/** How the water gets to the target before the chosen plan holds it. */
+export const firstSentence = ({ correction, plans }: TankAnswer): string => {
+  const { now, targetDkh } = plans.question;
+  return correctionSentence(correction, now.tank.alkalinityDkh, targetDkh);
+};
+
+/** All of it, for a reader at a terminal. */
+export function tankText(told: TankAnswer): string {
+  const parts = [
+    [told.tank.name],
+    logSentences(told),
+    ...told.plans.offers.map(planSentences),
+    [`${told.chosen.title}: ${firstSentence(told)}`],
+  ];
+  return `${parts.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}

@@ -1,0 +1,10 @@
+export type { Reading } from '../../shared/log/reading';
+export { sampledOptions } from '../engine/sampledOptions';
+export { answerLog, FORECAST_DAYS, type LogAnswer, type UseNow } from './answerLog';
+export { firstChange, type FirstChange } from './firstChange';
+export { correct, type Correction } from './plan/correct';
+export { correctBefore } from './plan/correctBefore';
+export { PLAN_DAYS } from './plan/holding';
+export { offers, type Offer } from './plan/offers';
+export { planQuestion, type Wanted } from './plan/planQuestion';
+export { threePlans, type Candidate, type PlanQuestion } from './plan/threePlans';

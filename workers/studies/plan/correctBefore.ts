@@ -1,0 +1,16 @@
+import type { Carbonate } from '../../../shared/recipe/twoPart';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { correct, type Correction } from './correct';
+import type { PlanQuestion } from './threePlans';
+
+/** How the water gets to the target first, with the dosing of the plan that is to hold it there. */
+export function correctBefore(
+  { now, targetDkh }: Pick<PlanQuestion, 'now' | 'targetDkh'>,
+  plan: Scenario,
+  additive: Carbonate = 'sodiumBicarbonate',
+  options: SimulationOptions = usualOptions,
+): Correction {
+  const upkeep = { ...plan, tank: { ...plan.tank, alkalinityDkh: now.tank.alkalinityDkh } };
+  return correct(upkeep, targetDkh, additive, options);
+}

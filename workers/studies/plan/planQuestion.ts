@@ -1,0 +1,34 @@
+import { withNewestWater } from '../../../shared/log/newest';
+import type { Reading } from '../../../shared/log/reading';
+import type { Kit } from '../../../shared/recipe/recipe';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { LogAnswer } from '../answerLog';
+import type { PlanQuestion } from './threePlans';
+
+/** What the keeper wants of a plan, and measures with. */
+export interface Wanted {
+  readonly targetDkh: number;
+  readonly kit?: Kit;
+}
+
+/** A use that no reading tells is known to a fifth at best: common practice. */
+const TYPED_SHARE = 0.2;
+const NO_KIT: Kit = { scoopG: 0, pumpMlPerMin: 0 };
+
+/**
+ * What plans are asked from what a log says; where it says nothing yet (a sentence instead of an
+ * answer), from the plan's own use and the newest water that was read.
+ */
+export function planQuestion(
+  plan: Scenario,
+  readings: readonly Reading[],
+  answer: Pick<LogAnswer, 'now' | 'useNow'> | string | undefined,
+  { targetDkh, kit = NO_KIT }: Wanted,
+): PlanQuestion {
+  if (typeof answer === 'object') {
+    const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
+    return { now: answer.now, targetDkh, giveOrTakeDkhPerDay, kit };
+  }
+  const now = withNewestWater(plan, readings);
+  return { now, targetDkh, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay, kit };
+}
