@@ -17,6 +17,7 @@ export type { Progress, TrialOutcome } from './trialDesk';
 export type { LogDesk, Offered } from './logDesk';
 export type { LogAnswer } from './studies/answerLog';
 export type { Correction } from './studies/plan/correct';
+export type { Nearest } from './studies/plan/nearest';
 export type { Offer } from './studies/plan/offers';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';

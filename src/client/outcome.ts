@@ -8,6 +8,7 @@ export type {
   Layer,
   Lever,
   LogAnswer,
+  Nearest,
   Offer,
   Offered,
   ResponseChoices,

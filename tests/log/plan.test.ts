@@ -67,9 +67,9 @@ describe('plans', () => {
           });
           expect(plans).toHaveLength(3);
           const today = run({ ...now, days: 2 }).lines;
-          for (const { id, scenario, promisedDays, offered, refusal } of plans) {
+          for (const { id, scenario, promisedDays, offered, refusal, nearest } of plans) {
             expect(offered).toBe(refusal === undefined);
-            expect(promiseOf({ id, scenario, promisedDays, refusal })).toMatch(
+            expect(promiseOf({ id, scenario, promisedDays, refusal, nearest })).toMatch(
               offered ? /^Inside your/ : /^Not offered: .*\./,
             );
             if (!offered) continue;

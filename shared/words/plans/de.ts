@@ -45,6 +45,15 @@ export const de: Words<typeof en> = {
       'Wechseln Sie weniger Wasser, und lassen Sie einen der anderen Pläne den Rest bringen.',
     wayOutDump:
       'Nehmen Sie eine schwächere Mischung oder einen kleineren Behälter, und bringen Sie den Rest mit Pumpen.',
+    nearest: {
+      knownUse: (by: string) =>
+        `Es ginge, wenn der Verbrauch auf ± ${by} dKH am Tag bekannt wäre: zuerst mehr messen.`,
+      target: (dkh: string, by: string) =>
+        `Es ginge bei ${dkh} dKH, wenn der Verbrauch auf ± ${by} dKH am Tag bekannt ist.`,
+      roomCo2: (ppm: string) =>
+        `Es ginge mit höchstens ${ppm} ppm CO₂ im Raum: lüften, oder den Abschäumer Außenluft ziehen lassen.`,
+      otherWay: (title: string) => `„${title}“ hält sie ein.`,
+    },
     mix: 'Mischen',
     dose: 'Dosieren',
     nothing: 'Nichts.',

@@ -42,6 +42,15 @@ export const en = {
       'Hold a value farther from your limits, move the limits (on the bench, “Your limits”), or test more first, so that the consumption is known better.',
     wayOutChanges: 'Change less water and let one of the other plans bring the rest.',
     wayOutDump: 'Take a weaker mix or a smaller reservoir, and bring the rest with pumps.',
+    nearest: {
+      knownUse: (by: string) =>
+        `It would do if the consumption were known to ± ${by} dKH a day: test more first.`,
+      target: (dkh: string, by: string) =>
+        `It would do at ${dkh} dKH, with the consumption known to ± ${by} dKH a day.`,
+      roomCo2: (ppm: string) =>
+        `It would do with ${ppm} ppm CO₂ in the room or less: open the windows, or let the skimmer draw outside air.`,
+      otherWay: (title: string) => `“${title}” keeps them.`,
+    },
     mix: 'Mix',
     dose: 'Dose',
     nothing: 'Nothing.',

@@ -125,7 +125,12 @@ function tried(
     }));
     return priors.map((prior) => {
       const found = follow(noisy, prior, guess, endH);
-      return { guess, prior, found, log: found.logEvidence + guess.logPrior + Math.log(prior.odds) };
+      return {
+        guess,
+        prior,
+        found,
+        log: found.logEvidence + guess.logPrior + Math.log(prior.odds),
+      };
     });
   });
   const most = Math.max(...all.map(({ log }) => log));

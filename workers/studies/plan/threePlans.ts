@@ -9,6 +9,7 @@ import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
+import { nearest, type Nearest, type Refused } from './nearest';
 import { judged, type Judged } from './offered';
 import {
   evaporatingLPerDay,
@@ -37,7 +38,11 @@ export interface Candidate extends Way, Judged {
   readonly dkh: Float64Array;
   /** A plan that cannot be promised is shown with its reason, and not offered. */
   readonly offered: boolean;
+  /** What would do instead, where something is near. */
+  readonly nearest: Nearest | undefined;
 }
+
+const ways = [limewaterFirst, twoPartAlone, waterChangesAlone] as const;
 
 /** So many days show how far the tank is outside as it runs today. */
 const TODAY_DAYS = 2;
@@ -53,7 +58,9 @@ function withReference(now: Scenario, options: SimulationOptions): Scenario {
 const withoutAlkalinity = (today: Today): Today =>
   today.filter(({ quantity }) => quantity !== 'alkalinity' && quantity !== 'alkalinityChange');
 
-function replay(watch: Watch, way: Way, question: PlanQuestion): Candidate {
+type Replayed = Omit<Candidate, 'nearest'>;
+
+function replay(watch: Watch, way: Way, question: PlanQuestion): Replayed {
   const { scenario } = way;
   const { run } = watch(scenario);
   const found = judged(watch, scenario, question.giveOrTakeDkhPerDay);
@@ -80,17 +87,34 @@ export function threePlans(
   const today = watching(options)({ ...now, days: TODAY_DAYS });
   const watch = watching(options, withoutAlkalinity(today.run.lines));
   const runPlan = (scenario: Scenario) => watch(scenario).run;
-  const atTarget: Scenario = {
+  const standing = (alkalinityDkh: number, co2Ppm = now.room.co2Ppm): Scenario => ({
     ...now,
     days: PLAN_DAYS,
     additions: [],
+    room: { ...now.room, co2Ppm },
     start: { ...now.start, carbon: 'settledCycle' },
-    tank: { ...now.tank, alkalinityDkh: targetDkh },
-  };
-  const stocked = wellStocked(atTarget, evaporatingLPerDay(runPlan, atTarget));
-  return [limewaterFirst, twoPartAlone, waterChangesAlone].map((find) => {
-    const way = find(runPlan, stocked, targetDkh);
-    const title = say.ways.aiming(way.title, figure(targetDkh));
-    return replay(watch, { ...way, scenario: { ...way.scenario, title } }, question);
+    tank: { ...now.tank, alkalinityDkh },
   });
+  const litresPerDay = evaporatingLPerDay(runPlan, standing(targetDkh));
+  const solved =
+    (find: (typeof ways)[number]): Refused['solved'] =>
+    ({ targetDkh: aim = targetDkh, co2Ppm }) => {
+      const way = find(runPlan, wellStocked(standing(aim, co2Ppm), litresPerDay), aim);
+      const title = say.ways.aiming(way.title, figure(aim));
+      return { ...way, scenario: { ...way.scenario, title } };
+    };
+  const found = ways.map((find) => replay(watch, solved(find)({}), question));
+  const near = nearestOf();
+  return found.map((one) => ({ ...one, nearest: one.offered ? undefined : near }));
+
+  /** Another of the three, or else what would make the pumps do. */
+  function nearestOf(): Nearest | undefined {
+    const other = found.find(({ offered }) => offered);
+    if (other) return { kind: 'otherWay', title: other.title, scenario: other.scenario };
+    const way = found.find(({ id }) => id === 'twoPart')!;
+    const { giveOrTakeDkhPerDay } = question;
+    return nearest(watch, {
+      ...{ way, refusal: way.refusal!, giveOrTakeDkhPerDay, solved: solved(twoPartAlone) },
+    });
+  }
 }

@@ -1,0 +1,29 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { promiseOf } from '../../src/parts/log/promiseWords';
+import { patience, runsOf } from '../laws/size';
+import { anyLog } from './anyLog';
+import { offeredTo } from './offered';
+
+it(
+  'from one to sixty readings, every offered plan keeps every limit at every consumption that the log allows, its own full dump included; every refusal names a way out',
+  () => {
+    let offered = 0;
+    fc.assert(
+      fc.property(anyLog, fc.double({ min: -1, max: 1, noNaN: true }), (log, aside) => {
+        const { plans, breaches } = offeredTo(log, aside);
+        expect(breaches).toEqual([]);
+        for (const plan of plans) {
+          offered += Number(plan.offered);
+          const told = promiseOf(plan);
+          expect(told).toMatch(plan.offered ? /^Inside your/ : /^Not offered: .*\. \S.*\.$/);
+          expect(told).not.toMatch(/NaN|undefined|Infinity/);
+        }
+      }),
+      runsOf(120),
+    );
+    // Most logs of nowhere in particular leave nothing to offer; some must.
+    expect(offered).toBeGreaterThan(3);
+  },
+  patience * 3,
+);

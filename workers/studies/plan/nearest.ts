@@ -1,0 +1,84 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { Watch } from './breaches';
+import { judged, type Judged, type Refusal } from './offered';
+import type { Way } from './ways';
+
+/** The nearest that would do where a plan is refused: one thing changed, solved on the engine. */
+export type Nearest = { readonly scenario: Scenario } & (
+  | { readonly kind: 'otherWay'; readonly title: string }
+  | { readonly kind: 'knownUse'; readonly giveOrTakeDkhPerDay: number }
+  | {
+      readonly kind: 'target';
+      readonly dkh: number;
+      readonly giveOrTakeDkhPerDay: number;
+    }
+  | { readonly kind: 'roomCo2'; readonly ppm: number }
+);
+
+export interface Refused {
+  readonly way: Way;
+  readonly refusal: Refusal;
+  readonly giveOrTakeDkhPerDay: number;
+  /** The same way, solved anew. */
+  readonly solved: (change: { readonly targetDkh?: number; readonly co2Ppm?: number }) => Way;
+}
+
+/** Shares of the way from the target to the middle of the band. */
+const ASIDE = [0.25, 0.5, 1];
+/** Shares of what the consumption is known to, and of the room's CO2, that are tried. */
+const SURER = [0.75, 0.5, 0.25, 0.1];
+const OUTSIDE_PPM = 420;
+const FRESHER = [0.5, 0.25, 0];
+
+const does = ({ refusal }: Judged) => refusal === undefined;
+const twoDigits = (value: number) => Number(value.toPrecision(2));
+
+/** Tried in turn: knowing more, fresher air, another target. */
+export function nearest(watch: Watch, refused: Refused): Nearest | undefined {
+  return knownUse(watch, refused) ?? freshAir(watch, refused) ?? aside(watch, refused);
+}
+
+function knownUse(watch: Watch, { way, giveOrTakeDkhPerDay }: Refused): Nearest | undefined {
+  const { scenario } = way;
+  if (!does(judged(watch, scenario, 0))) return undefined;
+  const known = SURER.map((share) => twoDigits(share * giveOrTakeDkhPerDay));
+  const enough = known.find((by) => by > 0 && does(judged(watch, scenario, by)));
+  return enough === undefined
+    ? undefined
+    : { kind: 'knownUse', giveOrTakeDkhPerDay: enough, scenario };
+}
+
+function freshAir(
+  watch: Watch,
+  { refusal, solved, giveOrTakeDkhPerDay, way }: Refused,
+): Nearest | undefined {
+  if (refusal.kind !== 'breach' || refusal.breach.id !== 'phLow') return undefined;
+  const { co2Ppm } = way.scenario.room;
+  for (const share of FRESHER) {
+    const ppm = twoDigits(OUTSIDE_PPM + share * (co2Ppm - OUTSIDE_PPM));
+    if (ppm >= co2Ppm) continue;
+    const { scenario } = solved({ co2Ppm: ppm });
+    if (does(judged(watch, scenario, giveOrTakeDkhPerDay)))
+      return { kind: 'roomCo2', ppm, scenario };
+  }
+  return undefined;
+}
+
+function aside(watch: Watch, { way, solved, giveOrTakeDkhPerDay }: Refused): Nearest | undefined {
+  const { limits, tank } = way.scenario;
+  const low = Math.max(limits.alkalinityLowDkh, limits.alkalinityHarmDkh);
+  const middle = (low + limits.alkalinityHighDkh) / 2;
+  const at = (share: number, by: number): Nearest | undefined => {
+    const dkh = Number((tank.alkalinityDkh + share * (middle - tank.alkalinityDkh)).toFixed(1));
+    const { scenario } = solved({ targetDkh: dkh });
+    return does(judged(watch, scenario, by))
+      ? { kind: 'target', dkh, giveOrTakeDkhPerDay: by, scenario }
+      : undefined;
+  };
+  const surest = twoDigits(SURER.at(-1)! * giveOrTakeDkhPerDay);
+  for (const share of ASIDE) {
+    const found = at(share, giveOrTakeDkhPerDay);
+    if (found) return found;
+  }
+  return at(1, surest);
+}
