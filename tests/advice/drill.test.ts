@@ -69,7 +69,7 @@ describe('a drill', () => {
         runsOf(300),
       );
     },
-    patience,
+    patience * 3,
   );
 
   it('says when the reservoir would have been empty although the failure was noticed before', async () => {

@@ -6,13 +6,10 @@ import { twoPart } from '../../shared/recipe/twoPart';
 import { parseScenarioText } from '../../shared/scenario/parse';
 import { scenarioOf, scenarioText } from '../../shared/scenario/write';
 import { readColumn } from '../../shared/trace/trace';
-import { lineOf, passed } from '../../shared/verdict/lineResult';
+import { lineOf } from '../../shared/verdict/lineResult';
 import { correctionSentence } from '../../src/parts/log/correctionWords';
-import { promiseOf } from '../../src/parts/log/promiseWords';
-import { worstDump } from '../../workers/studies/drill/worstDump';
 import { run } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
-import { withUse } from '../../workers/studies/plan/offered';
 import { threePlans } from '../../workers/studies/plan/threePlans';
 import { patience, runsOf } from '../laws/size';
 
@@ -54,51 +51,6 @@ const replayed = (scenario: ReturnType<typeof tankOf>) => {
 };
 
 describe('plans', () => {
-  it(
-    'replayed without a page, keep every limit for as long as they promise, whatever consumption the log allows, their own full dump included',
-    () => {
-      let promises = 0;
-      fc.assert(
-        fc.property(anyTank, fc.constantFrom(-1, 1, 0.4), (tank, aside) => {
-          const now = tankOf(tank);
-          const plans = threePlans({
-            ...{ now, targetDkh: tank.target, kit },
-            giveOrTakeDkhPerDay: tank.giveOrTake,
-          });
-          expect(plans).toHaveLength(3);
-          const today = run({ ...now, days: 2 }).lines;
-          for (const { id, scenario, promisedDays, offered, refusal, nearest } of plans) {
-            expect(offered).toBe(refusal === undefined);
-            expect(promiseOf({ id, scenario, promisedDays, refusal, nearest })).toMatch(
-              offered ? /^Inside your/ : /^Not offered: .*\./,
-            );
-            if (!offered) continue;
-            promises++;
-            const use = scenario.corals.useDkhPerDay + aside * tank.giveOrTake;
-            const { lines } = replayed(withUse(scenario, use));
-            for (const line of passed(lines)) {
-              if (line.firstH! >= promisedDays * 24) continue;
-              // What is outside as the tank runs today may stay so, and go no farther.
-              const before = lineOf(today, line.id).worst;
-              const farther = line.trouble === 'above' ? line.worst - before : before - line.worst;
-              expect(line.quantity).not.toBe('alkalinity');
-              expect(farther).toBeLessThanOrEqual(
-                line.quantity === 'ph' ? 0.101 : 0.006 * line.limit,
-              );
-            }
-            if (scenario.topOff.additive === 'none' || scenario.topOff.reservoirL === 0) continue;
-            const dump = worstDump(scenario)!;
-            expect(dump.peakPh).toBeLessThanOrEqual(scenario.limits.phHarmNbs + 0.01);
-            expect(dump.peakDkh).toBeLessThanOrEqual(scenario.limits.alkalinityHighDkh + 0.05);
-          }
-        }),
-        runsOf(60),
-      );
-      expect(promises).toBeGreaterThan(3);
-    },
-    patience * 3,
-  );
-
   it('go on with the law of the log: use of 1 at 7 dKH is more at 9, and the plan brings it', () => {
     const now = tankOf({
       ...{ volumeL: 300, use: 1, share: 1, kLa: 2, tempC: 25.5 },
