@@ -1,19 +1,24 @@
-import { line } from 'd3-shape';
+import { area, line } from 'd3-shape';
 import { rowsIn, type Frame, type Scales, type Series } from './chartScales';
 import { dayMean } from './dayMean';
+import { dayRange } from './dayRange';
 import { decimate, type Point } from './decimate';
 import type { TimeWindow } from './timeWindow';
 
-/** Beyond this many hours a day is too narrow to read: its mean is drawn over a faint trace. */
-const LONG_VIEW_H = 24 * 14;
+/** From so many hours on a day is too narrow to read: a ribbon from lowest to highest, and its mean. */
+const LONG_VIEW_H = 24 * 7;
+const RIBBON_ALPHA = 0.22;
+/** Outside the keeper's band a line is thicker, on the warning ink. */
+const WARNING_PX = 6;
 
-/** Draws every trial's line on a canvas, in its ink and dash. */
+/** Draws every trial's line on a canvas, in its ink and dash; what is outside the band stands out. */
 export function drawLines(
   canvas: HTMLCanvasElement,
   series: readonly Series[],
   window: TimeWindow,
   frame: Frame,
   { x, y }: Scales,
+  band?: readonly [number, number],
 ): void {
   const context = canvas.getContext('2d');
   if (!context) return;
@@ -21,29 +26,59 @@ export function drawLines(
   canvas.width = Math.round(frame.width * ratio);
   canvas.height = Math.round(frame.height * ratio);
   context.setTransform(ratio, 0, 0, ratio, 0, 0);
-  const plotWidth = frame.width - frame.left - frame.right;
-  context.beginPath();
-  context.rect(frame.left, 0, plotWidth, frame.height);
-  context.clip();
   context.lineJoin = 'round';
+  const { left, top, width, height } = frame;
+  const plotWidth = width - left - frame.right;
   const styles = getComputedStyle(canvas);
+  const ink = (name: string) => styles.getPropertyValue(`--${name}`);
   const path = line<Point>(
-    ({ x }) => x,
-    ({ y: value }) => y(value),
+    (point) => point.x,
+    (point) => y(point.y),
   ).context(context);
-  const stroke = (values: Float64Array, dash: readonly number[], width: number, alpha: number) => {
+  const ribbon = area<number>()
+    .x((row) => x(row))
+    .context(context);
+
+  const inside = (fromY: number, toY: number, draw: () => void) => {
+    context.save();
+    context.beginPath();
+    context.rect(left, fromY, plotWidth, Math.max(0, toY - fromY));
+    context.clip();
+    draw();
+    context.restore();
+  };
+  const stroke = (values: Float64Array, dash: readonly number[], px: number) => {
     const [from, to] = rowsIn(window, values.length);
     context.beginPath();
-    context.globalAlpha = alpha;
-    context.lineWidth = width;
+    context.lineWidth = px;
     context.setLineDash([...dash]);
     path(decimate((row) => x(row), values, from, to, Math.max(1, Math.round(plotWidth))));
     context.stroke();
   };
-  const long = window.toH - window.fromH > LONG_VIEW_H;
+  const fill = (values: Float64Array) => {
+    const { low, high } = dayRange(values);
+    const [from, to] = rowsIn(window, values.length);
+    const days = Math.ceil((to - from) / 24);
+    const rows = Array.from({ length: days + 1 }, (_, i) => Math.min(to, from + 24 * i));
+    context.beginPath();
+    context.globalAlpha = RIBBON_ALPHA;
+    ribbon.y0((row) => y(low[row]!)).y1((row) => y(high[row]!))(rows);
+    context.fill();
+    context.globalAlpha = 1;
+  };
+
+  const long = window.toH - window.fromH >= LONG_VIEW_H;
   for (const { values, className, dash } of series) {
-    context.strokeStyle = styles.getPropertyValue(`--${className}`);
-    if (long) stroke(values, [], 1, 0.3);
-    stroke(long ? dayMean(values) : values, dash, 2, 1);
+    const shown = long ? dayMean(values) : values;
+    context.fillStyle = ink(className);
+    if (long) inside(0, height, () => fill(values));
+    if (band) {
+      context.strokeStyle = ink('alarm');
+      const warn = () => stroke(shown, [], WARNING_PX);
+      inside(top, y(band[1]), warn);
+      inside(y(band[0]), height, warn);
+    }
+    context.strokeStyle = ink(className);
+    inside(0, height, () => stroke(shown, dash, 2));
   }
 }

@@ -4,13 +4,7 @@ import type { ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import type { DisplayUnits } from '../../shared/units/display';
 import type { Series } from '../charts/chartScales';
-import {
-  firstCharts,
-  foldedCharts,
-  inUnits,
-  type ChartKind,
-  type ShownKind,
-} from '../parts/chartKinds';
+import { chartKinds, inUnits, type ChartKind, type ShownKind } from '../parts/chartKinds';
 import { inks } from '../state/inks';
 import type { Lesson, LessonRuns, RunName } from './lesson';
 
@@ -25,7 +19,7 @@ const skeleton: ChartKind = {
 /** A chart of the bench, or the skeleton's, in the reader's units. */
 export const lessonChart = (column: ColumnId, display: DisplayUnits): ShownKind =>
   inUnits(
-    [...firstCharts, ...foldedCharts, skeleton].find((kind) => kind.column === column)!,
+    [...chartKinds, skeleton].find((kind) => kind.column === column)!,
     display,
   );
 

@@ -17,7 +17,10 @@ export interface ChartKind {
 
 const digits = (count: number) => (value: number) => value.toFixed(count);
 
-export const firstCharts: readonly ChartKind[] = [
+/** Those in sight beside the large one. */
+export const FIRST = 4;
+
+export const chartKinds: readonly ChartKind[] = [
   {
     column: 'alkalinity_dkh',
     title: say.alkalinity,
@@ -43,9 +46,6 @@ export const firstCharts: readonly ChartKind[] = [
     limit: 'salinity',
     format: digits(2),
   },
-];
-
-export const foldedCharts: readonly ChartKind[] = [
   {
     column: 'temperature_c',
     title: say.temperature,

@@ -16,6 +16,10 @@ export const de: Words<typeof en> = {
   },
   verdict: {
     title: 'Urteil',
+    stampInside: 'innerhalb bis zum Ende',
+    stampOutside: (day) => `außerhalb ab Tag ${day}`,
+    stampStops: (day) => `endet an Tag ${day}`,
+    why: 'Warum, und was sonst bekannt ist',
     beingWorkedOut: 'wird gerade gerechnet …',
     couldNotRun: (name, why) =>
       `${name} konnte so, wie er jetzt steht, nicht gerechnet werden: ${why}`,

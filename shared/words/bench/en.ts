@@ -13,6 +13,10 @@ export const en = {
   },
   verdict: {
     title: 'Verdict',
+    stampInside: 'inside to the end',
+    stampOutside: (day: string) => `outside from day ${day}`,
+    stampStops: (day: string) => `stops on day ${day}`,
+    why: 'Why, and what else is known',
     beingWorkedOut: 'is being worked out…',
     couldNotRun: (name: string, why: string) => `${name} could not be run as it is set now: ${why}`,
     lastGoodRun: 'What you see is its last good run.',

@@ -8,6 +8,7 @@ export const de: Words<typeof en> = {
   whole: 'Ganzer Versuch',
   week: '7 Tage',
   twoDays: '2 Tage',
+  enlarge: (title) => `${title} groß zeigen`,
   folded: 'Temperatur, Sättigung, Kohlenstoff, CO₂, Volumen, Nachfüllbehälter, Nitrat',
   alkalinity: 'Alkalinität',
   ph: 'pH-Wert',

@@ -5,6 +5,7 @@ export const en = {
   whole: 'Whole trial',
   week: '7 days',
   twoDays: '2 days',
+  enlarge: (title: string) => `Show ${title} large`,
   folded: 'Temperature, saturation, carbon, CO₂, volume, reservoir, nitrate',
   alkalinity: 'Alkalinity',
   ph: 'pH',
