@@ -68,7 +68,7 @@ export const en = {
         ? `The reading of ${when} lies in the future and is not counted: put its date right below.`
         : `${count} readings lie in the future, the last on ${when}, and are not counted: put their dates right below.`,
     tooOld: (count: number) =>
-      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: the fit looks back five years at most.`,
+      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: the fit looks back two years at most.`,
     tooMany: (count: number) =>
       `${count === 1 ? 'One line is' : `${count} lines are`} not counted: at most 20 of one minute and 2,000 altogether are, the newest.`,
   },
