@@ -117,8 +117,10 @@ export const de: Words<typeof en> = {
     copyOfToday:
       'Es beginnt mit einer Kopie des heutigen Plans; stellen Sie sein Volumen auf der Werkbank ein.',
     sure: (name, count) =>
-      `${name} mit ${count} Messungen und allen Plänen entfernen? Das lässt sich nicht rückgängig machen; speichern Sie das Messbuch vorher als CSV.`,
+      `${name} mit ${count} Messungen und allen Plänen entfernen? Bis diese Seite geschlossen oder neu geladen wird, können Sie es zurückholen.`,
     yes: 'Ja, entfernen',
     no: 'Behalten',
+    removed: (name) => `${name} wurde entfernt.`,
+    bringBack: 'Zurückholen',
   },
 };

@@ -109,8 +109,10 @@ export const en = {
     unnamed: (number: number) => `Tank ${number}`,
     copyOfToday: 'It begins with a copy of today’s plan; set its own volume on the bench.',
     sure: (name: string, count: number) =>
-      `Remove ${name} with its ${count} readings and its plans? This cannot be undone; save the log as CSV first.`,
+      `Remove ${name} with its ${count} readings and its plans? You can bring it back until this page is closed or loaded anew.`,
     yes: 'Yes, remove it',
     no: 'Keep it',
+    removed: (name: string) => `${name} was removed.`,
+    bringBack: 'Bring it back',
   },
 };
