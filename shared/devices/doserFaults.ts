@@ -7,16 +7,12 @@ interface State {
   readonly stuckOn: boolean;
 }
 
-const SOUND: State = { times: 1, stuckOn: false };
-
 /** What is wrong with one dosing pump, and when. */
 export class DoserFaults {
   private readonly on;
   private readonly off;
   private readonly rate;
   private readonly cuts;
-  /** Most pumps never fail: nothing is looked up for them. */
-  private readonly isSound: boolean;
 
   constructor({ faults, start }: Scenario, index: number) {
     const own = faults.filter(({ pump }) => Math.round(pump) === index + 1);
@@ -24,7 +20,6 @@ export class DoserFaults {
     this.off = new Windows(own, 'doserOff', start.clockHour);
     this.rate = new Windows(own, 'doserRate', start.clockHour);
     this.cuts = new Windows(faults, 'powerCut', start.clockHour);
-    this.isSound = [this.on, this.off, this.rate, this.cuts].every(({ all }) => all.length === 0);
   }
 
   get canStick(): boolean {
@@ -32,7 +27,6 @@ export class DoserFaults {
   }
 
   at(timeH: number): State {
-    if (this.isSound) return SOUND;
     if (this.cuts.at(timeH) ?? this.off.at(timeH)) return { times: 0, stuckOn: false };
     return {
       times: this.rate.at(timeH)?.times ?? 1,
@@ -41,7 +35,6 @@ export class DoserFaults {
   }
 
   nextEdgeH(timeH: number): number {
-    if (this.isSound) return Infinity;
     const all = [this.on, this.off, this.rate, this.cuts];
     return Math.min(...all.map((windows) => windows.nextEdgeH(timeH)));
   }

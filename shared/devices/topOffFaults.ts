@@ -17,24 +17,16 @@ export interface TopOffFault {
 
 const kinds = ['topOffOn', 'topOffOff', 'sensorLow', 'siphon', 'powerCut'] as const;
 
-const SOUND: TopOffFault = {
-  ...{ powered: true, stuckOn: false, empty: false, sensorLowL: 0 },
-  ...{ passesSecondSwitch: false, passesRunLimit: false, siphonLPerH: undefined },
-};
-
 /** The faults of a top-off's pump, switches and hose, by the clock. */
 export class TopOffFaults {
   private readonly windows;
-  private readonly isSound: boolean;
 
   constructor({ faults, start: { clockHour } }: Scenario) {
     const [on, off, sensor, siphon, cut] = kinds.map((k) => new Windows(faults, k, clockHour));
     this.windows = { on: on!, off: off!, sensor: sensor!, siphon: siphon!, cut: cut! };
-    this.isSound = Object.values(this.windows).every(({ all }) => all.length === 0);
   }
 
   at(timeH: number): TopOffFault {
-    if (this.isSound) return SOUND;
     const { on, off, sensor, siphon, cut } = this.windows;
     const stuck = on.at(timeH);
     const empty = off.at(timeH) !== undefined;
@@ -50,7 +42,6 @@ export class TopOffFaults {
   }
 
   nextEdgeH(timeH: number): number {
-    if (this.isSound) return Infinity;
     return Math.min(...Object.values(this.windows).map((windows) => windows.nextEdgeH(timeH)));
   }
 }

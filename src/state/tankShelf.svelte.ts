@@ -3,7 +3,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave } from './autosave';
 import type { Bench } from './bench.svelte';
 import { openingPlans, type BenchPlans } from './plans';
-import { besides } from './everything';
+import { besides } from './besides';
 import { keepOpen, lastOpen } from './lastOpen';
 import { freshTankId, newTank, type Tank } from './tanks';
 import { TestLog } from './testLog.svelte';
