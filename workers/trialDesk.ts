@@ -2,8 +2,10 @@ import * as Comlink from 'comlink';
 import type { Scenario } from '../shared/scenario/schema';
 import type { Outcome } from '../shared/verdict/outcome';
 import { answering, type Answer } from './answer';
+import { inSlices, SLICE_MS } from './engine/inSlices';
 import { letMessagesIn } from './letMessagesIn';
 import { TrialRun, type Run } from './engine/run';
+import { settling } from './engine/settle';
 import { sampledOptions } from './engine/sampledOptions';
 import type { GasSolution } from './studies/solveGas';
 import { whatDidIt, type Effect } from './studies/whatDidIt';
@@ -18,8 +20,6 @@ export interface Progress {
   readonly partial: TrialOutcome | undefined;
 }
 
-/** Between slices of this length a cancel or a newer job may come in. */
-const SLICE_MS = 12;
 const PARTIAL_EVERY_MS = 250;
 
 /** Takes jobs by key: a newer job on the same key, or a cancel, ends the older one. */
@@ -56,14 +56,20 @@ export class TrialDesk {
     scenario: Scenario,
     report?: (progress: Progress) => void,
   ): Promise<TrialOutcome | undefined> {
-    const trial = new TrialRun(scenario, await sampledOptions(scenario));
+    const options = await sampledOptions(scenario);
+    const goesOn = async () => {
+      await letMessagesIn();
+      return this.latest.get(key) === job;
+    };
+    const start = await inSlices(settling(scenario, options), goesOn);
+    if (!start) return undefined;
+    const trial = new TrialRun(scenario, options, undefined, start);
     let reported = performance.now();
     while (!trial.done) {
       const sliceBegun = performance.now();
       while (!trial.done && performance.now() - sliceBegun < SLICE_MS) trial.advance(24);
       if (trial.done) break;
-      await letMessagesIn();
-      if (this.latest.get(key) !== job) return undefined;
+      if (!(await goesOn())) return undefined;
       if (!report || performance.now() - reported < PARTIAL_EVERY_MS) continue;
       reported = performance.now();
       const partial = copyOf(trial.result());

@@ -1,3 +1,4 @@
+import { INSTANT_H } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import { dissolve } from '../species/additives';
 import { addScaled, solutionKg, type Block } from '../species/block';
@@ -28,16 +29,23 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
   const faults = new DoserFaults(scenario, index);
   const stuckKgPerH = ((doser.schedule.pumpMlPerMin * 60) / 1000) * kgPerL;
   const pipe: Pipe = { id: vessel, label: doser.name, from: vessel, to: 'tank', kgPerH: 0 };
+  const nextEdgeH = (timeH: number) => Math.min(clock.nextEdgeH(timeH), faults.nextEdgeH(timeH));
+  // Between a pump's own edges its valve stays: with a dozen pumps most acts are another's.
+  let [setH, untilH] = [NaN, NaN];
+  const isSet = (timeH: number) => timeH >= setH && timeH < untilH - INSTANT_H;
   return {
     ...passive,
     id: vessel,
     vessels: [{ id: vessel, contents: full }],
     pipes: [pipe],
-    nextClockH: (timeH) => Math.min(clock.nextEdgeH(timeH), faults.nextEdgeH(timeH)),
+    nextClockH: (timeH) => (isSet(timeH) ? untilH : nextEdgeH(timeH)),
     act(view, plant) {
+      const empty = plant.waterKg(vessel) <= 0;
+      if (!empty && isSet(view.timeH)) return;
+      setH = view.timeH;
+      untilH = nextEdgeH(setH);
       const fault = faults.at(view.timeH);
       // A pump that runs away empties its bottle; nobody puts in a new one.
-      const empty = plant.waterKg(vessel) <= 0;
       if (empty && !fault.stuckOn) plant.transfer('stockRefill', 'outside', vessel, full);
       const usual = clock.isOpen(view.timeH) ? openKgPerH * fault.times : 0;
       pipe.kgPerH = !fault.stuckOn ? usual : empty ? 0 : stuckKgPerH;

@@ -28,6 +28,7 @@ export class ReservoirFaults {
 
   /** The wrong mix takes the place of what was there; what is stirred up goes with the water. */
   act(timeH: number, plant: Plant): void {
+    if (this.mixes.all.length + this.stirred.all.length === 0) return;
     const begun = this.mixes.all.filter(({ fromH }) => fromH <= timeH + 1e-9).length;
     if (begun > this.mixed) {
       this.mixed = begun;

@@ -23,6 +23,7 @@ export class RunLimit {
 
   /** To be told at every act whether the pump ran since the last one. */
   note(timeH: number, ran: boolean): void {
+    if (!this.limited) return;
     const clock = (at: number) => at + this.clockHour + INSTANT_H;
     if (ran) {
       this.thisHourH += timeH - this.lastH;
@@ -44,7 +45,7 @@ export class RunLimit {
   }
 
   allows(): boolean {
-    return this.leftH() > INSTANT_H;
+    return !this.limited || this.leftH() > INSTANT_H;
   }
 
   /** The next moment at which a limit may stop the pump, or a new hour frees it. */

@@ -30,6 +30,7 @@ export class Windows<T extends Timed> {
 
   /** What holds at a moment: of several, the one that began last. */
   at(timeH: number): T | undefined {
+    if (this.all.length === 0) return undefined;
     return this.all.findLast(
       ({ fromH, toH }) => fromH <= timeH + INSTANT_H && timeH + INSTANT_H < toH,
     )?.what;

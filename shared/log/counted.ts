@@ -1,11 +1,8 @@
-import { quantityAt } from '../scenario/fields';
 import { believable } from './believable';
 import { hoursOf, localTimeOf } from './localTime';
 import type { Reading } from './reading';
-import { USUAL_WINDOW_DAYS, type TankLog } from './tankLog';
+import { LONGEST_FIT_DAYS, USUAL_WINDOW_DAYS, type TankLog } from './tankLog';
 
-/** A run cannot be longer, and so neither can what a fit looks back over. */
-const LONGEST_DAYS = quantityAt(['days']).quantity.max;
 /** Daily tests of five years; more make the answer slower, not better. */
 const MOST_LINES = 2000;
 /** Nobody reads more in a minute: a file of junk would drown the rest. */
@@ -43,7 +40,7 @@ export function countedReadings({ readings, fitFrom, heldAt }: TankLog, now: str
   const wanted = happened.filter(
     ({ at }) => at >= (fitFrom || ago(USUAL_WINDOW_DAYS)) && (!heldAt || at <= heldAt),
   );
-  const within = wanted.filter(({ at }) => at >= ago(LONGEST_DAYS));
+  const within = wanted.filter(({ at }) => at >= ago(LONGEST_FIT_DAYS));
   const newest = thinned(within);
   return {
     readings: newest,

@@ -69,6 +69,9 @@ export type TankLog = v.InferOutput<typeof tankLogSchema>;
 /** A fit over a longer stretch would mix what the corals were with what they are: common practice. */
 export const USUAL_WINDOW_DAYS = 60;
 
+/** Nobody fits longer: two years take as long as a keeper waits, and tell nothing of today. */
+export const LONGEST_FIT_DAYS = 731;
+
 export const emptyLog: TankLog = v.parse(tankLogSchema, { readings: [] });
 
 /** The numbers that stand beside the readings. */

@@ -35,6 +35,11 @@ export class LogClient {
     }
   }
 
+  /** Ends a question of this kind that still runs; nothing comes of it. */
+  cancel(kind: string): void {
+    this.end(kind, { kind: 'superseded' });
+  }
+
   /** Ends what runs; a worker that is at rest stays for the next question. */
   private end(kind: string, answer: Answer<never>): void {
     const resolve = this.running.get(kind);

@@ -62,9 +62,13 @@ export class Autosave {
     for (const tank of this.waiting.values()) leaveBehind(tank, this.bases.get(tank.id));
   }
 
-  async remove(id: string): Promise<void> {
+  /** In turn with what is being written: a tank that is brought back is saved after it went. */
+  remove(id: string): Promise<void> {
     this.waiting.delete(id);
-    await removeTank(id).catch((error: unknown) => this.listener.trouble(notSaved(error)));
+    this.writing = this.writing.then(() =>
+      removeTank(id).catch((error: unknown) => this.listener.trouble(notSaved(error))),
+    );
+    return this.writing;
   }
 
   private now(): void {

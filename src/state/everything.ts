@@ -3,8 +3,7 @@ import { say as problemWords } from '../../shared/words/problems';
 import { say as words } from '../../shared/words/shelf';
 import * as v from 'valibot';
 import { readTank } from './readTank';
-import { same } from './same';
-import type { Tank } from './tanks';
+import { withoutEdition, type Tank } from './tanks';
 
 export const EVERYTHING_TYPE = 'paper-reef/everything';
 const VERSION = 1;
@@ -25,9 +24,6 @@ export interface Everything {
 export type Read =
   | { readonly ok: true; readonly everything: Everything }
   | { readonly ok: false; readonly problems: readonly string[] };
-
-/** The edition of a save is this browser's own business. */
-const withoutEdition = ({ id, name, bench, log }: Tank): Tank => ({ id, name, bench, log });
 
 export const everythingText = ({ tanks, preferences }: Everything): string =>
   `${JSON.stringify(
@@ -65,16 +61,4 @@ export function readEverything(text: string, mostProblems = MOST_PROBLEMS): Read
     ...problems.slice(0, mostProblems),
     ...(more > 0 ? [say.andMore(String(more))] : []),
   );
-}
-
-/** The tanks of a file beside those that are here: the same stay single, others get a free name. */
-export function besides(here: readonly Tank[], file: readonly Tank[]): Tank[] {
-  const all = [...here];
-  for (const tank of file) {
-    if (all.some((one) => same(withoutEdition(one), withoutEdition(tank)))) continue;
-    let id = tank.id;
-    for (let n = 2; all.some((one) => one.id === id); n++) id = `${tank.id}-${n}`;
-    all.push({ ...withoutEdition(tank), id });
-  }
-  return all.slice(here.length);
 }

@@ -3,7 +3,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave } from './autosave';
 import type { Bench } from './bench.svelte';
 import { openingPlans, type BenchPlans } from './plans';
-import { besides } from './everything';
+import { besides } from './besides';
 import { keepOpen, lastOpen } from './lastOpen';
 import { freshTankId, newTank, type Tank } from './tanks';
 import { TestLog } from './testLog.svelte';
@@ -15,6 +15,8 @@ export class TankShelf {
   readonly log: TestLog;
   private readonly autosave: Autosave;
   private showing = false;
+  /** The tank that was removed last, and where it stood; until the page is loaded anew. */
+  removed: { readonly tank: Tank; readonly place: number } | undefined = $state.raw();
   /** Whether nothing had been saved in this browser before; a guess until the store has answered. */
   firstVisit = $state(lastOpen() === null);
 
@@ -78,10 +80,21 @@ export class TankShelf {
     this.change({ name: name.trim() || say.saving.unnamedTank });
   }
   async remove(id: string): Promise<void> {
-    if (this.all.length < 2) return;
-    this.all = this.all.filter((tank) => tank.id !== id);
-    await this.autosave.remove(id);
+    const tank = this.all.find((one) => one.id === id);
+    if (this.all.length < 2 || !tank) return;
+    this.removed = { tank, place: this.all.indexOf(tank) };
+    this.all = this.all.filter((one) => one !== tank);
     if (id === this.currentId) this.open(this.all[0]!.id);
+    await this.autosave.remove(id);
+  }
+  /** The tank that was removed last is there again, open and saved, as it was. */
+  bringBack(): void {
+    if (!this.removed) return;
+    const { tank, place } = this.removed;
+    this.removed = undefined;
+    this.all = this.all.toSpliced(place, 0, tank);
+    this.autosave.soon(tank);
+    this.open(tank.id);
   }
 
   /** Shows what another window has made of a tank. */

@@ -16,5 +16,8 @@ export const newTank = (id: string, name: string, bench: BenchPlans): Tank => ({
   log: emptyLog,
 });
 
+/** The edition of a save is this browser's own business. */
+export const withoutEdition = ({ id, name, bench, log }: Tank): Tank => ({ id, name, bench, log });
+
 /** A name that no other window chooses at the same moment. */
 export const freshTankId = (): string => `tank-${crypto.randomUUID()}`;

@@ -14,6 +14,16 @@ const scenario = (days: number) =>
     tank: { volumeL: 40, alkalinityDkh: 8.5 },
   });
 
+/** Pumps that all switch every five minutes, each at moments of its own. */
+const pumps = (count: number) =>
+  scenarioOf({
+    dosers: Array.from({ length: count }, (_, i) => ({
+      ...{ name: `pump ${i + 1}`, mlPerDay: 20 + 3 * i },
+      recipe: [{ additive: 'sodiumCarbonate', gramsPerL: 5 }],
+      schedule: { way: 'everyMinutes', everyMinutes: 5, pumpMlPerMin: 10 },
+    })),
+  }).dosers;
+
 const channels: MessageChannel[] = [];
 
 /** The desk behind a real message port: what crosses is cloned or transferred as in a worker. */
@@ -67,6 +77,23 @@ describe('the worker door', () => {
     const desk = deskBehindAPort();
     const both = await Promise.all([desk.run('a', 1, scenario(60)), desk.run('b', 2, scenario(2))]);
     expect(both.map(({ kind }) => kind)).toEqual(['done', 'done']);
+  });
+
+  it('stops a job that is cancelled while its tank is still being settled', async () => {
+    // An hour of a tank whose first day alone takes thousands of steps: all of the time goes there.
+    const hard = { ...scenario(0.05), dosers: pumps(12) };
+    const desk = deskBehindAPort();
+    const job = desk.run('a', 1, hard);
+    await desk.cancel('a');
+    expect((await job).kind).toBe('superseded');
+  });
+
+  it('starts a job that was settled in slices from where a run settles by itself', async () => {
+    const answer = await deskBehindAPort().run('a', 1, scenario(3));
+    const direct = run(scenario(3));
+    expect(answer).toMatchObject({ kind: 'done', value: { crossings: direct.crossings } });
+    if (answer.kind !== 'done') return;
+    expect(answer.value.omegaReference).toBe(direct.omegaReference);
   });
 
   it('stops a job that is cancelled', async () => {

@@ -65,10 +65,15 @@ for (const width of [1280, 390]) {
 test('a plan is worked out, taken to the bench, and printed as one page', async ({ page }) => {
   await enterSix(page);
   await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
-  await page.getByRole('button', { name: 'Work out three plans' }).click();
+  const work = page.getByRole('button', { name: 'Work out three plans' });
   const columns = page.locator('article', {
     has: page.getByRole('button', { name: 'Take to the bench' }),
   });
+  await work.click();
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(work).toBeEnabled();
+  await expect(columns).toHaveCount(0);
+  await work.click();
   await expect(columns).toHaveCount(3, { timeout: 30_000 });
   await expect(page.getByText(/^First from 7\.\d to 8\.5 dKH/)).toBeVisible({ timeout: 30_000 });
   await page.getByRole('button', { name: 'Make the card' }).first().click();

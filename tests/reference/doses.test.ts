@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { limewaterSaturationGPerL } from '../../shared/seawater';
 import { misses } from './check';
 import { additiveEffectChecks } from './checks/additiveEffect';
 import { limewaterDoseChecks } from './checks/limewaterDose';
@@ -19,6 +20,12 @@ describe('doses', () => {
   it('weigh what their formulas say', () => {
     expect(stoichiometryChecks()).toHaveLength(50);
     expect(misses(stoichiometryChecks())).toEqual([]);
+  });
+
+  it('of saturated limewater at 25 °C are what was measured', () => {
+    // 0.0203 mol/L (Bates, Bower & Smith 1956), three figures; 74.093 g/mol.
+    expect(limewaterSaturationGPerL(25)).toBeGreaterThan(0.02025 * 74.093);
+    expect(limewaterSaturationGPerL(25)).toBeLessThan(0.02035 * 74.093);
   });
 
   it('of saturated limewater are within 3 % of the computed solubility from 15 to 35 °C', () => {

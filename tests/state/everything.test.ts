@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
-import { besides, everythingText, readEverything } from '../../src/state/everything';
+import { besides } from '../../src/state/besides';
+import { everythingText, readEverything } from '../../src/state/everything';
 import { inks } from '../../src/state/inks';
 import type { Tank } from '../../src/state/tanks';
 import { anyScenario } from '../laws/anyScenario';

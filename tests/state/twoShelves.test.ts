@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { Bench } from '../../src/state/bench.svelte';
 import { example } from '../../src/state/example';
+import { loadTanks } from '../../src/state/store';
 import { TankShelf } from '../../src/state/tankShelf.svelte';
 import { freshBrowser } from './browser';
 
@@ -26,6 +27,42 @@ const reading = (day: number, alkalinityDkh: number) => ({
 });
 
 beforeEach(freshBrowser);
+
+describe('a tank that was removed', () => {
+  const kept = async () => (await loadTanks()).tanks.map(({ name }) => name);
+
+  it('is gone after a reload, and there again once it was brought back, with all that it held', async () => {
+    const { shelf, bench } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    shelf.add('The north basin', bench.today.scenario);
+    await soon(async () => expect(await kept()).toHaveLength(2));
+    const [first] = shelf.tanks;
+    shelf.log.add([reading(2, 9.3)]);
+    const basin = shelf.current;
+    await shelf.remove(basin.id);
+    expect([shelf.current.id, await kept()]).toEqual([first!.id, [first!.name]]);
+    shelf.bringBack();
+    expect(shelf.current).toEqual(basin);
+    expect(shelf.log.readings).toEqual([reading(2, 9.3)]);
+    expect(shelf.removed).toBeUndefined();
+    await soon(async () => expect(await kept()).toEqual([first!.name, 'The north basin']));
+    const again = (await open()).shelf;
+    again.open(basin.id);
+    expect(again.log.readings).toEqual([reading(2, 9.3)]);
+  });
+
+  it('is back in the same breath in which it went, and stays', async () => {
+    const { shelf, bench } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    shelf.add('The north basin', bench.today.scenario);
+    await soon(async () => expect(await kept()).toHaveLength(2));
+    const going = shelf.remove(shelf.current.id);
+    shelf.bringBack();
+    await going;
+    await soon(async () => expect(await kept()).toHaveLength(2));
+    expect(shelf.tanks).toHaveLength(2);
+  });
+});
 
 describe('two windows on one tank', () => {
   it('keep the undo of each, whatever the other saves', async () => {

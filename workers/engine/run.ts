@@ -7,7 +7,7 @@ import { compile } from './compile';
 import { CrossingWatch } from './crossings';
 import { lineResult } from './lineResult';
 import { Recorder } from './recorder';
-import { settle } from './settle';
+import { settle, type Settled } from './settle';
 import { LeftRange } from './leftRange';
 import { Simulation, usualOptions, type SimulationOptions } from './simulation';
 
@@ -36,13 +36,17 @@ export class TrialRun {
   hour = 0;
   private stopped: Stopped | undefined;
 
-  /** `watched` are the lines whose crossings are found, and the moment from which the worst counts. */
+  /**
+   * `watched` are the lines whose crossings are found, and the moment from which the worst counts;
+   * `start` is what it settles on, where somebody has found that already.
+   */
   constructor(
     scenario: Scenario,
     options: SimulationOptions = usualOptions,
     private readonly watched: Watched = { lines: watchedLines(scenario), fromH: 0 },
+    start: Settled = settle(scenario, options),
   ) {
-    const { settled, pco2Uatm, ...growth } = settle(scenario, options);
+    const { settled, pco2Uatm, ...growth } = start;
     const plan = compile(scenario, {
       ...growth,
       factors: options.factors ?? noFactors,

@@ -4,6 +4,7 @@ import { pco2WetUatm } from '../../shared/seawater/gas';
 import { plainGrowth, runDay } from './firstDay';
 import { LeftRange } from './leftRange';
 import { Secant } from './secant';
+import { inOneGo, type Sliced } from './sliced';
 import type { SettledStart, SimulationOptions } from './simulation';
 
 /** What a trial starts from. */
@@ -25,13 +26,20 @@ const FEW_DAYS = 12;
  * the start's each time: the run-in is at fixed dKH), together with what growth refers to so that
  * this day takes what was typed. A tank much like one that is settled already is sought from there.
  */
-export function settle(
+export const settle = (
   scenario: Scenario,
   options: SimulationOptions,
   near: SettledStart | undefined = options.near,
-): Settled {
+): Settled => inOneGo(settling(scenario, options, near));
+
+/** The same, pausing after each day that it runs: a day of a hard tank takes a tenth of a second. */
+export function* settling(
+  scenario: Scenario,
+  options: SimulationOptions,
+  near: SettledStart | undefined = options.near,
+): Sliced<Settled> {
   try {
-    return findCycle(scenario, options, near);
+    return yield* findCycle(scenario, options, near);
   } catch (error) {
     if (!(error instanceof LeftRange)) throw error;
     // A tank that dries up within a day has no cycle; the run itself will say where it ends.
@@ -46,30 +54,31 @@ const moved = (a: GrowthReference, b: GrowthReference): number =>
   Math.max(Math.abs(a.omegaReference - b.omegaReference), Math.abs(a.stopOmega - b.stopOmega));
 
 /** What growth refers to when the CO2 at the start is given. */
-function growthAt(
+function* growthAt(
   scenario: Scenario,
   pco2Uatm: number | undefined,
   options: SimulationOptions,
-): GrowthReference {
+): Sliced<GrowthReference> {
   let growth = plainGrowth;
   for (let i = 0; i < FEW_DAYS; i++) {
     const { wanted } = runDay(scenario, { ...growth, pco2Uatm }, options);
+    yield;
     if (moved(growth, wanted) < CLOSE / 10) return wanted;
     growth = wanted;
   }
   return growth;
 }
 
-function findCycle(
+function* findCycle(
   scenario: Scenario,
   options: SimulationOptions,
   near: SettledStart | undefined,
-): Settled {
+): Sliced<Settled> {
   const { start } = scenario;
   const air = roomPco2Uatm(scenario);
   if (start.carbon !== 'settledCycle') {
     const fixed = start.carbon === 'airEquilibrium' ? air : undefined;
-    return { pco2Uatm: air, ...growthAt(scenario, fixed, options), settled: true };
+    return { pco2Uatm: air, ...(yield* growthAt(scenario, fixed, options)), settled: true };
   }
   const carbon = new Secant();
   let growth: GrowthReference = near ?? plainGrowth;
@@ -77,6 +86,7 @@ function findCycle(
   for (let i = 0; i < MOST_DAYS; i++) {
     const pco2Uatm = Math.exp(x);
     const { endPco2Uatm, wanted } = runDay(scenario, { ...growth, pco2Uatm }, options);
+    yield;
     const gap = Math.log(Math.max(LOWEST_UATM, endPco2Uatm)) - x;
     if (Math.abs(gap) < 1e-6 && moved(growth, wanted) < CLOSE && endPco2Uatm > LOWEST_UATM) {
       return { pco2Uatm, ...wanted, settled: true };
@@ -84,5 +94,5 @@ function findCycle(
     growth = wanted;
     x = Math.min(Math.max(carbon.next(x, gap), Math.log(LOWEST_UATM)), Math.log(HIGHEST_UATM));
   }
-  return { pco2Uatm: air, ...growthAt(scenario, air, options), settled: false };
+  return { pco2Uatm: air, ...(yield* growthAt(scenario, air, options)), settled: false };
 }

@@ -75,7 +75,7 @@ export const de: Words<typeof en> = {
         ? `Die Messung vom ${when} liegt in der Zukunft und zählt nicht: Stellen Sie unten ihr Datum richtig.`
         : `${count} Messungen liegen in der Zukunft, die letzte am ${when}, und zählen nicht: Stellen Sie unten ihre Daten richtig.`,
     tooOld: (count) =>
-      `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Die Anpassung blickt höchstens fünf Jahre zurück.`,
+      `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Die Anpassung blickt höchstens zwei Jahre zurück.`,
     tooMany: (count) =>
       `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Höchstens 20 einer Minute und 2.000 insgesamt tun es, die neuesten.`,
   },
@@ -117,8 +117,10 @@ export const de: Words<typeof en> = {
     copyOfToday:
       'Es beginnt mit einer Kopie des heutigen Plans; stellen Sie sein Volumen auf der Werkbank ein.',
     sure: (name, count) =>
-      `${name} mit ${count} Messungen und allen Plänen entfernen? Das lässt sich nicht rückgängig machen; speichern Sie das Messbuch vorher als CSV.`,
+      `${name} mit ${count} Messungen und allen Plänen entfernen? Bis diese Seite geschlossen oder neu geladen wird, können Sie es zurückholen.`,
     yes: 'Ja, entfernen',
     no: 'Behalten',
+    removed: (name) => `${name} wurde entfernt.`,
+    bringBack: 'Zurückholen',
   },
 };

@@ -68,7 +68,7 @@ export const en = {
         ? `The reading of ${when} lies in the future and is not counted: put its date right below.`
         : `${count} readings lie in the future, the last on ${when}, and are not counted: put their dates right below.`,
     tooOld: (count: number) =>
-      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: the fit looks back five years at most.`,
+      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: the fit looks back two years at most.`,
     tooMany: (count: number) =>
       `${count === 1 ? 'One line is' : `${count} lines are`} not counted: at most 20 of one minute and 2,000 altogether are, the newest.`,
   },
@@ -109,8 +109,10 @@ export const en = {
     unnamed: (number: number) => `Tank ${number}`,
     copyOfToday: 'It begins with a copy of today’s plan; set its own volume on the bench.',
     sure: (name: string, count: number) =>
-      `Remove ${name} with its ${count} readings and its plans? This cannot be undone; save the log as CSV first.`,
+      `Remove ${name} with its ${count} readings and its plans? You can bring it back until this page is closed or loaded anew.`,
     yes: 'Yes, remove it',
     no: 'Keep it',
+    removed: (name: string) => `${name} was removed.`,
+    bringBack: 'Bring it back',
   },
 };

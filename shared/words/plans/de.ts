@@ -17,6 +17,7 @@ export const de: Words<typeof en> = {
     trying:
       'Dosen werden am simulierten Becken probiert: drei Wege, jeder über Wochen nachgespielt. Das dauert einige Sekunden …',
     progress: 'Pläne werden ausgearbeitet',
+    stop: 'Anhalten',
     forUse: (use, by, target) =>
       `Für ${use} ± ${by} dKH am Tag, ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
     forTypedUse: (use, by, target) =>

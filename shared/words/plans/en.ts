@@ -14,6 +14,7 @@ export const en = {
     trying:
       'Trying doses on the simulated tank: three ways, each replayed for weeks. It takes some seconds…',
     progress: 'Plans are being worked out',
+    stop: 'Stop',
     forUse: (use: string, by: string, target: string) =>
       `For ${use} ± ${by} dKH a day, from the day the water stands at ${target} dKH.`,
     forTypedUse: (use: string, by: string, target: string) =>

@@ -2,7 +2,8 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { firstFaultH, type DrillOutcome } from '../../../shared/verdict/drillOutcome';
 import { watchedLines } from '../../../shared/verdict/lines';
 import { TrialRun, type Run } from '../../engine/run';
-import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { settle, type Settled } from '../../engine/settle';
+import { usualOptions, type Simulation, type SimulationOptions } from '../../engine/simulation';
 import { PipeLog } from './pipeLog';
 
 /** One rehearsal of a failure: the trial, and how every line fared from the moment it broke. */
@@ -10,12 +11,17 @@ export class DrillRun {
   readonly trial: TrialRun;
   private readonly pipes = new PipeLog();
 
-  constructor(scenario: Scenario, options: SimulationOptions = usualOptions) {
-    this.trial = new TrialRun(scenario, options, {
+  constructor(
+    scenario: Scenario,
+    options: SimulationOptions = usualOptions,
+    start: Settled = settle(scenario, options),
+  ) {
+    const watched = {
       lines: watchedLines(scenario),
       fromH: firstFaultH(scenario),
-      onStep: (simulation) => this.pipes.note(simulation),
-    });
+      onStep: (simulation: Simulation) => this.pipes.note(simulation),
+    };
+    this.trial = new TrialRun(scenario, options, watched, start);
   }
 
   result(): DrillOutcome & Run {

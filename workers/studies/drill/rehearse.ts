@@ -10,7 +10,9 @@ import {
   type OtherEnd,
 } from '../../../shared/verdict/drillOutcome';
 import { lineOf } from '../../../shared/verdict/lineResult';
+import { settling } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
+import { inSlices } from '../../engine/inSlices';
 import { DrillRun, runDrill } from './drillRun';
 import { shifted } from './shifted';
 
@@ -63,7 +65,9 @@ export async function rehearse(
   pause: () => Promise<boolean>,
 ): Promise<DrillAnswer | undefined> {
   const scenario = withoutChalk(asked);
-  const drill = new DrillRun(scenario, options);
+  const start = await inSlices(settling(scenario, options), pause);
+  if (!start) return undefined;
+  const drill = new DrillRun(scenario, options, start);
   while (!drill.trial.done) {
     drill.trial.advance(24);
     if (!(await pause())) return undefined;

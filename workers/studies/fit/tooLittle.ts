@@ -1,18 +1,17 @@
 import { extent } from 'd3-array';
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
+import { LONGEST_FIT_DAYS } from '../../../shared/log/tankLog';
 import { say } from '../../../shared/words/fit';
 
 const LEAST_READINGS = 2;
 const LEAST_DAYS = 1;
-/** Nobody fits longer: a run of decades, from one mistyped year, would never end. */
-const MOST_DAYS = 731;
 
 /** Why a log cannot be fitted yet; nothing when it can. */
 export function tooLittle(log: readonly Reading[]): string | undefined {
   const [from, to] = extent(log, ({ at }) => hoursOf(at));
   const days = (to! - from!) / 24;
-  if (days > MOST_DAYS) {
+  if (days > LONGEST_FIT_DAYS) {
     const dateOf = (hours: number) => localTimeOf(hours).slice(0, 10);
     return say.tooFar(days.toFixed(0), dateOf(from!), dateOf(to!));
   }

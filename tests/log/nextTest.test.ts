@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { nextTest } from '../../workers/studies/forecast/nextTest';
+
+/** Level known to 0.2 dKH, use to 0.1 dKH a day, growth exactly; every hour of four weeks ahead. */
+const covariance = [
+  [0.04, 0, 0],
+  [0, 0.01, 0],
+  [0, 0, 0],
+];
+const timesH = Array.from({ length: 28 * 24 + 1 }, (_, hour) => hour);
+const ahead = {
+  timesH,
+  dkh: timesH.map(() => 8),
+  slopes: timesH.map((hour) => [1, -hour / 24, 0]),
+  spreadDkh: timesH.map((hour) => Math.sqrt(0.04 + 0.01 * (hour / 24) ** 2)),
+  restless: { levelDkh: 0, useDkhPerDay: 0 },
+};
+const now = {
+  ...{ dkh: 8, useDkhPerDay: 1, covariance, restless: ahead.restless, doubts: [] },
+};
+const SIGMA = 0.15;
+
+describe('the next test, by hand', () => {
+  it('comes as soon as one more reading makes the use known', () => {
+    // After a reading at t days its variance is 0.01 − (0.01 t)² ÷ (0.15² + 0.04 + 0.01 t²), and
+    // 2σ = 0.1 wants 0.0025: t² = 18.75, t = 4.33 days.
+    const found = nextTest(now, ahead, undefined, SIGMA, 0.1);
+    expect(found.reason).toBe('known');
+    expect(found.inDays).toBeCloseTo(Math.sqrt(18.75), 1);
+  });
+
+  it('or as many daily tests as the sum of their information says', () => {
+    // Information adds up: I = diag(1/0.04, 1/0.01) + Σ (1, −day)ᵀ(1, −day) ÷ 0.15².
+    const useVariance = (days: number) => {
+      let [level, both, use] = [25, 0, 100];
+      for (let day = 1; day <= days; day++) {
+        level += 1 / SIGMA ** 2;
+        both -= day / SIGMA ** 2;
+        use += day ** 2 / SIGMA ** 2;
+      }
+      return level / (level * use - both ** 2);
+    };
+    const enough = Array.from({ length: 28 }, (_, i) => i + 1).find(
+      (days) => 2 * Math.sqrt(useVariance(days)) <= 0.1,
+    );
+    expect(enough).toBe(4);
+    expect(nextTest(now, ahead, undefined, SIGMA, 0.1).dailyTests).toBe(enough);
+  });
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import type { Scenario } from '../../shared/scenario/schema';
+import { readColumn } from '../../shared/trace/trace';
+import { run } from '../../workers/engine/run';
+import { usualOptions } from '../../workers/engine/simulation';
+import { correct } from '../../workers/studies/plan/correct';
+import { twoPartAlone } from '../../workers/studies/plan/ways';
+import { quietTank } from '../runs/quietTank';
+
+describe('a correction, by hand', () => {
+  it.each([
+    ['the same morning where the clock stands at 7', 7, 1, 2],
+    ['the next morning where it stands at 10', 10, 2, 23],
+  ])('is poured in at nine, %s', (_, clockHour, day, afterH) => {
+    const low = quietTank({ tank: { alkalinityDkh: 7.7 }, start: { clockHour } });
+    const found = correct(low, 8.5, 'sodiumBicarbonate');
+    if (found.kind !== 'raise') throw new Error(found.kind);
+    expect(found.scenario.additions.map((one) => [one.day, one.hour])).toEqual([[day, 9]]);
+    // 2.996 g raise 100 L by 1 dKH (additives.csv): 7.19 g for 0.8 dKH in 300 L.
+    expect(found.gramsPerDay).toBeCloseTo(7.19, 1);
+    const dkh = readColumn(run(found.scenario).trace, 'alkalinity_dkh');
+    expect(dkh[afterH - 1]).toBeCloseTo(7.7, 2);
+    expect(dkh[afterH + 1]).toBeCloseTo(8.5, 1);
+  });
+});
+
+it('two-part pumps bring what is used, gram for gram, to three figures of a pump', () => {
+  // Growth that does not answer to saturation much: the pH that soda ash brings moves it a little.
+  const using = quietTank({
+    ...{ days: 14, corals: { useDkhPerDay: 1.5 }, gas: { kLaPerH: 6 } },
+    tank: { alkalinityDkh: 8 },
+  });
+  const settled: Scenario = { ...using, start: { ...using.start, carbon: 'settledCycle' } };
+  const { scenario } = twoPartAlone((plan) => run(plan, usualOptions), settled, 8);
+  // 1.890 g of soda ash raise 100 L by 1 dKH (additives.csv): 8.5 g a day for 1.5 in 300 L, at
+  // 100 g/L 85 mL.
+  const { mlPerDay, recipe } = scenario.dosers[0]!;
+  expect(recipe).toEqual([{ additive: 'sodiumCarbonate', gramsPerL: 100 }]);
+  expect(Math.abs(mlPerDay / 85.05 - 1)).toBeLessThan(0.04);
+  expect(scenario.dosers[1]!.mlPerDay).toBe(mlPerDay);
+  const dkh = readColumn(run(scenario).trace, 'alkalinity_dkh');
+  expect(Math.abs(dkh.at(-1)! - 8)).toBeLessThan(0.1);
+});
+
+it('two-part pumps bring what corals take at the target, however little they took where it was read', () => {
+  // A use of 2 that was read at Ω 2: proportional to Ω − 1, it is nearly three times that at 9 dKH.
+  const hungry = quietTank({
+    ...{ days: 28, tank: { alkalinityDkh: 9 }, gas: { kLaPerH: 6 } },
+    start: { carbon: 'settledCycle', omegaReference: 2 },
+    corals: { useDkhPerDay: 2, omegaLaw: 'proportional' },
+  });
+  const { scenario } = twoPartAlone((plan) => run(plan, usualOptions), hungry, 9);
+  const dkh = readColumn(run(scenario).trace, 'alkalinity_dkh');
+  expect(Math.abs(dkh.at(-1)! - 9)).toBeLessThan(0.2);
+});
