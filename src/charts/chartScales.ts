@@ -83,7 +83,8 @@ export function timeTicks(
   }
   const days = (toH - fromH) / 24;
   if (days <= 3.5) {
-    const step = days <= 1 ? 3 : width < 520 ? 12 : 6;
+    const [short, longer] = width < 340 ? [6, 24] : width < 520 ? [3, 12] : [3, 6];
+    const step = days <= 1 ? short : longer;
     const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
     const count = Math.floor((toH - first) / step) + 1;
     return Array.from({ length: count }, (_, i) => {

@@ -15,7 +15,7 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await page.getByText('Drills to start from').click();
     await page.getByRole('button', { name: 'The top-off pump sticks on at two' }).click();
     await expect(headline).toContainText('pH peaks at 9.19');
-    const moments = page.locator('.answer .moments li');
+    const moments = page.locator('.moments li');
     await expect(moments.first()).toHaveText('02:00 top-off pump sticks on');
     await expect(moments.filter({ hasText: 'reservoir empty' })).toHaveText(
       '05:20 reservoir empty, pH 9.19',
