@@ -1,3 +1,5 @@
+import { SCENARIO_VERSION } from '../../shared/scenario/schema';
+
 /** A good file in few lines, to be spoilt. */
 export const good = {
   type: 'paper-reef/scenario',
@@ -43,8 +45,8 @@ export const badScenarios: readonly Bad[] = [
     problems: [['additions[0].additive', /Change it to what is expected/]],
   },
   {
-    name: 'a file of version 4',
-    text: json({ version: 4 }),
+    name: 'a file of a later version',
+    text: json({ version: SCENARIO_VERSION + 1 }),
     problems: [['version', /newer Paper Reef: update/]],
   },
   {

@@ -116,6 +116,13 @@ test('tanks keep their own logs and plans', async ({ page }) => {
   await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(1);
   await page.getByLabel('Tank', { exact: true }).selectOption({ index: 0 });
   await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(6);
+
+  await page.getByRole('button', { name: 'Remove this tank' }).click();
+  await page.getByRole('button', { name: 'Yes, remove it' }).click();
+  await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(1);
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(6);
+  await expect(page.getByRole('button', { name: 'Bring it back' })).toHaveCount(0);
 });
 
 test('a file of readings is previewed, then taken, and not a second time', async ({ page }) => {
