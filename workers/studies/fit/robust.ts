@@ -170,8 +170,9 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
   let all = tried(leftover, calm, weights);
   for (let pass = 1; pass < PASSES; pass++) {
     const { found, guess } = likeliest(all);
+    const errors = found.errors();
     weights = leftover.rows.map(({ variance }, i) =>
-      weightOf(squareOf(found.errors[i]!) / (variance * guess.spread ** 2)),
+      weightOf(squareOf(errors[i]!) / (variance * guess.spread ** 2)),
     );
     const at = SPREADS.indexOf(guess.spread);
     const near = pass < PASSES - 2 ? [] : SPREADS.slice(Math.max(0, at - 1), at + 2);
@@ -181,7 +182,7 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
   return {
     ...mixed(all),
     weights,
-    errors: found.errors,
+    errors: found.errors(),
     spread: Math.exp(mix(all, ({ guess }) => Math.log(guess.spread))),
     restless: {
       useDkhPerDay: Math.sqrt(mix(all, ({ guess }) => guess.useDkhPerDay ** 2)),

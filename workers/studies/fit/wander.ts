@@ -32,7 +32,8 @@ export interface State {
 
 export interface Followed extends State {
   readonly logEvidence: number;
-  readonly errors: readonly ReadingError[];
+  /** Each reading's own error, knowing all of them: reckoned when it is asked for. */
+  readonly errors: () => readonly ReadingError[];
 }
 
 /** A reading's own error, knowing all readings. */
@@ -119,7 +120,7 @@ export function follow(
     seen.push({ observed, gain, miss, variance, daysBefore });
   }
   passTo(endH);
-  return { mean, covariance, logEvidence, errors: lookBack(rows, seen, use, level) };
+  return { mean, covariance, logEvidence, errors: () => lookBack(rows, seen, use, level) };
 }
 
 /** Goes back through the readings with what the later ones say of each. */
