@@ -1,4 +1,4 @@
-import { weekdayNames } from '../scenario/dosing';
+import { weekdayNames } from '../scenario/weekdayNames';
 import type { Scenario } from '../scenario/schema';
 
 type Schedule = Scenario['dosers'][number]['schedule'];

@@ -3,8 +3,7 @@ import * as v from 'valibot';
 import { additiveIds } from '../species/additives';
 import { choice, part, quantity, words, type FieldText } from './quantity';
 import { alkalinity, calcium, magnesium, salinity } from './tank';
-
-export const weekdayNames = ['Mo', 'Tu', 'We', 'Th', 'Fr', 'Sa', 'Su'] as const;
+import { weekdayNames } from './weekdayNames';
 
 export const hourOfDay = (text: FieldText, usual: number) =>
   quantity({ ...text, unit: 'h', min: 0, max: 23.99, slider: [0, 23], step: 0.5 }, usual);

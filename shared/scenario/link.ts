@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { fold, MOST_UNFOLDED, seal, unfold, unseal } from './linkBytes';
 import { readJson } from './jsonText';
 import { parseScenario } from './parse';
-import { sentence } from './problem';
+import { sentence } from './sentence';
 import type { Scenario } from './schema';
 
 /** A plan as it travels in a link. */

@@ -13,9 +13,6 @@ export interface Problem {
   readonly wayOut: string;
 }
 
-export const sentence = ({ path, what, got, expected, wayOut }: Problem): string =>
-  say.sentence(path, what, got, expected, wayOut);
-
 export function show(value: unknown): string {
   if (value === undefined) return say.nothing;
   if (typeof value === 'number') return String(value);

@@ -1,6 +1,6 @@
 import { say } from '../words/bench';
 import { parseScenario } from './parse';
-import { sentence } from './problem';
+import { sentence } from './sentence';
 import { SCENARIO_TYPE, SCENARIO_VERSION, type Scenario } from './schema';
 
 /** The text of a scenario file: every field written out, so that usual values may change later. */

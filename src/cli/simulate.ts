@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { parseScenarioText } from '../../shared/scenario/parse';
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import { traceCsv } from '../../shared/trace/csv';
 import { verdictOf } from '../../shared/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';

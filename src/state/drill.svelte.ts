@@ -3,7 +3,7 @@ import { crossProblems } from '../../shared/scenario/crossChecks';
 import type { FaultId } from '../../shared/scenario/faults';
 import type { FieldPath } from '../../shared/scenario/fields';
 import { newFault } from '../../shared/scenario/newFault';
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
 import { DrillClient } from '../client/drillClient';

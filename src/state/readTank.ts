@@ -1,7 +1,7 @@
 import { isLocalTime } from '../../shared/log/localTime';
 import { readTankLog } from '../../shared/log/readTankLog';
 import { readScenario } from '../../shared/scenario/parse';
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 import { say as problemWords } from '../../shared/words/problems';
 import { say as words } from '../../shared/words/shelf';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseScenarioText } from '../../shared/scenario/parse';
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import { readEverything } from '../../src/state/everything';
 
 const head =

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseScenario, parseScenarioText, type Parsed } from '../../shared/scenario/parse';
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import { scenarioText } from '../../shared/scenario/write';
 import { anyScenario } from './anyScenario';
 import { badScenarios } from './badScenarios';

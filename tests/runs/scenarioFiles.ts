@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseScenarioText } from '../../shared/scenario/parse';
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 
 const folder = new URL('../../scenarios/', import.meta.url);

@@ -1,4 +1,4 @@
-import { sentence } from '../../shared/scenario/problem';
+import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { usualOptions, type SimulationOptions } from './simulation';
