@@ -89,6 +89,10 @@ export const references = {
     text: 'Uppström 1974. The boron/chlorinity ratio of deep-sea water from the Pacific Ocean. Deep-Sea Res. 21, 161–162',
     doi: '10.1016/0011-7471(74)90074-6',
   },
+  garciaGordon1992: {
+    text: 'Garcia & Gordon 1992. Oxygen solubility in seawater: better fitting equations. Limnol. Oceanogr. 37, 1307–1312 (the fit to Benson & Krause 1984, as in published code)',
+    doi: '10.4319/lo.1992.37.6.1307',
+  },
   wanninkhof2014: {
     text: 'Wanninkhof 2014. Relationship between wind speed and gas exchange over the ocean revisited. Limnol. Oceanogr. Methods 12, 351–362',
     doi: '10.4319/lom.2014.12.351',

@@ -11,6 +11,7 @@ import { precipitation } from './precipitation';
 import type { Process } from './process';
 import { refugium } from './refugium';
 import { respiration } from './respiration';
+import { unseenRespiration } from './unseenRespiration';
 import { skeletonMagnesium, skeletonStrontium } from './skeletonIons';
 
 /** Every process the tank can have. Order does not matter; a new one is one file and one line. */
@@ -23,6 +24,7 @@ export const processes: readonly Process<any>[] = [
   photosynthesis,
   refugium,
   respiration,
+  unseenRespiration,
   feeding,
   nitrification,
   denitrification,

@@ -1,4 +1,5 @@
 export { parseScenario, parseScenarioText, type Parsed } from './parse';
-export { sentence, type Problem } from './problem';
+export type { Problem } from './problem';
+export { sentence } from './sentence';
 export { SCENARIO_TYPE, SCENARIO_VERSION, type Scenario, type ScenarioFile } from './schema';
 export { scenarioOf, scenarioText } from './write';

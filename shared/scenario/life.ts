@@ -108,6 +108,25 @@ export const photosynthesis = part(say.photosynthesis, {
   ),
 });
 
+export const oxygen = part(say.oxygen, {
+  stocking: choice(say.oxygen.stocking, ['few', 'usual', 'crowded'], 'usual'),
+  respirationMmolPerLPerDay: quantity(
+    {
+      ...say.oxygen.respirationMmolPerLPerDay,
+      unit: 'mmol/L/day',
+      min: 0,
+      max: 20,
+      slider: [0, 3],
+      step: 0.05,
+    },
+    0,
+  ),
+  perCarbon: quantity(
+    { ...say.oxygen.perCarbon, unit: 'mol/mol', min: 0.8, max: 1.5, slider: [1, 1.3], step: 0.01 },
+    1.1,
+  ),
+});
+
 const percent = (text: FieldText, usual: number) =>
   quantity({ ...text, unit: '%', min: 0, max: 100, step: 1 }, usual);
 

@@ -11,6 +11,7 @@ const ph = edge('pH', 6.5, 10, 0.05);
 const calcium = edge('mg/L', 50, 1000, 5);
 const magnesium = edge('mg/L', 100, 3000, 10);
 const salinity = edge('ppt', 5, 45, 0.1);
+const oxygen = edge('mg/L', 0.1, 10, 0.1);
 const temperature = edge('°C', 10, 38, 0.1);
 
 export const limits = part(say.limits, {
@@ -31,6 +32,8 @@ export const limits = part(say.limits, {
     { ...say.limits.phChangePerH, unit: 'pH', min: 0.01, max: 3, slider: [0.05, 1], step: 0.05 },
     0.3,
   ),
+  oxygenLowMgPerL: oxygen(say.limits.oxygenLowMgPerL, 4),
+  oxygenHarmMgPerL: oxygen(say.limits.oxygenHarmMgPerL, 2.8),
   unionisedAmmoniaMgPerL: quantity(
     {
       ...say.limits.unionisedAmmoniaMgPerL,

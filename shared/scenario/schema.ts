@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { say } from '../words/tank';
 import { addition, doser, MOST_DOSERS, topOff, waterChanges } from './dosing';
 import { fault, MOST_FAULTS, response } from './faults';
-import { corals, filter, food, photosynthesis, precipitation } from './life';
+import { corals, filter, food, oxygen, photosynthesis, precipitation } from './life';
 import { limits } from './limits';
 import { calciumReactor, outflows } from './outflows';
 import { required, words } from './quantity';
@@ -37,6 +37,7 @@ export const scenarioSchema = v.strictObject({
   corals: v.optional(corals, {}),
   photosynthesis: v.optional(photosynthesis, {}),
   food: v.optional(food, {}),
+  oxygen: v.optional(oxygen, {}),
   filter: v.optional(filter, {}),
   precipitation: v.optional(precipitation, {}),
   room: v.optional(room, {}),

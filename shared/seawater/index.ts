@@ -10,6 +10,7 @@ export * from './equilibriumConstants';
 export * from './gas';
 export * from './limewater';
 export * from './outOfRange';
+export * from './oxygen';
 export * from './phNbs';
 export * from './solver';
 export * from './specificGravity';

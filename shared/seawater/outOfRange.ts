@@ -10,6 +10,7 @@ import { kfPerezFraga1987Range } from './fits/hydrogenFluoride';
 import { kpYaoMillero1995Range } from './fits/phosphoricAcid';
 import { fHTakahashi1982Range } from './fits/protonActivity';
 import { kwMillero1995Range } from './fits/water';
+import { oxygenGarciaGordon1992Range } from './oxygen';
 import { waterVapourWeissPrice1980Range } from './gas';
 
 /** Above this pH (total) ion pairs the constants do not know take over: Ω may be 2x off. */
@@ -28,6 +29,7 @@ export const fittedRanges = {
   fHTakahashi1982: fHTakahashi1982Range,
   densityEos80: densityEos80Range,
   waterVapourWeissPrice1980: waterVapourWeissPrice1980Range,
+  oxygenGarciaGordon1992: oxygenGarciaGordon1992Range,
 } as const satisfies Record<string, FittedRange>;
 
 export type FitName = keyof typeof fittedRanges;

@@ -45,6 +45,8 @@ export const dissolved = {
   formate: species(-1, { C: 1, H: 1, O: 2 }),
   DIC: species(0, { C: 1, O: 2 }),
   B: species(0, { B: 1, O: 3, H: 3 }),
+  // A dissolved gas that weighs a millionth of the salt, and that no conductivity sees.
+  O2: { alkalinityWeight: 0, molarMassG: 0, elements: {} },
   untrackedCharge: { alkalinityWeight: 1, molarMassG: 0, elements: {} },
   untrackedSalt: { alkalinityWeight: 0, molarMassG: 1, elements: {} },
 } as const satisfies Record<string, Dissolved>;
@@ -67,12 +69,18 @@ export const pools = {
   reactorMedia: { elements: { Ca: 1, C: 1 } },
   reactorCO2: { elements: { C: 1 } },
   reservoirLime: { elements: { Ca: 1 } },
+  airO2: { elements: {} },
+  oxygenDebt: { elements: {} },
+  unseenOrganicC: { elements: { C: 1 } },
+  unseenCO2: { elements: { C: 1 } },
 } as const satisfies Record<string, { elements: Composition }>;
 
 export type DissolvedId = keyof typeof dissolved;
 export type PoolId = keyof typeof pools;
-/** What a reaction may name. Alkalinity is not among them: it follows. */
-export type ReactantId = Exclude<DissolvedId, 'untrackedCharge' | 'untrackedSalt'> | PoolId;
+/** What a reaction may name. Neither alkalinity nor oxygen is among them: both follow. */
+export type ReactantId =
+  | Exclude<DissolvedId, 'untrackedCharge' | 'untrackedSalt' | 'O2'>
+  | Exclude<PoolId, 'airO2' | 'oxygenDebt'>;
 
 export const dissolvedIds = Object.keys(dissolved) as DissolvedId[];
 export const poolIds = Object.keys(pools) as PoolId[];

@@ -35,6 +35,8 @@ export const columns = [
   column('phosphate_mg_l', say.columns.phosphate, 'mg/L'),
   column('ammonia_mg_l', say.columns.totalAmmonia, 'mg/L'),
   column('unionised_ammonia_mg_l', say.lines.ammonia, 'mg/L'),
+  column('oxygen_mg_l', say.lines.oxygen, 'mg/L'),
+  column('oxygen_saturation_pct', say.columns.oxygenSaturation, '%'),
   column('skeleton_g', say.columns.skeleton, 'g'),
   column('light', say.columns.light, '0–1'),
   column('flags', say.columns.flags, 'bits'),

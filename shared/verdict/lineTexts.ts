@@ -21,6 +21,7 @@ export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
   temperature: { name: say.limits.temperature, unit: '°C', format: digits(1) },
   phChange: { name: say.lines.phChange, unit: '', format: digits(2) },
   alkalinityChange: { name: say.lines.alkalinityChange, unit: 'dKH', format: digits(1) },
+  oxygen: { name: say.lines.oxygen, unit: 'mg/L', format: digits(1) },
   ammonia: { name: say.lines.ammonia, unit: 'mg/L', format: digits(3) },
   omega: { name: say.lines.omega, unit: '', format: digits(1) },
   volume: { name: say.lines.volume, unit: 'L', format: digits(0) },

@@ -11,6 +11,7 @@ export type LineQuantity =
   | 'temperature'
   | 'phChange'
   | 'alkalinityChange'
+  | 'oxygen'
   | 'ammonia'
   | 'omega'
   | 'volume';
@@ -45,6 +46,8 @@ export const watchedLines = (scenario: Scenario): Line[] => {
     above('phHarm', 'ph', limits.phHarmNbs),
     below('alkalinityHarm', 'alkalinity', limits.alkalinityHarmDkh),
     above('temperatureHarm', 'temperature', limits.tempHarmC),
+    below('oxygenLow', 'oxygen', limits.oxygenLowMgPerL),
+    below('oxygenHarm', 'oxygen', limits.oxygenHarmMgPerL),
     above('phChange', 'phChange', limits.phChangePerH),
     above('alkalinityChange', 'alkalinityChange', limits.alkalinityChangeDkhPerDay),
     above('ammonia', 'ammonia', limits.unionisedAmmoniaMgPerL),

@@ -9,7 +9,7 @@ import { dayOf } from './measures';
 import { phText } from './texts';
 
 /** Lines that mean harm have a sentence of their own; so has what moves too fast. */
-const HARM = ['phHarm', 'alkalinityHarm', 'temperatureHarm'] as const;
+const HARM = ['oxygenHarm', 'phHarm', 'alkalinityHarm', 'temperatureHarm'] as const;
 type Harm = (typeof HARM)[number];
 const isHarm = (id: string): id is Harm => (HARM as readonly string[]).includes(id);
 
@@ -63,7 +63,7 @@ export function outsideSentences(
   passed: readonly LineResult[],
   display: DisplayUnits,
 ): readonly string[] {
-  const harm = passed.filter(({ id }) => isHarm(id));
+  const harm = HARM.flatMap((id) => passed.filter((line) => line.id === id));
   const change = passed.filter(({ id }) => id === 'alkalinityChange');
   const bands = passed.filter((line) => !harm.includes(line) && !change.includes(line));
   return [

@@ -19,6 +19,8 @@ export interface Moment {
 
 /** Told one by one; the rest is in the table. */
 const TOLD = [
+  'oxygenLow',
+  'oxygenHarm',
   'phHigh',
   'phHarm',
   'phLow',

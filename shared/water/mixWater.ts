@@ -1,6 +1,7 @@
 import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { umolPerKgFromDkh } from '../seawater/alkalinity';
 import { densityKgPerM3 } from '../seawater/density';
+import { oxygenSaturationUmolPerKg } from '../seawater/oxygen';
 import { phTotalFromPhNbs } from '../seawater/phNbs';
 import { CarbonateSolver } from '../seawater/solver';
 import { alkalinityEq, emptyBlock, indexOf, saltKg, WATER, type Block } from '../species/block';
@@ -44,7 +45,8 @@ function dicMolPerKg(block: Block, kg: number, recipe: WaterRecipe, alkalinity: 
 
 /**
  * The amounts in a body of water. What the tracked ions leave open to the measured dKH and
- * salinity becomes the untracked charge and salt, set here once and never again.
+ * salinity becomes the untracked charge and salt, set here once and never again. Its oxygen is what
+ * the air holds it at.
  */
 export function mixWater(recipe: WaterRecipe): Block {
   const { volumeL, tempC, salinityPractical, calciumMgPerL, magnesiumMgPerL } = recipe;
@@ -63,6 +65,7 @@ export function mixWater(recipe: WaterRecipe): Block {
   set('SO4', totalSulfateMolPerKg(salinityPractical) * kg);
   set('B', totalBorateMolPerKg(salinityPractical) * kg);
   const alkalinity = umolPerKgFromDkh(recipe.alkalinityDkh, tempC, salinityPractical) * 1e-6;
+  set('O2', oxygenSaturationUmolPerKg(tempC, salinityPractical) * 1e-6 * kg);
   set('DIC', dicMolPerKg(block, kg, recipe, alkalinity) * kg);
   set('untrackedCharge', alkalinity * kg - alkalinityEq(block));
   const wantedSaltKg = (salinityPractical * SALT_G_PER_KG_PER_PSU * kg) / 1000;
@@ -71,9 +74,11 @@ export function mixWater(recipe: WaterRecipe): Block {
   return block;
 }
 
-/** Pure water from a purifier: no ions, no carbon. */
+/** Pure water from a purifier: no ions, no carbon; it has met the air. */
 export function pureWater(volumeL: number, tempC: number): Block {
   const block = emptyBlock();
-  block[WATER] = (volumeL * densityKgPerM3(tempC, 0)) / 1000;
+  const kg = (volumeL * densityKgPerM3(tempC, 0)) / 1000;
+  block[WATER] = kg;
+  block[indexOf.O2] = oxygenSaturationUmolPerKg(tempC, 0) * 1e-6 * kg;
   return block;
 }

@@ -11,6 +11,7 @@ const units: Readonly<Record<LineQuantity, string>> = {
   temperature: 'C',
   phChange: 'PhPerH',
   alkalinityChange: 'DkhPerDay',
+  oxygen: 'MgPerL',
   ammonia: 'MgPerL',
   omega: 'OmegaAragonite',
   volume: 'L',

@@ -1,5 +1,6 @@
 import { say } from '../../shared/words/charts';
-import type { LimitId } from '../../shared/scenario/limitBands';
+import { limitBands, type LimitId } from '../../shared/scenario/limitBands';
+import type { Scenario } from '../../shared/scenario/schema';
 import type { ColumnId } from '../../shared/trace/columns';
 import { conversionOf, type DisplayUnits } from '../../shared/units/display';
 import { withDecimal } from '../../shared/units/format';
@@ -11,7 +12,7 @@ export interface ChartKind {
   readonly title: string;
   readonly unit: string;
   readonly least: number;
-  readonly limit?: LimitId;
+  readonly limit?: LimitId | 'oxygen';
   readonly format: (value: number) => string;
 }
 
@@ -55,6 +56,21 @@ export const chartKinds: readonly ChartKind[] = [
     format: digits(1),
   },
   {
+    column: 'oxygen_mg_l',
+    title: say.oxygen,
+    unit: 'mg/L',
+    least: 1,
+    limit: 'oxygen',
+    format: digits(1),
+  },
+  {
+    column: 'oxygen_saturation_pct',
+    title: say.oxygenSaturation,
+    unit: '%',
+    least: 10,
+    format: digits(0),
+  },
+  {
     column: 'omega_aragonite',
     title: say.omega,
     unit: '',
@@ -73,6 +89,19 @@ export const chartKinds: readonly ChartKind[] = [
   { column: 'reservoir_l', title: say.reservoir, unit: 'L', least: 1, format: digits(1) },
   { column: 'nitrate_mg_l', title: say.nitrate, unit: 'mg/L', least: 1, format: digits(1) },
 ];
+
+/** More oxygen than any tank holds, mg/L: the band has no end above. */
+const NO_END_MG_PER_L = 100;
+
+/** The keeper's band of a quantity. */
+export function bandOf(
+  { limit, bound }: ShownKind,
+  limits: Scenario['limits'],
+): readonly [number, number] | undefined {
+  if (limit === 'oxygen') return [bound(limits.oxygenLowMgPerL), bound(NO_END_MG_PER_L)];
+  const band = limitBands(limits).find(({ id }) => id === limit);
+  return band && [bound(band.low), bound(band.high)];
+}
 
 /** A chart in the reader's units: `shown` turns what the trace holds into what is drawn. */
 export function inUnits(kind: ChartKind, display: DisplayUnits) {

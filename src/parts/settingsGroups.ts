@@ -213,6 +213,11 @@ export const detailGroups: readonly SettingsGroup[] = [
       'releasedPercent',
     ),
   },
+  {
+    title: say.oxygen,
+    open: false,
+    fields: in_('oxygen', 'stocking', 'respirationMmolPerLPerDay', 'perCarbon'),
+  },
   { title: say.additions, open: false, fields: [], editor: 'additions' },
   {
     title: say.start,
@@ -233,6 +238,8 @@ export const detailGroups: readonly SettingsGroup[] = [
       'phHighNbs',
       'phHarmNbs',
       'phChangePerH',
+      'oxygenLowMgPerL',
+      'oxygenHarmMgPerL',
       'unionisedAmmoniaMgPerL',
       'omegaHigh',
       'calciumLowMgPerL',

@@ -1,4 +1,3 @@
-import { limitBands } from '../../shared/scenario/limitBands';
 import { HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import { assumptionsOf } from '../charts/assumptionsIn';
@@ -6,7 +5,7 @@ import type { Series } from '../charts/chartScales';
 import { spans, windowAround, type SpanId } from '../charts/timeWindow';
 import type { Bench } from '../state/bench.svelte';
 import { preferences } from '../state/preferences.svelte';
-import { chartKinds, FIRST, inUnits, type ShownKind } from './chartKinds';
+import { bandOf, chartKinds, FIRST, inUnits, type ShownKind } from './chartKinds';
 import { sameTrials, shownTrials, steady, type ShownTrial } from './shownTrials';
 
 /** Everything that one chart of the bench is drawn from. */
@@ -37,7 +36,6 @@ export class TrialPictures {
   readonly assumes = $derived.by(() =>
     this.bench.plans.map((plan) => assumptionsOf(plan.name, plan.scenario)),
   );
-  private readonly bands = $derived.by(() => limitBands(this.bench.selected.scenario.limits));
   private readonly all: readonly Picture[] = $derived(
     chartKinds.map((kind) => this.pictureOf(inUnits(kind, preferences.now))),
   );
@@ -72,10 +70,9 @@ export class TrialPictures {
   }
 
   private pictureOf(kind: ShownKind): Picture {
-    const band = this.bands.find(({ id }) => id === kind.limit);
     return {
       kind,
-      band: band && [kind.bound(band.low), kind.bound(band.high)],
+      band: bandOf(kind, this.bench.selected.scenario.limits),
       series: this.shown.map(({ id, name, ink, trace }) => ({
         key: id,
         label: name,

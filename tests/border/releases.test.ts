@@ -65,6 +65,12 @@ describe.each(releases)('what %s kept', (release) => {
   it('opens as a file', () => {
     const parsed = parseScenarioText(text(release, 'plan.json'));
     expect(parsed.ok && parsed.scenario.dosers).toHaveLength(2);
+    // Up to 0.7.0 nobody watched oxygen.
+    expect(parsed.ok && parsed.scenario.limits).toMatchObject({
+      oxygenLowMgPerL: 4,
+      oxygenHarmMgPerL: 2.8,
+    });
+    expect(parsed.ok && parsed.scenario.oxygen.stocking).toBe('usual');
   });
 
   it.runIf(has(release, 'everything.json'))('comes back from a backup', () => {

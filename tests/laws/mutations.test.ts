@@ -30,7 +30,7 @@ function runWith(breakIt: (plan: Plan, when: 'before' | 'underway') => void) {
 }
 
 /** Changes a coefficient of a compiled reaction, as a slip in the table would. */
-function slip({ channels }: Plan, id: string, species: 'Ca' | 'DIC', moles: number) {
+function slip({ channels }: Plan, id: string, species: 'Ca' | 'DIC' | 'O2', moles: number) {
   const terms = channels.find((channel) => channel.id === id)!.terms;
   const term = terms.find(({ index }) => index === indexOf[species])! as { moles: number };
   term.moles = moles;
@@ -60,6 +60,13 @@ describe('the two closures', () => {
       if (when === 'before') slip(plan, 'calcification', 'Ca', -0.9);
     });
     expect(caught).toEqual({ alkalinityCaught: false, elementsCaught: ['Ca'] });
+  });
+
+  it('catch oxygen that a reaction does not account for by the element alone', () => {
+    const caught = runWith((plan, when) => {
+      if (when === 'before') slip(plan, 'respiration', 'O2', -1.05);
+    });
+    expect(caught).toEqual({ alkalinityCaught: false, elementsCaught: ['O'] });
   });
 
   it('catch carbon from nowhere by the element alone, since it carries no alkalinity', () => {

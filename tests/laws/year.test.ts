@@ -7,7 +7,7 @@ it(
   () => {
     const { alkalinityUmolPerKg, elements } = yearClosures();
     expect(alkalinityUmolPerKg).toBeLessThan(1e-3);
-    expect(Object.keys(elements)).toHaveLength(11);
+    expect(Object.keys(elements)).toHaveLength(12);
     for (const off of Object.values(elements)) expect(off).toBeLessThan(1e-12);
   },
   patience,

@@ -15,6 +15,7 @@ import { precipitationRateChecks } from '../reference/checks/precipitationRates'
 import { gasChecks } from '../reference/checks/gas';
 import { hydrometerChecks } from '../reference/checks/hydrometer';
 import { limewaterDoseChecks } from '../reference/checks/limewaterDose';
+import { oxygenChecks } from '../reference/checks/oxygen';
 import { portlanditeChecks } from '../reference/checks/portlandite';
 import { stoichiometryChecks } from '../reference/checks/stoichiometry';
 import { totalsChecks } from '../reference/checks/totals';
@@ -33,6 +34,7 @@ import { hydroxideUptakeChecks } from '../runs/processes/checks/hydroxideUptake'
 import { skeletonChecks } from '../runs/processes/checks/skeleton';
 import { calciumReactorChecks } from '../runs/processes/checks/calciumReactor';
 import { runawayChecks } from '../runs/processes/checks/runaway';
+import { oxygenRunChecks } from '../runs/processes/checks/oxygen';
 import { refugiumChecks } from '../runs/processes/checks/refugium';
 import { tableSaltChecks } from '../runs/processes/checks/tableSalt';
 import { growthShapeChecks, growthTemperatureChecks } from '../runs/processes/checks/growth';
@@ -48,6 +50,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'totals that go with salinity': totalsChecks,
     'water in balance with air': airEquilibriumChecks,
     'gas solubility and transfer': gasChecks,
+    'oxygen under air': oxygenChecks,
     'un-ionised ammonia': ammoniaChecks,
     density: densityChecks,
     'hydrometer readings': hydrometerChecks,
@@ -80,6 +83,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'calcium reactor': calciumReactorChecks,
     'runaway chalk': runawayChecks,
     refugium: refugiumChecks,
+    'oxygen breathed, made and aired': oxygenRunChecks,
     'table salt': tableSaltChecks,
     'a full dump of the reservoir': fullDumpChecks,
     'what stops a stuck pump': stopsChecks,

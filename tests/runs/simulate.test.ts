@@ -32,7 +32,7 @@ interface Told {
   readonly end: Readonly<Record<string, number>>;
 }
 
-const units = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g)$/;
+const units = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g|pct)$/;
 const withoutUnit = ['light', 'flags'];
 
 describe('a run without a browser', () => {

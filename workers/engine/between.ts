@@ -1,4 +1,4 @@
-import { BLOCK_SIZE } from '../../shared/species/block';
+import { BLOCK_SIZE, indexOf } from '../../shared/species/block';
 import type { Simulation } from './simulation';
 import { TankView } from './tankView';
 
@@ -19,6 +19,7 @@ export class Between {
       const bend = (rest * k0[i]! - part * k1[i]!) * step.hours + (part - rest) * (b - a);
       this.state[i] = a * rest + b * part + part * rest * bend;
     }
+    this.state[indexOf.O2] = this.simulation.oxygen.at(part);
     const timeH = step.fromH + part * step.hours;
     const tempC = plan.weather.tempC(timeH);
     this.view.read(this.state, timeH, tempC, plan.weather.pco2AirUatm(timeH, tempC));

@@ -1,5 +1,6 @@
 import type { VesselId } from '../../shared/devices/device';
 import { alkalinityWeights, BLOCK_SIZE, WATER, type Block } from '../../shared/species/block';
+import type { OxygenDemand } from '../../shared/species/oxygenDemand';
 import { poolIds, type PoolId } from '../../shared/species/species';
 
 /** One change of one account for each mole of a reaction. */
@@ -24,7 +25,12 @@ export class Books {
   private readonly blocks: ReadonlyMap<VesselId, Block>;
   private readonly poolOffset: number;
 
-  constructor(vessels: readonly { id: VesselId; contents: Block }[], rows: number) {
+  /** `demand` is what the oxygen closure weighs every account with. */
+  constructor(
+    vessels: readonly { id: VesselId; contents: Block }[],
+    rows: number,
+    readonly demand: OxygenDemand,
+  ) {
     this.offsets = new Map(vessels.map(({ id }, i) => [id, i * BLOCK_SIZE]));
     this.poolOffset = vessels.length * BLOCK_SIZE;
     this.amounts = new Float64Array(this.poolOffset + poolIds.length);

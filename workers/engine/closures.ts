@@ -9,14 +9,20 @@ import {
 } from '../../shared/species/species';
 import type { Books } from './books';
 
-type Totals = Map<TrackedElement, { sum: number; size: number }>;
+/** Oxygen is followed as what is free less what others could still take of it. */
+type Accounted = TrackedElement | 'O';
+type Totals = Map<Accounted, { sum: number; size: number }>;
+
+function add(totals: Totals, element: Accounted, count: number, amount: number): void {
+  const total = totals.get(element) ?? { sum: 0, size: 0 };
+  total.sum += count * amount;
+  total.size += Math.abs(count * amount);
+  totals.set(element, total);
+}
 
 function addTo(totals: Totals, elements: Composition, amount: number): void {
   for (const [element, count] of Object.entries(elements) as [TrackedElement, number][]) {
-    const total = totals.get(element) ?? { sum: 0, size: 0 };
-    total.sum += count * amount;
-    total.size += count * Math.abs(amount);
-    totals.set(element, total);
+    add(totals, element, count, amount);
   }
 }
 
@@ -28,10 +34,16 @@ function elementTotals(books: Books): Totals {
   const poolOffset = books.amounts.length - poolIds.length;
   for (let offset = 0; offset < poolOffset; offset += BLOCK_SIZE) {
     for (const id of dissolvedIds) {
-      addTo(totals, dissolved[id].elements, exactly(books, offset + indexOf[id]));
+      const amount = exactly(books, offset + indexOf[id]);
+      addTo(totals, dissolved[id].elements, amount);
+      add(totals, 'O', -2 * (books.demand[id] ?? 0), amount);
     }
   }
-  poolIds.forEach((id, i) => addTo(totals, pools[id].elements, exactly(books, poolOffset + i)));
+  poolIds.forEach((id, i) => {
+    const amount = exactly(books, poolOffset + i);
+    addTo(totals, pools[id].elements, amount);
+    add(totals, 'O', -2 * (books.demand[id] ?? 0), amount);
+  });
   return totals;
 }
 
@@ -39,7 +51,7 @@ export interface Closures {
   /** Alkalinity from the ions now, against the start and all ledger rows, µmol/kg. */
   readonly alkalinityUmolPerKg: number;
   /** Each element over all accounts against the start, relative to all there is of it. */
-  readonly elements: Partial<Record<TrackedElement, number>>;
+  readonly elements: Partial<Record<Accounted, number>>;
 }
 
 /** Two independent checks: one sees what was not booked, the other what was booked wrongly. */

@@ -11,7 +11,8 @@ import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { densityKgPerM3 } from '../../shared/seawater/density';
 import { pco2WetUatm } from '../../shared/seawater/gas';
-import { emptyBlock, indexOf } from '../../shared/species/block';
+import { emptyBlock, indexOf, solutionKg } from '../../shared/species/block';
+import { oxygenDemand, oxygenOf, type OxygenDemand } from '../../shared/species/oxygenDemand';
 import { assertBalanced, termsOf } from '../../shared/species/reaction';
 import { dissolved, type DissolvedId, type PoolId } from '../../shared/species/species';
 import type { LedgerRow } from '../../shared/trace/trace';
@@ -26,6 +27,8 @@ export interface Channel {
   readonly terms: readonly Term[];
   /** The terms that fall in the tank, which the integrator needs. */
   readonly tankTerms: readonly Term[];
+  /** mol of oxygen that a mole of it gives to the tank (+) or takes (−). */
+  readonly oxygenMol: number;
   readonly process: Process<unknown>;
   readonly settings: unknown;
 }
@@ -54,15 +57,23 @@ function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbo
     : { pco2Uatm: pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical) };
 }
 
-function compileChannel(process: Process<unknown>, settings: unknown, row: number, books: Books) {
+function compileChannel(
+  process: Process<unknown>,
+  settings: unknown,
+  row: number,
+  books: Books,
+  demand: OxygenDemand,
+): Channel {
   const reaction = process.reaction(settings);
   assertBalanced(process.id, reaction);
-  const terms = termsOf(reaction).map(([id, moles]): Term => ({
+  const named = termsOf(reaction).map(([id, moles]): Term => ({
     index: id in dissolved ? indexOf[id as DissolvedId] : books.poolIndex(id as PoolId),
     moles,
   }));
-  const tankTerms = terms.filter(({ index }) => index < books.tank.length);
-  return { id: process.id, row, terms, tankTerms, process, settings };
+  const tankTerms = named.filter(({ index }) => index < books.tank.length);
+  const oxygenMol = oxygenOf(reaction, demand);
+  const terms = oxygenMol === 0 ? named : [...named, { index: indexOf.O2, moles: oxygenMol }];
+  return { id: process.id, row, terms, tankTerms, oxygenMol, process, settings };
 }
 
 /** An expression of time that nobody sampled would be passed over in silence. */
@@ -76,6 +87,8 @@ function assertSampled({ evaporation, room }: Scenario, factors: Factors): void 
 interface CompileOptions extends Partial<GrowthReference> {
   /** Carbon dioxide that the water starts with, once the run-in has settled it. */
   readonly pco2Uatm?: number;
+  /** Oxygen that it starts with; without it, what the air holds it at. */
+  readonly oxygenMolPerKg?: number;
   /** Leaves out water changes, additions and faults: the run-in repeats an ordinary day. */
   readonly withoutEvents?: boolean;
   /** What was done to the tank, in order of time, instead of what the scenario plans. */
@@ -96,6 +109,9 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   const factors = options.factors ?? noFactors;
   assertSampled(scenario, factors);
   const water = mixWater({ ...tank, carbon: startingCarbon(scenario, options.pco2Uatm) });
+  if (options.oxygenMolPerKg !== undefined) {
+    water[indexOf.O2] = options.oxygenMolPerKg * solutionKg(water);
+  }
   const start: Start = {
     scenario,
     volumeL: tank.volumeL,
@@ -123,14 +139,15 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     { id: 'outside', contents: emptyBlock() },
     ...devices.flatMap((device) => device.vessels),
   ];
-  const books = new Books(vessels, ledger.length);
+  const demand = oxygenDemand(scenario.oxygen.perCarbon);
+  const books = new Books(vessels, ledger.length, demand);
   books.amounts[books.poolIndex('reservoirLime')] = firstFill(scenario).solidLimeMol;
   return {
     scenario,
     start,
     books,
     channels: running.map(({ process, settings }, i) =>
-      compileChannel(process, settings, i, books),
+      compileChannel(process, settings, i, books, demand),
     ),
     devices,
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),

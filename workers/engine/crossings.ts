@@ -22,6 +22,7 @@ const quantities: Record<LineQuantity, Read> = {
   temperature: (view) => view.tempC,
   phChange: (view, past) => past.phChange(view),
   alkalinityChange: (view, past) => past.alkalinityChange(view),
+  oxygen: (view) => view.oxygenMgPerL,
   ammonia: (view) => view.mgPerL(indexOf.TAN, AMMONIA_G_PER_MOL) * view.unionisedAmmoniaFraction,
   omega: (view) => view.omegaAragonite,
   volume: (view) => view.volumeL,

@@ -1,5 +1,6 @@
 import { dayWeights, stopOmegaFor, USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
 import type { GrowthReference } from '../../shared/processes/process';
+import { indexOf } from '../../shared/species/block';
 import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { Between } from './between';
@@ -7,19 +8,27 @@ import { compile, type Plan } from './compile';
 import { LitPath } from './litPath';
 import { Simulation, type SimulationOptions } from './simulation';
 
+/** What the run-in goes on with; without an oxygen the water starts with what the air holds it at. */
+export interface Wanted extends GrowthReference {
+  readonly oxygenMolPerKg?: number;
+}
+
 /** What the run-in tries a day with; without a CO2 the water starts as the scenario says. */
-export interface Tried extends GrowthReference {
+export interface Tried extends Wanted {
   readonly pco2Uatm: number | undefined;
 }
 
 /** What a tried day came to. */
 export interface Day {
   readonly endPco2Uatm: number;
-  /** What growth refers to if the next day is as this one: it then takes what was typed. */
-  readonly wanted: GrowthReference;
+  /**
+   * What growth refers to if the next day is as this one, so that it takes what was typed, and the
+   * oxygen at which such a day ends as it begins.
+   */
+  readonly wanted: Wanted;
 }
 
-export const plainGrowth: GrowthReference = {
+export const plainGrowth: Wanted = {
   omegaReference: 4,
   stopOmega: USUAL_STOP_OMEGA,
   otherUseEqPerDay: 0,
@@ -61,11 +70,14 @@ export function runDay(scenario: Scenario, tried: Tried, options: SimulationOpti
   });
   const simulation = new Simulation(plan, options);
   const path = watchPath(simulation, scenario);
+  const startMol = plan.books.tank[indexOf.O2]!;
+  const startKg = simulation.view.solutionKg;
   simulation.advanceTo(24);
   const { omegaReference: given } = scenario.start;
   return {
     endPco2Uatm: simulation.view.pco2Uatm,
     wanted: {
+      oxygenMolPerKg: simulation.oxygen.cyclicMol(startMol) / startKg,
       otherUseEqPerDay: otherUseEq(plan),
       // A reference that the keeper gives stands, and the day takes what follows from it.
       omegaReference: given > 0 ? given : path.meanOmega,

@@ -58,6 +58,8 @@ const read: Record<ColumnId, (simulation: Simulation) => number> = {
   ammonia_mg_l: ({ view }) => view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3),
   unionised_ammonia_mg_l: ({ view }) =>
     view.mgPerL(indexOf.TAN, MG_PER_MMOL.NH3) * view.unionisedAmmoniaFraction,
+  oxygen_mg_l: ({ view }) => view.oxygenMgPerL,
+  oxygen_saturation_pct: ({ view }) => view.oxygenSaturationPercent,
   skeleton_g: ({ books }) =>
     SKELETON.reduce((grams, id) => grams + books.pool(id) * SKELETON_G_PER_MOL[id], 0),
   light: ({ view }) => view.light,

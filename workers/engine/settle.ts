@@ -1,7 +1,7 @@
 import type { GrowthReference } from '../../shared/processes/process';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
-import { plainGrowth, runDay } from './firstDay';
+import { plainGrowth, runDay, type Wanted } from './firstDay';
 import { LeftRange } from './leftRange';
 import { Secant } from './secant';
 import { inOneGo, type Sliced } from './sliced';
@@ -58,8 +58,8 @@ function* growthAt(
   scenario: Scenario,
   pco2Uatm: number | undefined,
   options: SimulationOptions,
-): Sliced<GrowthReference> {
-  let growth = plainGrowth;
+): Sliced<Wanted> {
+  let growth: Wanted = plainGrowth;
   for (let i = 0; i < FEW_DAYS; i++) {
     const { wanted } = runDay(scenario, { ...growth, pco2Uatm }, options);
     yield;
@@ -81,7 +81,7 @@ function* findCycle(
     return { pco2Uatm: air, ...(yield* growthAt(scenario, fixed, options)), settled: true };
   }
   const carbon = new Secant();
-  let growth: GrowthReference = near ?? plainGrowth;
+  let growth: Wanted = near ?? plainGrowth;
   let x = Math.log(near?.pco2Uatm ?? air);
   for (let i = 0; i < MOST_DAYS; i++) {
     const pco2Uatm = Math.exp(x);

@@ -8,15 +8,17 @@ import type { Plan } from './compile';
 import { Flows } from './flows';
 import { assertInRange, leftRangeBy } from './leftRange';
 import { scaleOverdraw } from './overdraw';
+import { Oxygen } from './oxygen';
 import { plantDoor } from './plantDoor';
 import { Sensors } from './sensors';
 import { Step } from './step';
 import { Stride } from './stride';
 import { TankView } from './tankView';
 
-/** What the run-in finds: CO2 at the start, and what growth refers to. */
+/** What the run-in finds: CO2 and oxygen at the start, and what growth refers to. */
 export interface SettledStart extends GrowthReference {
   readonly pco2Uatm: number;
+  readonly oxygenMolPerKg?: number;
 }
 
 export interface SimulationOptions {
@@ -41,6 +43,7 @@ export class Simulation {
   readonly view = new TankView();
   readonly books: Books;
   readonly step: Step;
+  readonly oxygen: Oxygen;
   /** Called after each accepted step, before anything is switched; `view` shows its end. */
   onStep: (() => void) | undefined;
   /** Called after each sudden event; `view` shows the tank right after it. */
@@ -51,6 +54,8 @@ export class Simulation {
   private readonly plant: Plant;
   private readonly reservoir: Block | undefined;
   private readonly topOffPipe: { readonly kgPerH: number };
+  /** Oxygen moves no alkalinity, so any row would do; it comes with the air. */
+  private readonly airRow: number;
   private nextEvent = 0;
   private switchAtH = 0;
 
@@ -60,7 +65,15 @@ export class Simulation {
   ) {
     this.books = plan.books;
     this.flows = new Flows(plan, this.books);
-    this.step = new Step(plan.channels, this.flows, plan.weather, this.view, this.books);
+    this.oxygen = new Oxygen(plan.channels, this.flows, this.books);
+    this.step = new Step(
+      plan.channels,
+      this.flows,
+      plan.weather,
+      this.view,
+      this.books,
+      this.oxygen,
+    );
     this.sensors = new Sensors(plan.devices, this.view, this.step);
     this.stride = new Stride(this.step, this.sensors, options.toleranceUmolPerKg);
     this.plant = plantDoor(plan, this.view);
@@ -72,6 +85,10 @@ export class Simulation {
       .find(({ id }) => id === 'topOff') ?? {
       kgPerH: 0,
     };
+    this.airRow = Math.max(
+      0,
+      plan.ledger.findIndex(({ id }) => id === 'gasExchange'),
+    );
     this.look();
     this.actAll();
     this.landOnEvents();
@@ -103,12 +120,14 @@ export class Simulation {
     const { step, books, flows, plan } = this;
     step.finish();
     const scaled = step.overdrawn() && this.scale(hours);
+    step.breathe();
     for (let c = 0; c < plan.channels.length; c++) {
       const channel = plan.channels[c]!;
       books.react(channel.row, channel.terms, step.extents[c]!);
     }
     this.toppedOffKg += hours * this.topOffPipe.kgPerH * this.reservoirWaterShare;
     flows.book(hours, step.tankMeanPerKg);
+    this.oxygen.book(this.airRow);
     this.timeH = endH;
     this.onStep?.();
     if (scaled) step.begin(books.tank, endH);

@@ -9,6 +9,7 @@ import {
 import type { Books } from './books';
 import type { Channel } from './compile';
 import type { Flows } from './flows';
+import type { Oxygen } from './oxygen';
 import type { TankView } from './tankView';
 import type { Weather } from './weather';
 
@@ -49,6 +50,7 @@ export class Step {
     private readonly weather: Weather,
     private readonly view: TankView,
     private readonly books: Books,
+    private readonly oxygen: Oxygen,
   ) {
     this.precipitation = channels.findIndex(({ id }) => id === 'precipitation');
     this.precipitateAccount = books.poolIndex('precipitateCaCO3');
@@ -73,6 +75,7 @@ export class Step {
     copyBlock(this.slopes[0]!, this.slopes[3]!);
     const [first, last] = [this.rates[0]!, this.rates[3]!];
     for (let c = 0; c < first.length; c++) first[c] = last[c]!;
+    this.oxygen.carryOn();
     if (this.flows.outKgPerH > 0) this.stagePerKg[0]!.set(this.stagePerKg[3]!);
   }
 
@@ -145,6 +148,14 @@ export class Step {
     }
   }
 
+  /** Lets oxygen follow the step that was accepted. */
+  breathe(): void {
+    const { oxygen, from, to } = this;
+    oxygen.advance(this.hours, this.extents, from[indexOf.O2]!, this.view);
+    to[indexOf.O2] = oxygen.endMol;
+    this.tankMeanPerKg[indexOf.O2] = oxygen.meanMolPerKg;
+  }
+
   /** Whether the step would leave less than nothing of some species. */
   overdrawn(): boolean {
     for (let i = 0; i < TRACKED; i++) if (this.to[i]! < 0) return true;
@@ -176,21 +187,29 @@ export class Step {
     const slope = this.slopes[stage]!;
     const rates = this.rates[stage]!;
     copyBlock(slope, flows.intoTank);
+    let oxygenMolPerH = 0;
     for (let c = 0; c < channels.length; c++) {
-      const { process, settings, tankTerms } = channels[c]!;
+      const { process, settings, tankTerms, oxygenMol } = channels[c]!;
       const rate = process.rate(view, settings);
       rates[c] = rate;
+      oxygenMolPerH += oxygenMol * rate;
       for (let t = 0; t < tankTerms.length; t++) {
         const term = tankTerms[t]!;
         slope[term.index]! += term.moles * rate;
       }
     }
-    if (flows.outKgPerH === 0) return;
-    const perKg = this.stagePerKg[stage]!;
+    this.oxygen.note(stage, oxygenMolPerH, view);
+    if (flows.outKgPerH > 0) this.drain(this.stagePerKg[stage]!, slope, tank);
+    // Oxygen stays as it was for the step's looks: it follows when the step is accepted.
+    slope[indexOf.O2] = 0;
+  }
+
+  /** What leaves the tank with its water. */
+  private drain(perKg: Float64Array, slope: Float64Array, tank: Float64Array): void {
     const inverseKg = 1 / solutionKg(tank);
     for (let i = 0; i < BLOCK_SIZE; i++) {
       perKg[i] = tank[i]! * inverseKg;
-      slope[i]! -= flows.outKgPerH * perKg[i]!;
+      slope[i]! -= this.flows.outKgPerH * perKg[i]!;
     }
   }
 }

@@ -1,7 +1,9 @@
 import type { View } from '../../shared/processes/view';
+import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
 import type { SeawaterConstants } from '../../shared/seawater/constants';
 import { ConstantsNearSalinity } from '../../shared/seawater/constantsNear';
 import { densityKgPerM3 } from '../../shared/seawater/density';
+import { oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
 import { phNbsFromPhTotal } from '../../shared/seawater/phNbs';
 import { CarbonateSolver } from '../../shared/seawater/solver';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
@@ -16,6 +18,7 @@ import {
 import { totalFluorideMolPerKg } from '../../shared/seawater/totals';
 import { SALT_G_PER_KG_PER_PSU } from '../../shared/water/referenceSeawater';
 
+const O2_G_PER_MOL = molarMassGPerMol({ O: 2 });
 const PSU_PER_MASS_FRACTION = 1000 / SALT_G_PER_KG_PER_PSU;
 
 /** Volume of a solution at a temperature, L. */
@@ -121,6 +124,15 @@ export class TankView implements View {
   get unionisedAmmoniaFraction(): number {
     const { kNh4 } = this.solver.k;
     return kNh4 / (kNh4 + this.solver.hTotal);
+  }
+  get oxygenMgPerL(): number {
+    return this.mgPerL(indexOf.O2, O2_G_PER_MOL);
+  }
+  /** Oxygen against what the air holds it at, %. */
+  get oxygenSaturationPercent(): number {
+    const { tempC, salinityPractical } = this;
+    const saturated = oxygenSaturationUmolPerKg(tempC, salinityPractical) * 1e-6;
+    return (100 * this.amounts[indexOf.O2]!) / this.solutionKg / saturated;
   }
   /** mg of the atom or molecule of this mass in a litre at the tank's temperature. */
   mgPerL(species: number, molarMassG: number): number {

@@ -15,6 +15,7 @@ export const de: Words<typeof en> = {
   precipitation: 'Ausfällung',
   refugium: 'Algenrefugium',
   respiration: 'Atmung',
+  unseenRespiration: 'Atmung, die der eingeschwungene Tag nicht zeigt',
   magnesiumInSkeleton: 'Magnesium im Skelett',
   strontiumInSkeleton: 'Strontium im Skelett',
   newWater: 'neues Wasser',

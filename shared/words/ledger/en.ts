@@ -12,6 +12,7 @@ export const en = {
   precipitation: 'precipitation',
   refugium: 'refugium',
   respiration: 'respiration',
+  unseenRespiration: 'respiration the settled day does not show',
   magnesiumInSkeleton: 'magnesium in the skeleton',
   strontiumInSkeleton: 'strontium in the skeleton',
   newWater: 'new water',

@@ -69,6 +69,24 @@ export const de: Words<typeof en> = {
       help: '1 bedeutet, dass das Becken von seinem eigenen Licht lebt (gängige Praxis).',
     },
   },
+  oxygen: {
+    title: 'Sauerstoff',
+    help: 'Was das Becken atmet: das Erste, was knapp wird, wenn die Pumpen stehen.',
+    stocking: {
+      title: 'Besatz',
+      help: 'wenige: einige Korallen, kaum ein Fisch; üblich; dicht. Es steht für 0,3, 0,6 oder 1,2 mmol Sauerstoff je Liter am Tag (gängige Praxis) und zählt nur, soweit es über das hinausgeht, was gebundener Kohlenstoff und Futter ohnehin veratmen. Es nimmt nur Sauerstoff: Der eingeschwungene Tag gibt den pH-Wert, wie Sie ihn messen, und was darüber hinaus geatmet wird, steckt schon darin.',
+    },
+    respirationMmolPerLPerDay: {
+      title: 'Im Dunkeln geatmeter Sauerstoff',
+      help: '0: nach dem Wort für den Besatz. Eine Eingabe geht dem Wort vor; sie ist nie weniger, als gebundener Kohlenstoff und Futter veratmen.',
+      measure:
+        'Ein Sauerstoffmessgerät nach Licht aus, Pumpen und Luft zehn Minuten lang aus: der Abfall in mg/L × 4,5 ist mmol/L am Tag.',
+    },
+    perCarbon: {
+      title: 'Sauerstoff je Kohlenstoff lebender Substanz',
+      help: 'Der photosynthetische Quotient, 1,0–1,2; sein Kehrwert ist der respiratorische Quotient (aus dem Gedächtnis).',
+    },
+  },
   food: {
     title: 'Futter',
     help: 'Die verborgene Quelle von CO₂, Stickstoff und Phosphor.',

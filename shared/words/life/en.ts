@@ -66,6 +66,24 @@ export const en = {
       help: '1 means the tank lives on its own light (common practice).',
     },
   },
+  oxygen: {
+    title: 'Oxygen',
+    help: 'What the tank breathes: the first thing to run short when pumps stand still.',
+    stocking: {
+      title: 'Stocking',
+      help: 'few: some corals and hardly a fish; usual; crowded. It stands for 0.3, 0.6 or 1.2 mmol of oxygen in a litre a day (common practice), and counts only beyond what fixed carbon and food breathe anyway. It takes oxygen alone: the settled day gives pH as you measure it, and what is breathed beyond that is in it already.',
+    },
+    respirationMmolPerLPerDay: {
+      title: 'Oxygen breathed in the dark',
+      help: '0: by the word for stocking. Typed, it beats the word; it is never less than what fixed carbon and food breathe.',
+      measure:
+        'An oxygen meter after lights-off, pumps and air off for ten minutes: the fall in mg/L × 4.5 is mmol/L a day.',
+    },
+    perCarbon: {
+      title: 'Oxygen for each carbon of living matter',
+      help: 'The photosynthetic quotient, 1.0–1.2; one over it is the respiratory quotient (from memory).',
+    },
+  },
   food: {
     title: 'Food',
     help: 'The hidden source of CO₂, nitrogen and phosphorus.',

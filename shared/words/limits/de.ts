@@ -19,6 +19,14 @@ export const de: Words<typeof en> = {
       help: 'Störfälle sagen, wann er überschritten wird.',
     },
     phChangePerH: { title: 'Änderung des pH-Werts in einer Stunde' },
+    oxygenLowMgPerL: {
+      title: 'Sauerstoff, niedrig: Zeit zu handeln',
+      help: 'Unter 4 mg/L handeln (gängige Praxis).',
+    },
+    oxygenHarmMgPerL: {
+      title: 'Sauerstoff, bei dem Schaden zu erwarten ist',
+      help: 'Zu wenig für Fische und Korallen sind nach üblichem Maß 2,0–2,8 mg/L (Frontiers in Marine Science 2022, 945293, Zusammenfassung).',
+    },
     unionisedAmmoniaMgPerL: {
       title: 'Freies Ammoniak, oben',
       help: '0,035 mg/L NH₃ ist die chronische Grenze der EPA 1989 für Salzwasser (aus dem Gedächtnis). Der giftige Anteil am Gesamtammonium wächst mit dem pH-Wert: Geben Sie den Messwert des Beckens ein.',

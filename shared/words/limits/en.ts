@@ -16,6 +16,14 @@ export const en = {
       help: 'Drills say when it is passed.',
     },
     phChangePerH: { title: 'pH change in an hour' },
+    oxygenLowMgPerL: {
+      title: 'Oxygen, low: time to act',
+      help: 'Below 4 mg/L act (common practice).',
+    },
+    oxygenHarmMgPerL: {
+      title: 'Oxygen where harm is expected',
+      help: 'Too little for fish and corals is usually taken at 2.0–2.8 mg/L (Frontiers in Marine Science 2022, 945293, abstract).',
+    },
     unionisedAmmoniaMgPerL: {
       title: 'Un-ionised ammonia, high',
       help: '0.035 mg/L NH₃ is the chronic line for salt water of EPA 1989 (from memory). The toxic share of total ammonia grows with pH: enter the tank’s ammonia reading.',

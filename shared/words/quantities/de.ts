@@ -15,6 +15,7 @@ export const de: Words<typeof en> = {
   lines: {
     phChange: 'pH-Änderung in einer Stunde',
     alkalinityChange: 'Alkalinitätsänderung an einem Tag',
+    oxygen: 'Sauerstoff',
     ammonia: 'freies Ammoniak',
     omega: 'Sättigung (Ω)',
     volume: 'Wasser bis zum Rand des Technikbeckens',
@@ -32,6 +33,7 @@ export const de: Words<typeof en> = {
     nitrate: 'Nitrat',
     phosphate: 'Phosphat',
     totalAmmonia: 'Gesamtammonium',
+    oxygenSaturation: 'Sauerstoff gegenüber der Luft',
     skeleton: 'gebildetes Skelett',
     light: 'Licht',
     flags: 'außerhalb des Bereichs einer Formel',

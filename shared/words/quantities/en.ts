@@ -12,6 +12,7 @@ export const en = {
   lines: {
     phChange: 'pH change in an hour',
     alkalinityChange: 'alkalinity change in a day',
+    oxygen: 'oxygen',
     ammonia: 'un-ionised ammonia',
     omega: 'saturation (Ω)',
     volume: 'water up to the sump’s rim',
@@ -29,6 +30,7 @@ export const en = {
     nitrate: 'nitrate',
     phosphate: 'phosphate',
     totalAmmonia: 'total ammonia',
+    oxygenSaturation: 'oxygen against the air',
     skeleton: 'skeleton laid down',
     light: 'light',
     flags: 'outside a formula’s range',

@@ -18,6 +18,7 @@ export const de: Words<typeof en> = {
   precipitation: 'Ausfällung (Veranschaulichung, keine Vorhersage)',
   rest: 'Übriges Wasser',
   food: 'Futter',
+  oxygen: 'Sauerstoff',
   additions: 'Einmalige Zugaben',
   start: 'Wie der Versuch beginnt',
   limits: 'Ihre Grenzen (übliche Praxis)',

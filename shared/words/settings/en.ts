@@ -15,6 +15,7 @@ export const en = {
   precipitation: 'Precipitation (illustration, not prediction)',
   rest: 'Rest of the water',
   food: 'Food',
+  oxygen: 'Oxygen',
   additions: 'One-off additions',
   start: 'How the trial starts',
   limits: 'Your limits (common practice)',

@@ -28,14 +28,16 @@ export const de: Words<typeof en> = {
     all: (what) => `Außerhalb Ihrer Grenzen: ${what}.`,
   },
   everythingInside: (watched) =>
-    `Alles, was beobachtet wird, bleibt innerhalb Ihrer Grenzen: ${watched}. Sauerstoff ist nicht im Modell.`,
+    `Alles, was beobachtet wird, bleibt innerhalb Ihrer Grenzen: ${watched}.`,
   harm: {
     phHarm: (limit, day) =>
       `Der pH-Wert liegt ab Tag ${day} über ${limit}: Dort sind Schäden an Fischen und Korallen zu erwarten.`,
     alkalinityHarm: (limit, day) =>
       `Die Alkalinität liegt ab Tag ${day} unter ${limit}: Dort leiden Steinkorallen voraussichtlich und wachsen nicht nur langsamer (gängige Praxis).`,
+    oxygenHarm: (limit, day) =>
+      `Der Sauerstoff liegt ab Tag ${day} unter ${limit}: Dort sind Schäden an Fischen und Korallen zu erwarten (Frontiers in Marine Science 2022, Zusammenfassung). Stärker belüften, oder weniger Tiere.`,
     temperatureHarm: (limit, day) =>
-      `Das Wasser ist ab Tag ${day} wärmer als ${limit}: Dort sind Schäden zu erwarten (gängige Praxis), und warmes Wasser hält weniger Sauerstoff, der nicht im Modell ist.`,
+      `Das Wasser ist ab Tag ${day} wärmer als ${limit}: Dort sind Schäden zu erwarten (gängige Praxis), und warmes Wasser hält weniger Sauerstoff.`,
   },
   tooFast: (change, day, limit) =>
     `Die Alkalinität ändert sich um ${change} innerhalb eines Tages (Tag ${day}); Ihre Grenze ist ${limit}.`,

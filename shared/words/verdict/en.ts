@@ -27,14 +27,16 @@ export const en = {
     all: (what: string) => `Outside your limits: ${what}.`,
   },
   everythingInside: (watched: string) =>
-    `Everything that is watched stays inside your limits: ${watched}. Oxygen is not modelled.`,
+    `Everything that is watched stays inside your limits: ${watched}.`,
   harm: {
     phHarm: (limit: string, day: string) =>
       `pH is above ${limit} from day ${day}: harm to fish and corals is expected there.`,
     alkalinityHarm: (limit: string, day: string) =>
       `Alkalinity is below ${limit} from day ${day}: stony corals are expected to suffer there, not only to slow down (common practice).`,
+    oxygenHarm: (limit: string, day: string) =>
+      `Oxygen is below ${limit} from day ${day}: harm to fish and corals is expected there (Frontiers in Marine Science 2022, abstract). More aeration, or fewer animals.`,
     temperatureHarm: (limit: string, day: string) =>
-      `The water is above ${limit} from day ${day}: harm is expected there (common practice), and warm water holds less oxygen, which is not modelled.`,
+      `The water is above ${limit} from day ${day}: harm is expected there (common practice), and warm water holds less oxygen.`,
   },
   tooFast: (change: string, day: string, limit: string) =>
     `Alkalinity moves by ${change} within a day (day ${day}); your limit is ${limit}.`,

@@ -1,0 +1,40 @@
+import { say } from '../words/ledger';
+import { atomicMassGPerMol } from '../seawater/atomicMasses';
+import type { Scenario } from '../scenario/schema';
+import { Reaction } from '../species/reaction';
+import { defineProcess } from './process';
+
+/** Oxygen that a whole tank breathes, by a word for its stocking, mmol/L/day (common practice). */
+const BY_STOCKING = { few: 0.3, usual: 0.6, crowded: 1.2 } as const;
+
+/** Carbon that is breathed out of algae and of food, mmol/L/day: what pH knows of. */
+function seenMmolPerLPerDay({ photosynthesis, food, tank }: Scenario): number {
+  const { grossMmolPerLPerDay, respiredShare } = photosynthesis;
+  const foodMol = (food.gramsPerDay * food.carbonPercent) / 100 / atomicMassGPerMol.C;
+  const eaten = (foodMol * food.respiredPercent) / 100;
+  return grossMmolPerLPerDay * respiredShare + (eaten * 1000) / tank.volumeL;
+}
+
+/** Oxygen that the tank breathes in the dark, mmol/L/day: typed, else by the word for its stocking. */
+export const respirationMmolPerLPerDay = ({ oxygen }: Scenario): number =>
+  oxygen.respirationMmolPerLPerDay || BY_STOCKING[oxygen.stocking];
+
+/**
+ * What a tank breathes beyond the carbon that its settings know of. The settled day gives pH as its
+ * keeper measures it, and whatever carbon dioxide more is breathed, something else has fixed by
+ * then: so it takes oxygen and moves neither carbon nor pH. Never less than what the carbon takes:
+ * without light and food in its settings, a tank still breathes.
+ */
+export const unseenRespiration = defineProcess<{ molPerH: number }>({
+  id: 'unseenRespiration',
+  label: say.unseenRespiration,
+  role: 'life',
+  cites: ['commonPractice'],
+  settings({ scenario, volumeL }) {
+    const carbon = respirationMmolPerLPerDay(scenario) / scenario.oxygen.perCarbon;
+    const molPerH = ((carbon - seenMmolPerLPerDay(scenario)) * volumeL) / 1000 / 24;
+    return molPerH > 0 ? { molPerH } : null;
+  },
+  reaction: () => new Reaction({ unseenOrganicC: -1, unseenCO2: 1 }),
+  rate: (_view, { molPerH }) => molPerH,
+});

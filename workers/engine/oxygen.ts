@@ -1,0 +1,156 @@
+import { oxygenKLaPerH, oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
+import { indexOf } from '../../shared/species/block';
+import type { Books, Term } from './books';
+import type { Channel } from './compile';
+import type { Flows } from './flows';
+import { relax } from './relax';
+import type { TankView } from './tankView';
+
+/** So little is left where all is used, that rounding takes it not below nothing, mol/kg. */
+const TRACE = 1e-12;
+/** A day that keeps more than this of its start has hardly met the air. */
+const MOST_KEPT = 0.9;
+
+/** What a look of a step leaves. */
+class Look {
+  /** Oxygen that life gives (+) or takes (−). */
+  lifeMolPerH = 0.5;
+  tempC = 25.5;
+  salinityPractical = 35.5;
+  kg = 0.5;
+  /** What the air would hold the tank at. */
+  airMol = 0.5;
+}
+
+/**
+ * Oxygen in the tank. It steers nothing, neither a rate nor a step, so it follows each accepted
+ * step: what life gives and takes as a parabola through three looks, and the air pulling at what is
+ * there, solved exactly, however stiff. Where life asks for more than there is, its carbon goes on
+ * all the same and the oxygen that was not there becomes a debt: every line was passed long before.
+ */
+export class Oxygen {
+  /** What is left of the start is e^−decay of it: the sum of transfer and outflow. */
+  decay = 0;
+  endMol = 0.5;
+  /** What leaves with a kilogram of the tank's water, in the mean of the step. */
+  meanMolPerKg = 0.5;
+  private fromAirMol = 0.5;
+  private owedMol = 0.5;
+  private leastMol = 0.5;
+  private readonly begin = new Look();
+  private readonly middle = new Look();
+  private readonly end = new Look();
+  /** The step just taken, for what lies between: its start, length, decay and parabola. */
+  private fromMol = 0.5;
+  private hours = 0.5;
+  private stepDecay = 0.5;
+  private even = 0.5;
+  private rising = 0.5;
+  private bending = 0.5;
+  private readonly left = new Float64Array(4);
+  private readonly debt: readonly Term[];
+  private readonly air: number;
+
+  constructor(
+    private readonly channels: readonly Channel[],
+    private readonly flows: Flows,
+    private readonly books: Books,
+  ) {
+    this.air = books.poolIndex('airO2');
+    this.debt = [indexOf.O2, books.poolIndex('oxygenDebt')].map((index) => ({ index, moles: 1 }));
+    this.left.fill(0.5);
+  }
+
+  /** Notes a look of a step under way; the one at three quarters is not needed. */
+  note(stage: number, lifeMolPerH: number, view: TankView): void {
+    if (stage === 2) return;
+    const look = stage === 0 ? this.begin : stage === 1 ? this.middle : this.end;
+    look.lifeMolPerH = lifeMolPerH;
+    look.tempC = view.tempC;
+    look.salinityPractical = view.salinityPractical;
+    look.kg = view.solutionKg;
+    if (stage === 0) lookAtAir(look);
+  }
+
+  /** The last look of a step serves as the first of the next. */
+  carryOn(): void {
+    const { begin, end } = this;
+    begin.lifeMolPerH = end.lifeMolPerH;
+    begin.tempC = end.tempC;
+    begin.salinityPractical = end.salinityPractical;
+    begin.kg = end.kg;
+    begin.airMol = end.airMol;
+  }
+
+  /** Works out the step that was accepted: its end and its mean, before anything is booked. */
+  advance(hours: number, extents: Float64Array, fromMol: number, view: TankView): void {
+    const { begin, middle, end, flows, channels } = this;
+    const kLaPerH = oxygenKLaPerH(view.kLaPerH, middle.tempC);
+    const decayPerH = kLaPerH + flows.outKgPerH / middle.kg;
+    lookAtAir(end);
+    // Water under the same air: within a step its saturation moves evenly.
+    const airMolPerH = (kLaPerH * (begin.airMol + end.airMol)) / 2;
+    const airRise = kLaPerH * (end.airMol - begin.airMol);
+    const [l0, l1, l2] = [begin.lifeMolPerH, middle.lifeMolPerH, end.lifeMolPerH];
+    let lifeMol = 0;
+    for (let c = 0; c < extents.length; c++) lifeMol += channels[c]!.oxygenMol * extents[c]!;
+    const inflow = flows.intoTank[indexOf.O2]!;
+    // What life does in all is booked already: the parabola gives it its shape.
+    const bend = 2 * (l0 + l2) - 4 * l1;
+    const rise = l2 - l0 - bend;
+    const mean = hours > 0 ? lifeMol / hours : 0;
+    this.fromMol = fromMol;
+    this.hours = hours;
+    this.stepDecay = decayPerH * hours;
+    this.even = mean - rise / 2 - bend / 3 + inflow + airMolPerH - airRise / 2;
+    this.rising = rise + airRise;
+    this.bending = bend;
+    this.decay += this.stepDecay;
+    this.leastMol = TRACE * middle.kg;
+    const solved = this.solved(1);
+    this.endMol = Math.max(this.leastMol, solved);
+    const broughtMol = lifeMol + hours * (inflow + airMolPerH);
+    const lostMol = fromMol + broughtMol - solved;
+    const solvedMean = this.stepDecay > 0 ? lostMol / this.stepDecay : fromMol;
+    const meanMol = Math.max(0, solvedMean);
+    this.meanMolPerKg = meanMol / middle.kg;
+    this.fromAirMol = hours * (airMolPerH - kLaPerH * meanMol);
+    const isShort = solved < this.endMol || solvedMean < 0;
+    this.owedMol = isShort ? this.endMol - fromMol - broughtMol + this.stepDecay * meanMol : 0;
+  }
+
+  /** Books what came from the air, and what was asked for in vain; it moves no alkalinity. */
+  book(row: number): void {
+    this.books.shift(row, this.air, indexOf.O2, this.fromAirMol);
+    if (this.owedMol > 0) this.books.react(row, this.debt, this.owedMol);
+  }
+
+  /**
+   * Oxygen that a day would have to begin with to end with the same, mol, once it was run from a
+   * start: what it ends with is straight in what it begins with. Where the air hardly reaches the
+   * water there is no such day, and the start is given back; where all was used, the day's end.
+   */
+  cyclicMol(startMol: number): number {
+    const kept = Math.exp(-this.decay);
+    if (kept > MOST_KEPT) return startMol;
+    const cyclic = (this.endMol - kept * startMol) / (1 - kept);
+    return this.books.pool('oxygenDebt') > 0 ? this.endMol : Math.max(0, cyclic);
+  }
+
+  /** Oxygen part of the way through the step just taken, mol. */
+  at(part: number): number {
+    return Math.max(this.leastMol, this.solved(part));
+  }
+
+  private solved(part: number): number {
+    const { left } = this;
+    relax(this.stepDecay, part, left);
+    const forced = this.even * left[1]! + this.rising * left[2]! + this.bending * left[3]!;
+    return this.fromMol * left[0]! + this.hours * forced;
+  }
+}
+
+function lookAtAir(look: Look): void {
+  const umolPerKg = oxygenSaturationUmolPerKg(look.tempC, look.salinityPractical);
+  look.airMol = umolPerKg * 1e-6 * look.kg;
+}
