@@ -30,7 +30,7 @@ export const faultKinds: Readonly<Record<FaultId, Kind<Fault>>> = {
   doserRate: kind<Fault>(say.faults.doserRate, ['pump', 'times']),
   wrongNewWater: kind<Fault>(say.faults.wrongNewWater, ['newWaterSalinity', 'newWaterDkh']),
   heater: kind<Fault>(say.faults.heater, ['endTempC', 'degreesPerH']),
-  powerCut: kind<Fault>(say.faults.powerCut, ['gasPercent']),
+  powerCut: kind<Fault>(say.faults.powerCut, ['gasPercent', 'cooling', 'coolingHours']),
   roomCo2: kind<Fault>(say.faults.roomCo2, ['co2Ppm', 'riseHours']),
   overdose: kind<Fault>(say.faults.overdose, ['additive', 'grams'], false),
 };

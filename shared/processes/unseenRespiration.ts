@@ -15,9 +15,13 @@ function seenMmolPerLPerDay({ photosynthesis, food, tank }: Scenario): number {
   return grossMmolPerLPerDay * respiredShare + (eaten * 1000) / tank.volumeL;
 }
 
-/** Oxygen that the tank breathes in the dark, mmol/L/day: typed, else by the word for its stocking. */
-export const respirationMmolPerLPerDay = ({ oxygen }: Scenario): number =>
+/** Oxygen that the keeper says is breathed, mmol/L/day: typed, else by the word for stocking. */
+const saidMmolPerLPerDay = ({ oxygen }: Scenario): number =>
   oxygen.respirationMmolPerLPerDay || BY_STOCKING[oxygen.stocking];
+
+/** Oxygen that the whole tank breathes in the dark, mmol/L/day. */
+export const breathedMmolPerLPerDay = (scenario: Scenario): number =>
+  Math.max(saidMmolPerLPerDay(scenario), seenMmolPerLPerDay(scenario) * scenario.oxygen.perCarbon);
 
 /**
  * What a tank breathes beyond the carbon that its settings know of. The settled day gives pH as its
@@ -31,7 +35,7 @@ export const unseenRespiration = defineProcess<{ molPerH: number }>({
   role: 'life',
   cites: ['commonPractice'],
   settings({ scenario, volumeL }) {
-    const carbon = respirationMmolPerLPerDay(scenario) / scenario.oxygen.perCarbon;
+    const carbon = saidMmolPerLPerDay(scenario) / scenario.oxygen.perCarbon;
     const molPerH = ((carbon - seenMmolPerLPerDay(scenario)) * volumeL) / 1000 / 24;
     return molPerH > 0 ? { molPerH } : null;
   },

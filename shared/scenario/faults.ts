@@ -68,6 +68,11 @@ export const fault = part(say.fault, {
     { ...say.fault.degreesPerH, unit: '°C/h', min: 0.05, max: 10, slider: [0.1, 3], step: 0.1 },
     0.5,
   ),
+  cooling: choice(say.fault.cooling, ['none', 'estimated', 'own'], 'none'),
+  coolingHours: quantity(
+    { ...say.fault.coolingHours, unit: 'h', min: 0.5, max: 500, slider: [2, 72], step: 0.5 },
+    16,
+  ),
   gasPercent: quantity({ ...say.fault.gasPercent, unit: '%', min: 0, max: 100, step: 5 }, 10),
   co2Ppm: quantity(
     { ...say.fault.co2Ppm, unit: 'ppm', min: 200, max: 20000, slider: [400, 5000], step: 50 },

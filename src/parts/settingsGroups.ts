@@ -264,7 +264,8 @@ const usefulWhen: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
   'corals.rateMmolPerM2PerDay': ({ corals }) => corals.measuredAs === 'area',
   'corals.areaM2': ({ corals }) => corals.measuredAs === 'area',
   'evaporation.litresPerDay': ({ evaporation }) => evaporation.mode === 'fixed',
-  'evaporation.airTempC': ({ evaporation }) => evaporation.mode === 'byAir',
+  'evaporation.airTempC': ({ evaporation, faults }) =>
+    evaporation.mode === 'byAir' || faults.some(({ kind }) => kind === 'powerCut'),
   'evaporation.humidityPercent': ({ evaporation }) => evaporation.mode === 'byAir',
   'waterChanges.freshPhNbs': ({ waterChanges }) => waterChanges.newWater === 'fresh',
   'topOff.lossPercentPerDay': ({ topOff }) => topOff.additive === 'calciumHydroxide',

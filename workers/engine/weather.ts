@@ -1,4 +1,5 @@
-import { excursion } from '../../shared/faults/excursion';
+import { coolingHours } from '../../shared/faults/coolingHours';
+import { drift, excursion } from '../../shared/faults/excursion';
 import { Windows } from '../../shared/faults/windows';
 import { factorAt, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -48,6 +49,21 @@ function withHeaterFaults(scenario: Scenario, tempC: (timeH: number) => number) 
     }, tempC(timeH));
 }
 
+/** Without power the water drifts to the room's temperature, and is heated back afterwards. */
+function withPowerCuts(scenario: Scenario, tempC: (timeH: number) => number) {
+  const { faults, start, evaporation } = scenario;
+  const cuts = new Windows(faults, 'powerCut', start.clockHour).all.flatMap((window) => {
+    const hours = coolingHours(window.what, scenario);
+    return hours === undefined ? [] : [{ window, hours }];
+  });
+  if (cuts.length === 0) return tempC;
+  return (timeH: number) =>
+    cuts.reduce(
+      (now, { window, hours }) => now + (evaporation.airTempC - now) * drift(window, timeH, hours),
+      tempC(timeH),
+    );
+}
+
 /** Air outdoors, ppm (from memory: about 420 to 430). */
 const OUTDOOR_PPM = 425;
 
@@ -76,7 +92,7 @@ function withCo2Windows(scenario: Scenario, ppm: (timeH: number) => number) {
 
 /** Vapour pressure is taken at the start's salinity: 1 ppt moves it by 0.05 %. */
 export function weatherOf(scenario: Scenario, factors: Factors): Weather {
-  const tempC = withHeaterFaults(scenario, temperatureLine(scenario));
+  const tempC = withPowerCuts(scenario, withHeaterFaults(scenario, temperatureLine(scenario)));
   const ppm = withCo2Windows(scenario, withOutsideAir(scenario, roomCo2(scenario)));
   const { salinityPractical } = scenario.tank;
   let lastTempC = NaN;

@@ -30,6 +30,15 @@ export const de: Words<typeof en> = {
     newWaterDkh: 'Neues Wasser ergibt',
     endTempC: { title: 'Temperatur, auf die es geht' },
     degreesPerH: { title: 'Wie schnell' },
+    cooling: {
+      title: 'Nähert sich der Raumtemperatur',
+      help: 'nein: Die Temperatur bleibt. geschätzt: die Zeit, die Wasser und Glas eines solchen Beckens brauchen, aus Volumen und Oberfläche (Schätzung). eigene: mit den Stunden darunter. Die Raumtemperatur ist die von „Verdunstung im Einzelnen“.',
+    },
+    coolingHours: {
+      title: 'Zeitkonstante, falls eigene',
+      help: 'Nach so langer Zeit sind zwei Drittel des Weges zurückgelegt.',
+      measure: 'Heizer zwei Stunden aus: Stunden × Grad bis zum Raum ÷ verlorene Grad.',
+    },
     gasPercent: {
       title: 'Gasaustausch, der bleibt',
       help: 'Eine stille Oberfläche tauscht ein wenig aus (gängige Praxis: 5–10 %).',

@@ -27,6 +27,15 @@ export const en = {
     newWaterDkh: 'New water mixes to',
     endTempC: { title: 'Temperature it goes to' },
     degreesPerH: { title: 'How fast' },
+    cooling: {
+      title: 'Drifts to the room’s temperature',
+      help: 'none: the temperature stays. estimated: the time that water and glass of such a tank take, from its volume and surface (estimate). own: by the hours below. The room’s temperature is that of “Evaporation in detail”.',
+    },
+    coolingHours: {
+      title: 'Time constant, if your own',
+      help: 'After so long two thirds of the way are gone.',
+      measure: 'Heater off for two hours: hours × degrees to the room ÷ degrees lost.',
+    },
     gasPercent: {
       title: 'Gas exchange that is left',
       help: 'A still surface exchanges a little (common practice: 5–10 %).',

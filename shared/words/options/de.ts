@@ -33,6 +33,8 @@ export const de: Words<typeof en> = {
   few: 'wenige',
   usual: 'üblich',
   crowded: 'dicht',
+  estimated: 'geschätzt',
+  own: 'eigene',
   works: 'hält sie auf',
   fails: 'hält sie nicht auf',
   Mo: 'Mo',

@@ -30,6 +30,8 @@ export const en = {
   few: 'few',
   usual: 'usual',
   crowded: 'crowded',
+  estimated: 'estimated',
+  own: 'my own',
   works: 'stops it',
   fails: 'does not stop it',
   Mo: 'Mo',
