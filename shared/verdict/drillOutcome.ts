@@ -27,10 +27,14 @@ export interface DrillAnswer {
   readonly outcome: DrillOutcome;
   /** With chalk falling at once; undefined when none would fall. */
   readonly chalk: OtherEnd | undefined;
+  /** A power cut with no gas exchange left at all; undefined in other failures. */
+  readonly closed: OtherEnd | undefined;
   /** With nobody noticing until the end; undefined when nothing was to be noticed. */
   readonly leftAlone: OtherEnd | undefined;
   /** The hour of the day at which the same failure drives pH highest; undefined when it is this one. */
   readonly worst: { readonly clockHour: number; readonly peakPh: number } | undefined;
+  /** The hour of the day at which it takes oxygen below the keeper's line soonest, h after it began. */
+  readonly soonest: { readonly clockHour: number; readonly afterH: number } | undefined;
 }
 
 /** When the first thing breaks, h of the trial. */

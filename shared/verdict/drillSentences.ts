@@ -11,6 +11,8 @@ import {
 } from './drillOutcome';
 import { lineOf, passed, type LineResult } from './lineResult';
 import { limitText, lineTexts } from './lineTexts';
+import { stopsAir } from './oxygenLeft';
+import { oxygenSentences } from './oxygenSentences';
 import { phText } from './texts';
 
 const phTold = (ph: number) => figureText(phText(ph));
@@ -71,13 +73,15 @@ function leftAloneSentence({ outcome, leftAlone }: DrillAnswer, scenario: Scenar
     : '';
 }
 
-/** What matters to these failures and is not in the model, said in the same breath. */
-const notModelled = ({ faults }: Scenario): string =>
-  faults.some(({ kind }) => kind === 'powerCut' || kind === 'heater') ? say.noOxygen : '';
+/** Warm water holds less oxygen; what matters then and is not in the model is said beside it. */
+const inWarmWater = (answer: DrillAnswer, scenario: Scenario): string =>
+  scenario.faults.some(({ kind, endTempC }) => kind === 'heater' && endTempC > scenario.tank.tempC)
+    ? `${say.oxygen.warmth} ${oxygenSentences(answer, scenario)}`
+    : '';
 
 /**
- * The whole answer of a drill, the worse first: why one failure has several peaks is said where
- * they stand.
+ * The whole answer of a drill, what harms first and the worse before the better: oxygen where the
+ * air is stopped, then pH; why one failure has several peaks is said where they stand.
  */
 export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonly string[] {
   const { outcome, worst, chalk } = answer;
@@ -95,8 +99,9 @@ export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonl
       )
     : set;
   return [
+    stopsAir(scenario) ? oxygenSentences(answer, scenario) : '',
     headline,
-    notModelled(scenario),
+    stopsAir(scenario) ? '' : inWarmWater(answer, scenario),
     besidePh(outcome),
     leftAloneSentence(answer, scenario),
     chalk ? chalkSentence(chalk) : '',

@@ -6,6 +6,7 @@ import { newFault } from '../../shared/scenario/newFault';
 import type { Scenario } from '../../shared/scenario/schema';
 import { HIGHEST_PH_NBS } from '../../shared/trace/columns';
 import { drillSentences } from '../../shared/verdict/drillSentences';
+import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usualOptions } from '../../workers/engine/simulation';
 import { co2DemandG } from '../../workers/studies/drill/co2Demand';
@@ -111,9 +112,61 @@ describe('a drill', () => {
 
   it('names oxygen first in a power cut', async () => {
     const own = scenarioFromFile('drill-power-cut.json');
-    expect(drillSentences(await answerOf(own), own)[1]).toContain('Oxygen is not modelled');
+    const told = drillSentences(await answerOf(own), own);
+    expect(told[0]).toMatch(
+      /^Oxygen goes first: below 4 mg\/L after \d+ min to \d+ min, below 2\.8 mg\/L after .* h\./,
+    );
+    expect(told[0]).toContain('nobody has measured it');
+    expect(told[1]).toContain('pH');
+    expect(told[1]).toContain('oxygen goes below 4 mg/L');
+    const typed = { ...own, oxygen: { ...own.oxygen, respirationMmolPerLPerDay: 2 } };
+    expect(drillSentences(await answerOf(typed), typed)[0]).toContain('as you typed it');
     expect(drillSentences(await answerOf(stuckPump), stuckPump).join()).not.toContain('Oxygen');
   });
+});
+
+describe('a power cut', () => {
+  const anyCut = fc
+    .record({
+      tank: anyTank,
+      hour: fc.integer({ min: 0, max: 23 }),
+      gasPercent: fc.double({ min: 0, max: 100, noNaN: true }),
+      stocking: fc.constantFrom('few' as const, 'usual' as const, 'crowded' as const),
+    })
+    .map(({ tank, hour, gasPercent, stocking }): Scenario => ({
+      ...tank,
+      oxygen: { ...tank.oxygen, stocking },
+      faults: [newFault('powerCut', { day: 1, hour, hours: 12, gasPercent })],
+    }));
+
+  it(
+    'leads with oxygen, never sooner than with no air at all, and is at ease only where it lasts',
+    async () => {
+      let passed = 0;
+      await fc.assert(
+        fc.asyncProperty(anyCut, async (scenario) => {
+          const answer = await answerOf(scenario);
+          const told = drillSentences(answer, scenario);
+          expect(told[0]).toMatch(/^Oxygen/);
+          expect(told.join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+          const left = oxygenLeft(answer, scenario);
+          for (const { afterH, soonestH } of left) {
+            if (afterH === undefined) continue;
+            passed++;
+            expect(soonestH).toBeLessThanOrEqual(afterH + SAME_H);
+          }
+          const isPassed = left.some(({ afterH }) => afterH !== undefined);
+          if (isPassed) expect(told.join(' ')).not.toContain('Everything that is watched stays');
+          if (answer.soonest && left[0]?.afterH !== undefined) {
+            expect(answer.soonest.afterH).toBeLessThan(left[0].afterH);
+          }
+        }),
+        runsOf(100),
+      );
+      expect(passed).toBeGreaterThan(3);
+    },
+    patience,
+  );
 });
 
 describe('responses with CO2', () => {

@@ -13,8 +13,27 @@ export const de: Words<typeof en> = {
   worstHour: (worst, worstClock, clock, set) =>
     `Um ${worstClock}, der schlimmsten Stunde des Tages, erreichte der pH höchstens ${worst}. Um ${clock}, wie eingestellt: ${set}`,
   also: (sides) => `Neben dem pH: ${sides}.`,
-  noOxygen:
-    'Sauerstoff ist nicht im Modell, und bei Stromausfall oder in warmem Wasser geht er zuerst aus: Bewegen Sie Wasser oder Luft, bevor Sie rechnen.',
+  oxygen: {
+    first: (lines) => `Der Sauerstoff geht zuerst aus: ${lines}.`,
+    below: (limit, span) => `unter ${limit} mg/L nach ${span}`,
+    and: ', ',
+    between: (from, to) => `${from} bis ${to}`,
+    onlyClosed: (span) =>
+      `${span}, wenn keine Luft an die Oberfläche kommt (mit dem eingestellten Gasaustausch gar nicht)`,
+    already: (limit) => `Der Sauerstoff liegt unter Ihren ${limit} mg/L, bevor etwas ausfällt.`,
+    kept: (limit, lowest) =>
+      `Der Sauerstoff bleibt über Ihren ${limit} mg/L; sein tiefster Wert ist ${lowest}.`,
+    sooner: (clock, span) => `Um ${clock} begonnen, wäre es nach ${span}.`,
+    breathed: (mgPerLPerH, how) =>
+      `Das mit ${mgPerLPerH} mg/L je Stunde, die veratmet werden, ${how}.`,
+    typed: 'wie von Ihnen eingegeben',
+    assumed:
+      'aus gebundenem Kohlenstoff, Futter und dem Wort für den Besatz: niemand hat es gemessen',
+    twoTimes: 'Wo zwei Zeiten stehen, gilt die kürzere ganz ohne Luft an der Oberfläche.',
+    before: 'Bewegen Sie Wasser oder Luft, bevor Sie rechnen.',
+    warmth: 'In warmem Wasser atmen Tiere schneller, was nicht im Modell ist.',
+    howLong: (limit, span) => `Bis der Sauerstoff unter ${limit} mg/L liegt: ${span}.`,
+  },
   leftAlone: {
     empty: (clock, ph) =>
       `Bemerkt es niemand, ist der Nachfüllbehälter um ${clock} leer, und der pH erreicht höchstens ${ph}.`,

@@ -10,8 +10,26 @@ export const en = {
   worstHour: (worst: string, worstClock: string, clock: string, set: string) =>
     `Beginning at ${worstClock}, the worst hour of the day, pH would peak at ${worst}. At ${clock}, as set: ${set}`,
   also: (sides: string) => `Beside pH: ${sides}.`,
-  noOxygen:
-    'Oxygen is not modelled, and in a power cut or warm water it goes first: move water or air before you reckon.',
+  oxygen: {
+    first: (lines: string) => `Oxygen goes first: ${lines}.`,
+    below: (limit: string, span: string) => `below ${limit} mg/L after ${span}`,
+    and: ', ',
+    between: (from: string, to: string) => `${from} to ${to}`,
+    onlyClosed: (span: string) =>
+      `${span} if no air reaches the surface (not at all with the gas exchange that is set)`,
+    already: (limit: string) => `Oxygen is below your ${limit} mg/L before anything breaks.`,
+    kept: (limit: string, lowest: string) =>
+      `Oxygen stays above your ${limit} mg/L; its lowest is ${lowest}.`,
+    sooner: (clock: string, span: string) => `Beginning at ${clock}, it would be after ${span}.`,
+    breathed: (mgPerLPerH: string, how: string) =>
+      `That is with ${mgPerLPerH} mg/L an hour breathed, ${how}.`,
+    typed: 'as you typed it',
+    assumed: 'from fixed carbon, food and the word for stocking: nobody has measured it',
+    twoTimes: 'Where two times stand, the shorter is with no air at the surface at all.',
+    before: 'Move water or air before you reckon.',
+    warmth: 'In warm water animals breathe faster, which is not modelled.',
+    howLong: (limit: string, span: string) => `Until oxygen is below ${limit} mg/L: ${span}.`,
+  },
   leftAlone: {
     empty: (clock: string, ph: string) =>
       `If nobody notices, the reservoir is empty at ${clock} and pH peaks at ${ph}.`,

@@ -35,7 +35,7 @@ export const de: Words<typeof en> = {
     alkalinityHarm: (limit, day) =>
       `Die Alkalinität liegt ab Tag ${day} unter ${limit}: Dort leiden Steinkorallen voraussichtlich und wachsen nicht nur langsamer (gängige Praxis).`,
     oxygenHarm: (limit, day) =>
-      `Der Sauerstoff liegt ab Tag ${day} unter ${limit}: Dort sind Schäden an Fischen und Korallen zu erwarten (Frontiers in Marine Science 2022, Zusammenfassung). Stärker belüften, oder weniger Tiere.`,
+      `Der Sauerstoff liegt ab Tag ${day} unter ${limit}: Dort sind Schäden an Fischen und Korallen zu erwarten (Frontiers in Marine Science 2022, Zusammenfassung).`,
     temperatureHarm: (limit, day) =>
       `Das Wasser ist ab Tag ${day} wärmer als ${limit}: Dort sind Schäden zu erwarten (gängige Praxis), und warmes Wasser hält weniger Sauerstoff.`,
   },

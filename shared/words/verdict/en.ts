@@ -34,7 +34,7 @@ export const en = {
     alkalinityHarm: (limit: string, day: string) =>
       `Alkalinity is below ${limit} from day ${day}: stony corals are expected to suffer there, not only to slow down (common practice).`,
     oxygenHarm: (limit: string, day: string) =>
-      `Oxygen is below ${limit} from day ${day}: harm to fish and corals is expected there (Frontiers in Marine Science 2022, abstract). More aeration, or fewer animals.`,
+      `Oxygen is below ${limit} from day ${day}: harm to fish and corals is expected there (Frontiers in Marine Science 2022, abstract).`,
     temperatureHarm: (limit: string, day: string) =>
       `The water is above ${limit} from day ${day}: harm is expected there (common practice), and warm water holds less oxygen.`,
   },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drillSentences } from '../../../shared/verdict/drillSentences';
+import { stopsAir } from '../../../shared/verdict/oxygenLeft';
 import { timelineOf } from '../../../shared/verdict/timeline';
 import { usualOptions } from '../../../workers/engine/simulation';
 import { runDrill } from '../../../workers/studies/drill/drillRun';
@@ -32,6 +33,7 @@ describe.each(drillFiles)('%s', (name) => {
     const known = [
       ...[limits.phHighNbs, limits.phHarmNbs, limits.phLowNbs, limits.alkalinityLowDkh],
       ...[limits.alkalinityHighDkh, limits.salinityHighPractical, limits.salinityLowPractical],
+      ...[limits.oxygenLowMgPerL, limits.oxygenHarmMgPerL],
     ].map(String);
     const rest = [...stated, ...known]
       .sort((a, b) => b.length - a.length)
@@ -46,7 +48,7 @@ describe.each(drillFiles)('%s', (name) => {
     expect(times).toEqual(times.toSorted((a, b) => a - b));
     expect(moments.length).toBeLessThan(18);
     const told = drillSentences(answer, scenario);
-    expect(told[0]).toMatch(/pH (would peak|peaks) at [\d>]/);
+    expect(told[stopsAir(scenario) ? 1 : 0]).toMatch(/pH (would peak|peaks) at [\d>]/);
     expect(told.join(' ')).not.toMatch(/NaN|undefined|null/);
     expect(JSON.stringify(moments)).not.toMatch(/NaN|undefined|null/);
   });

@@ -22,7 +22,10 @@ export const drillAnswers: Record<string, (outcome: DrillOutcome) => string[]> =
     ...[first(o, 'alkalinityLow'), first(o, 'salinityHigh')],
     ...[worst(o, 'salinityHigh', 1), worst(o, 'phHigh', 2)],
   ],
-  'drill-power-cut.json': (o) => [first(o, 'phLow'), worst(o, 'phLow', 2), worst(o, 'phHigh', 2)],
+  'drill-power-cut.json': (o) => [
+    ...[first(o, 'oxygenLow'), first(o, 'oxygenHarm')],
+    ...[first(o, 'phLow'), worst(o, 'phLow', 2), worst(o, 'phHigh', 2)],
+  ],
   'drill-strong-mix.json': (o) => [first(o, 'phHigh'), worst(o, 'phHigh', 2)],
   'drill-doser-stuck.json': (o) => [
     ...[first(o, 'alkalinityHigh'), dryAt(o, 'stock1')],

@@ -21,6 +21,8 @@ const LEAST_CHALK_DKH = 0.02;
 /** Peaks nearer than a probe can tell are the same. */
 const SAME_PH = 0.02;
 const EVERY_H = 3;
+/** Times nearer than anyone can act on are the same. */
+const SAME_H = 5 / 60;
 
 const otherEnd = (scenario: Scenario, outcome: DrillOutcome): OtherEnd => ({
   lines: outcome.lines,
@@ -32,32 +34,60 @@ const chalkDkh = ({ trace }: DrillOutcome): number =>
     .filter(({ role }) => role === 'chalk')
     .reduce((sum, { id }) => sum - readLedger(trace, id).at(-1)!, 0);
 
+const isPowerCut = ({ kind }: Scenario['faults'][number]): boolean => kind === 'powerCut';
+
+/** A power cut under a closed lid: not even a still surface lets anything in. */
+const withoutAir = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  faults: scenario.faults.map((fault) => (isPowerCut(fault) ? { ...fault, gasPercent: 0 } : fault)),
+});
+
 const lasts = ({ kind }: Scenario['faults'][number]): boolean => faultKinds[kind].lasts;
 
-/** The same failure at every third hour of the day: the hour at which pH goes highest. */
-async function worstStart(
+interface WorstStarts {
+  readonly worst: { readonly clockHour: number; readonly peakPh: number };
+  /** Undefined when oxygen is never taken below the keeper's line. */
+  readonly soonest: { readonly clockHour: number; readonly afterH: number } | undefined;
+}
+
+/** Hours from the failure until oxygen is below the keeper's line; undefined when it never is. */
+function oxygenAfterH({ lines }: DrillOutcome, fromH: number): number | undefined {
+  const { firstH, already } = lineOf(lines, 'oxygenLow');
+  return firstH === undefined || already ? undefined : firstH - fromH;
+}
+
+/**
+ * The same failure at every third hour of the day: the hour at which pH goes highest, and the one
+ * at which oxygen is short soonest.
+ */
+async function worstStarts(
   scenario: Scenario,
   options: SimulationOptions,
   pause: () => Promise<boolean>,
-): Promise<{ clockHour: number; peakPh: number } | undefined> {
-  let worst: { clockHour: number; peakPh: number } | undefined;
+): Promise<WorstStarts | undefined> {
+  let worst: WorstStarts['worst'] | undefined;
+  let soonest: WorstStarts['soonest'];
   for (let later = 0; later < 24; later += EVERY_H) {
     const moved = shifted(scenario, later);
     // A failure moved by most of a day is followed as long as it was.
-    const { lines } = runDrill({ ...moved, days: scenario.days + later / 24 }, options);
-    const peakPh = lineOf(lines, 'phHigh').worst;
+    const outcome = runDrill({ ...moved, days: scenario.days + later / 24 }, options);
+    const peakPh = lineOf(outcome.lines, 'phHigh').worst;
     const { clockHour } = scenario.start;
     const hour = (clockHour + firstFaultH(moved)) % 24;
     if (!worst || peakPh > worst.peakPh) worst = { clockHour: hour, peakPh };
+    const afterH = oxygenAfterH(outcome, firstFaultH(moved));
+    if (afterH !== undefined && !(soonest && soonest.afterH <= afterH)) {
+      soonest = { clockHour: hour, afterH };
+    }
     if (!(await pause())) return undefined;
   }
-  return worst;
+  return worst && { worst, soonest };
 }
 
 /**
  * A drill and the ends of what it may be. The failure as set, without chalk, leads; then chalk at
- * once, nobody noticing, and the worst hour of the day. `pause` lets messages in between two runs
- * and says whether the answer is still wanted.
+ * once, nobody noticing, no air at the surface, and the worst hours of the day. `pause` lets
+ * messages in between two runs and says whether the answer is still wanted.
  */
 export async function rehearse(
   asked: Scenario,
@@ -82,12 +112,20 @@ export async function rehearse(
     ? otherEnd(scenario, runDrill({ ...scenario, faults }, options))
     : undefined;
   if (!(await pause())) return undefined;
-  const worst = await worstStart(scenario, options, pause);
-  if (!worst) return undefined;
+  const closed = scenario.faults.some(isPowerCut)
+    ? otherEnd(scenario, runDrill(withoutAir(scenario), options))
+    : undefined;
+  if (!(await pause())) return undefined;
+  const starts = await worstStarts(scenario, options, pause);
+  if (!starts) return undefined;
+  const { worst, soonest } = starts;
+  const asSetH = oxygenAfterH(outcome, firstFaultH(scenario)) ?? Infinity;
   const isWorse = worst.peakPh > lineOf(outcome.lines, 'phHigh').worst + SAME_PH;
   return {
     outcome,
     leftAlone,
+    closed,
+    soonest: soonest && soonest.afterH < asSetH - SAME_H ? soonest : undefined,
     chalk: chalkDkh(chalked) > LEAST_CHALK_DKH ? otherEnd(scenario, chalked) : undefined,
     worst: isWorse ? worst : undefined,
   };
