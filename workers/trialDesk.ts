@@ -8,7 +8,7 @@ import { TrialRun, type Run } from './engine/run';
 import { settling } from './engine/settle';
 import { sampledOptions } from './engine/sampledOptions';
 import type { GasSolution } from './studies/solveGas';
-import { whatDidIt, type Effect } from './studies/whatDidIt';
+import type { Effect } from './studies/whatDidIt';
 
 /** What a trial gives, as it crosses the border; the trace's buffer is handed over, not copied. */
 export type TrialOutcome = Outcome;
@@ -46,7 +46,10 @@ export class TrialDesk {
     to: Scenario,
   ): Promise<Answer<readonly Effect[]>> {
     this.latest.set(key, job);
-    return answering(() => whatDidIt(from, to, (plan) => this.runInSlices(key, job, plan)));
+    return answering(async () => {
+      const { whatDidIt } = await import('./studies/whatDidIt');
+      return whatDidIt(from, to, (plan) => this.runInSlices(key, job, plan));
+    });
   }
 
   /** Undefined when a newer job on the same key, or a cancel, ended it. */
