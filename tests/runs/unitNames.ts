@@ -1,6 +1,6 @@
 const units =
   /(^hours|^days|^dkh|H|Days?|Dkh|DkhPerDay|PhNbs|PhPerH|MgPerL|Practical|C|OmegaAragonite|L|GPerL|G|Hour|Ml|Share)$/;
-const ofColumns = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g)$/;
+const ofColumns = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g|pct)$/;
 /** Counts and pure numbers; and what stands beside its `unit`, or is a scenario's own. */
 const withoutUnit = ['light', 'flags', 'odds', 'standardised', 'seed', 'members', 'dailyTests'];
 const ownUnits = ['scenario', 'readings', 'estimates', 'habits'];
