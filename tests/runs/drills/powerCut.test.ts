@@ -82,6 +82,9 @@ describe('the temperature in a power cut', () => {
   it('takes a time constant from volume and surface: a box of glass under open water', () => {
     // By hand: 300 L under 0.5 m² is 0.6 m deep, 2.197 m² of glass at 5 W, 0.5 m² of water at 20 W.
     expect(estimatedCoolingHours(tank)).toBeCloseTo((4080 * 300) / (10.985 + 10) / 3600, 2);
+    // 12 L are no wider than 1.5 faces of a cube, 0.0786 m²: 0.153 m deep, 0.2499 m² of glass.
+    const pico = { ...tank, tank: { ...tank.tank, volumeL: 12 } };
+    expect(estimatedCoolingHours(pico)).toBeCloseTo((4080 * 12) / (1.2497 + 1.5724) / 3600, 2);
     const hours = estimatedCoolingHours(tank);
     expect(at({ cooling: 'estimated' }, 6)).toBeCloseTo(26 - 8 * (1 - Math.exp(-6 / hours)), 9);
   });
