@@ -44,7 +44,12 @@ export class Drill {
   }
 
   get scenario(): Scenario {
-    return { ...this.plan.scenario, ...this.kept, responses: [] };
+    const { clockHour } = this.plan.scenario.start;
+    // What was to break at an hour before this plan begins breaks on the morning after.
+    const faults = this.kept.faults.map((fault) =>
+      fault.day === 1 && fault.hour < clockHour ? { ...fault, day: 2 } : fault,
+    );
+    return { ...this.plan.scenario, ...this.kept, faults, responses: [] };
   }
   /** What a field of a form asks for. */
   get selected(): PlanOnBench {

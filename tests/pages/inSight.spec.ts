@@ -48,7 +48,7 @@ for (const viewport of sizes) {
   }) => {
     await page.setViewportSize(viewport);
     await page.goto('/');
-    await expect(page.locator('.stamp')).toHaveText('outside from day 11');
+    await expect(page.locator('.stamp')).toHaveText('alkalinity outside from day 11');
     const bottom = async (selector: string) => {
       const box = (await page.locator(selector).first().boundingBox())!;
       return box.y + box.height;

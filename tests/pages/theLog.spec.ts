@@ -75,7 +75,9 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
   await expect(columns).toHaveCount(0);
   await work.click();
   await expect(columns).toHaveCount(3, { timeout: 30_000 });
-  await expect(page.getByText(/^First from 7\.\d to 8\.5 dKH/)).toBeVisible({ timeout: 30_000 });
+  await expect(
+    page.getByText(/^Start the plan’s dosing today\. Besides it, from 7\.\d to 8\.5 dKH/),
+  ).toBeVisible({ timeout: 30_000 });
   await page.getByRole('button', { name: 'Make the card' }).first().click();
   const card = page.getByRole('article', { name: 'Dose card' });
   await expect(card).toContainText('inside 7–11');

@@ -17,7 +17,7 @@ export const de: Words<typeof en> = {
   verdict: {
     title: 'Urteil',
     stampInside: 'innerhalb bis zum Ende',
-    stampOutside: (day) => `außerhalb ab Tag ${day}`,
+    stampOutside: (what, day) => `${what} außerhalb ab Tag ${day}`,
     stampStops: (day) => `endet an Tag ${day}`,
     why: 'Warum, und was sonst bekannt ist',
     beingWorkedOut: 'wird gerade gerechnet …',

@@ -14,7 +14,7 @@ export const en = {
   verdict: {
     title: 'Verdict',
     stampInside: 'inside to the end',
-    stampOutside: (day: string) => `outside from day ${day}`,
+    stampOutside: (what: string, day: string) => `${what} outside from day ${day}`,
     stampStops: (day: string) => `stops on day ${day}`,
     why: 'Why, and what else is known',
     beingWorkedOut: 'is being worked out…',

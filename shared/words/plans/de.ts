@@ -18,10 +18,9 @@ export const de: Words<typeof en> = {
       'Dosen werden am simulierten Becken probiert: drei Wege, jeder über Wochen nachgespielt. Das dauert einige Sekunden …',
     progress: 'Pläne werden ausgearbeitet',
     stop: 'Anhalten',
-    forUse: (use, by, target) =>
-      `Für ${use} ± ${by} dKH am Tag, ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
+    forUse: (use, by, target) => `Für ${use} ± ${by} dKH am Tag, um ${target} dKH zu halten.`,
     forTypedUse: (use, by, target) =>
-      `Für ${use} ± ${by} dKH am Tag, auf der Werkbank eingetippt und auf ein Fünftel genau angenommen: Das Messbuch sagt es noch nicht. Ab dem Tag, an dem das Wasser bei ${target} dKH steht.`,
+      `Für ${use} ± ${by} dKH am Tag, um ${target} dKH zu halten. Diesen Verbrauch hat niemand gemessen: Es ist der der Werkbank, auf ein Fünftel genau angenommen. Messen Sie mehr, bevor Sie ihm trauen.`,
     trouble: (why) => `Es ließ sich kein Plan machen: ${why}`,
     before: 'Bevor Sie mischen',
     gettingThere: (plan) => `Der Weg dorthin: ${plan}`,
@@ -60,6 +59,8 @@ export const de: Words<typeof en> = {
     nothing: 'Nichts.',
     ifStuck: (hour, ph, dkh) =>
       `Wenn die Nachfüllung hängt und der ganze Behälter hineinläuft (am schlimmsten um ${hour}:00): pH ${ph}, ${dkh} dKH.`,
+    ifPumpSticks: (name, dkh, high, minutes, ml, days) =>
+      `Bleibt die Pumpe von „${name}“ hängen, überschreitet die Alkalinität Ihre ${high} dKH nach ${minutes} min Laufzeit und endet bei ${dkh} dKH, wenn die Flasche leer ist. Nie mehr als ${ml} mL (${days} Tage Dosierung) hinein, dann bleibt selbst das darunter.`,
     rehearse: 'Proben',
     monthly: (all) => `Ein Monat verbraucht: ${all}.`,
     noneMonthly: 'Ein Monat verbraucht: nichts.',
@@ -72,12 +73,13 @@ export const de: Words<typeof en> = {
   },
   correction: {
     none: (now) => `Das Wasser steht bei ${now} dKH, wo es sein soll: keine Korrektur.`,
+    noReading: 'Noch keine Messung der Alkalinität: Die erste sagt, ob etwas zu korrigieren ist.',
     tooFast: (now, target, most) =>
       `Keine tägliche Dosis führt von ${now} auf ${target} dKH, ohne mehr als Ihre ${most} dKH am Tag zu bewegen: Beginnen Sie erst mit der Dosierung des Plans, und korrigieren Sie, wenn das Fallen aufgehört hat.`,
     rises: (now, target, days, largest) =>
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
-      `Zuerst von ${now} auf ${target} dKH: ${dose} am Tag, ${days === 1 ? '1 Tag' : `${days} Tage`} lang, in Süßwasser gelöst und jeden Morgen langsam hineingegossen.`,
+      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, in Süßwasser gelöst und langsam hineingegossen. Messen Sie vor dem ersten Guss und wieder an Tag 3, und gießen Sie nichts mehr, sobald es ${target} sind.`,
     raised: (largest, ph) =>
       `Die Alkalinität bewegt sich dann um höchstens ${largest} dKH am Tag; der pH erreicht höchstens ${ph}.`,
     grams: (grams, additive) => `${grams} g ${additive}`,

@@ -16,9 +16,9 @@ export const en = {
     progress: 'Plans are being worked out',
     stop: 'Stop',
     forUse: (use: string, by: string, target: string) =>
-      `For ${use} ± ${by} dKH a day, from the day the water stands at ${target} dKH.`,
+      `For ${use} ± ${by} dKH a day, to hold ${target} dKH.`,
     forTypedUse: (use: string, by: string, target: string) =>
-      `For ${use} ± ${by} dKH a day, typed on the bench and assumed to be right to a fifth: the log does not tell it yet. From the day the water stands at ${target} dKH.`,
+      `For ${use} ± ${by} dKH a day, to hold ${target} dKH. Nobody has measured that use: it is the bench’s, taken to be right to a fifth. Test more before you trust it.`,
     trouble: (why: string) => `No plan could be made: ${why}`,
     before: 'Before you mix',
     gettingThere: (plan: string) => `Getting there: ${plan}`,
@@ -57,6 +57,15 @@ export const en = {
     nothing: 'Nothing.',
     ifStuck: (hour: number, ph: string, dkh: string) =>
       `If the top-off sticks and all of the reservoir goes in (worst at ${hour}:00): pH ${ph}, ${dkh} dKH.`,
+    ifPumpSticks: (
+      name: string,
+      dkh: string,
+      high: string,
+      minutes: string,
+      ml: string,
+      days: string,
+    ) =>
+      `If the pump of “${name}” sticks on, alkalinity passes your ${high} dKH after ${minutes} min of running and ends at ${dkh} dKH with the bottle empty. Never more than ${ml} mL (${days} days of dosing) in it, and even that stays below.`,
     rehearse: 'Rehearse it',
     monthly: (all: string) => `A month uses up: ${all}.`,
     noneMonthly: 'A month uses up: nothing.',
@@ -69,12 +78,13 @@ export const en = {
   },
   correction: {
     none: (now: string) => `The water stands at ${now} dKH, where it should be: no correction.`,
+    noReading: 'No alkalinity reading yet: the first one says whether anything is to be corrected.',
     tooFast: (now: string, target: string, most: string) =>
       `No daily dose gets from ${now} to ${target} dKH without moving more than your ${most} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`,
     rises: (now: string, target: string, days: number, largest: string) =>
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
-      `First from ${now} to ${target} dKH: ${dose} a day for ${days === 1 ? '1 day' : `${days} days`}, dissolved in fresh water and poured in slowly each morning.`,
+      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved in fresh water and poured in slowly. Test before the first pour and again on day 3, and stop pouring when it reads ${target}.`,
     raised: (largest: string, ph: string) =>
       `Alkalinity then moves by at most ${largest} dKH in a day; pH peaks at ${ph}.`,
     grams: (grams: string, additive: string) => `${grams} g of ${additive}`,

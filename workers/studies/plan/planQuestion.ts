@@ -2,6 +2,8 @@ import { withNewestWater } from '../../../shared/log/newest';
 import type { Reading } from '../../../shared/log/reading';
 import type { Kit } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { settle } from '../../engine/settle';
+import { usualOptions } from '../../engine/simulation';
 import type { LogAnswer } from '../answerLog';
 import type { PlanQuestion } from './threePlans';
 
@@ -29,6 +31,9 @@ export function planQuestion(
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
     return { now: answer.now, targetDkh, giveOrTakeDkhPerDay, kit };
   }
-  const now = withNewestWater(plan, readings);
+  // The use was typed for the water that the plan begins with, whatever has been read since.
+  const { omegaReference } = settle(plan, usualOptions);
+  const newest = withNewestWater(plan, readings);
+  const now = { ...newest, start: { ...newest.start, omegaReference } };
   return { now, targetDkh, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay, kit };
 }
