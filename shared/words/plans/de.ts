@@ -84,8 +84,8 @@ export const de: Words<typeof en> = {
       `Die Alkalinität bewegt sich dann um höchstens ${largest} dKH am Tag; der pH erreicht höchstens ${ph}.`,
     grams: (grams, additive) => `${grams} g ${additive}`,
     doseNothing: 'dosieren Sie nichts',
-    goOn: (percent) =>
-      `dosieren Sie ${percent} % der Dosis weiter, denn ohne sie fiele sie schneller als Ihre Grenze am Tag`,
+    goOn: (percent, what) =>
+      `dosieren Sie ${percent} % der Dosis weiter (${what}), denn ohne sie fiele sie schneller als Ihre Grenze am Tag`,
     tooSlow: (now, target, meanwhile) =>
       `Zuerst von ${now} auf ${target} dKH: ${meanwhile}; sie kommt in zwei Monaten nicht dorthin. Wechseln Sie Wasser mit einem Salz, das weniger enthält.`,
     wait: (now, target, days, meanwhile, largest) =>
@@ -109,7 +109,7 @@ export const de: Words<typeof en> = {
     mixTopOff: (powder, litres, perLitre) =>
       `Nachfüllung: ${powder} in ${litres} L reines Wasser; danach ${perLitre} g für jeden Liter, den Sie auffüllen, nicht mehr. Absetzen lassen, die klare Flüssigkeit nehmen, den Behälter zugedeckt halten.`,
     doseTopOff: (litres, days) =>
-      `Die Nachfüllung ersetzt, was verdunstet, etwa ${litres} L am Tag; alle ${days} Tage auffüllen.`,
+      `Die Nachfüllung ersetzt, was verdunstet, etwa ${litres} L am Tag; ${days === 1 ? 'jeden Tag' : `alle ${days} Tage`} auffüllen.`,
     mixStock: (name, powders, litres) =>
       `Stammlösung „${name}“: ${powders}, mit reinem Wasser auf ${litres} L aufgefüllt.`,
     doseStock: (name, perDay, perHour) => `${name}: ${perDay} mL am Tag (${perHour} mL je Stunde).`,

@@ -89,8 +89,8 @@ export const en = {
       `Alkalinity then moves by at most ${largest} dKH in a day; pH peaks at ${ph}.`,
     grams: (grams: string, additive: string) => `${grams} g of ${additive}`,
     doseNothing: 'dose nothing',
-    goOn: (percent: number) =>
-      `go on with ${percent} % of the dose, since without any it would fall faster than your daily limit`,
+    goOn: (percent: number, what: string) =>
+      `go on with ${percent} % of the dose (${what}), since without any it would fall faster than your daily limit`,
     tooSlow: (now: string, target: string, meanwhile: string) =>
       `First from ${now} to ${target} dKH: ${meanwhile}; it does not get there within two months. Change water with a salt that holds less.`,
     wait: (now: string, target: string, days: string, meanwhile: string, largest: string) =>
@@ -114,7 +114,7 @@ export const en = {
     mixTopOff: (powder: string, litres: string, perLitre: string) =>
       `Top-off: ${powder} in ${litres} L of pure water; afterwards ${perLitre} g for each litre that you fill up, no more. Let it settle, take the clear liquid, keep a lid on it.`,
     doseTopOff: (litres: string, days: number) =>
-      `Top-off replaces what evaporates, about ${litres} L a day; refill every ${days} days.`,
+      `Top-off replaces what evaporates, about ${litres} L a day; refill ${days === 1 ? 'every day' : `every ${days} days`}.`,
     mixStock: (name: string, powders: string, litres: string) =>
       `Stock “${name}”: ${powders}, made up to ${litres} L with pure water.`,
     doseStock: (name: string, perDay: string, perHour: string) =>

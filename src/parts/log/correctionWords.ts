@@ -1,4 +1,5 @@
 import { wordFor } from '../../../shared/scenario/words';
+import type { Scenario } from '../../../shared/scenario/schema';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
 import type { Correction } from '../../client/outcome';
@@ -22,10 +23,22 @@ export function correctionSentence(found: Correction, nowDkh: number, targetDkh:
     }
     case 'wait': {
       const meanwhile =
-        found.shareOfDose > 0 ? told.goOn(Math.round(found.shareOfDose * 100)) : told.doseNothing;
+        found.shareOfDose > 0
+          ? told.goOn(Math.round(found.shareOfDose * 100), dosingOf(found.scenario))
+          : told.doseNothing;
       return found.days === undefined
         ? told.tooSlow(...way, meanwhile)
         : told.wait(...way, figure(found.days, 1), meanwhile, figure(found.largestDailyDkh, 2));
     }
   }
+}
+
+/** What goes on meanwhile, as a keeper mixes and sets it. */
+function dosingOf({ topOff, dosers }: Scenario): string {
+  const { dosing } = say;
+  const additive = topOff.gramsPerL > 0 ? topOff.additive : 'none';
+  return [
+    ...(additive === 'none' ? [] : [dosing.topOff(figure(topOff.gramsPerL, 2), wordFor(additive))]),
+    ...dosers.map(({ mlPerDay, name }) => dosing.doser(figure(mlPerDay, 1), name)),
+  ].join(', ');
 }
