@@ -18,7 +18,7 @@ for (const width of [1280, 390]) {
       });
       await page.getByRole('button', { name: 'Add a two-part pair' }).click();
       await page.getByRole('button', { name: 'Add a one-off addition' }).click();
-      await expect(page.getByRole('img')).toHaveCount(12);
+      await expect(page.getByRole('img')).toHaveCount(14);
       const { violations } = await new AxeBuilder({ page }).analyze();
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
     });

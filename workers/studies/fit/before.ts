@@ -34,3 +34,10 @@ export function beforesOf(parameters: readonly Parameter[], values: readonly num
     [usual],
   );
 }
+
+/** How wide a number is known before the log is read, whichever holds; undefined when nothing is. */
+export function widthBefore({ prior, mayRest }: Parameter): number | undefined {
+  if (!prior || !mayRest) return prior?.sigma;
+  const { at, odds } = mayRest;
+  return Math.sqrt((1 - odds) * prior.sigma ** 2 + odds * (1 - odds) * (prior.mean - at) ** 2);
+}

@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Observation } from './asItHappened';
+import { widthBefore } from './before';
 import { doubtsOf, type Doubt } from './doubts';
 import type { Square } from './leastSquares';
 import type { Model } from './model';
@@ -79,10 +80,10 @@ export function fitted({ model, values, slopes, settlement, converged }: Ingredi
   }));
   return {
     ...{ startAt: happened.startAt, endH: happened.endH, converged, spread, points },
-    estimates: parameters.map(({ id, title, unit, prior }, i) => ({
-      ...{ id, title, unit, value: best[i]! },
+    estimates: parameters.map((parameter, i) => ({
+      ...{ id: parameter.id, title: parameter.title, unit: parameter.unit, value: best[i]! },
       standardError: Math.sqrt(covariance[i]![i]!),
-      priorSigma: prior?.sigma,
+      priorSigma: widthBefore(parameter),
     })),
     past: pastOf(model, values, points, errors),
     now: nowOf(model, values, slopes, settlement),
