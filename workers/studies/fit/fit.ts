@@ -14,7 +14,7 @@ export type { Estimate, Fit, Now } from './fitted';
 
 /** Farther than this from the last look, in σ of a reading, the slopes are taken anew. */
 const FAR = 0.3;
-const MOST_LOOKS = 3;
+const MOST_LOOKS = 8;
 
 /** Matches the simulated tank to the log, and says how far each number is known. */
 export function fitLog(
