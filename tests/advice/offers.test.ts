@@ -20,7 +20,7 @@ it(
           expect(told).not.toMatch(/NaN|undefined|Infinity/);
         }
       }),
-      runsOf(80),
+      runsOf(120),
     );
     // Most logs of nowhere in particular leave nothing to offer; some must.
     expect(offered).toBeGreaterThan(3);

@@ -106,6 +106,24 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
   await expect(page.locator('.headline').first()).toContainText('Two-part pumps, 8.5 dKH');
 });
 
+test('the bench offers the newest reading, and a plan is rehearsed at its worst hour', async ({
+  page,
+}) => {
+  await enterSix(page);
+  await page.getByRole('link', { name: 'Bench' }).click();
+  const note = page.getByText(/Read last, on 6 March: 7\.5 dKH\. Trial A starts at 8\.5\./);
+  await expect(note).toBeVisible();
+  await page.getByRole('button', { name: 'Start from that water' }).click();
+  await expect(note).toBeHidden();
+  await expect(page.locator('.strip .readings')).toContainText('Trial A 7.50');
+  await page.getByRole('link', { name: 'Log', exact: true }).click();
+  await page.getByRole('button', { name: 'Work out three plans' }).click();
+  await page.getByRole('button', { name: 'Rehearse it' }).first().click({ timeout: 30_000 });
+  await expect(page.locator('.headline')).toContainText('pH peaks at');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await expect(page.locator('.moments')).toContainText('reservoir empty');
+});
+
 test('tanks keep their own logs and plans', async ({ page }) => {
   await enterSix(page);
   await page.getByRole('button', { name: 'Another tank' }).click();

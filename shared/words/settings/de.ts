@@ -64,6 +64,10 @@ export const de: Words<typeof en> = {
       `Kein Gasaustausch erklärt beide Werte in dieser Raumluft; am nächsten kommt ${readings}. Prüfen Sie das CO₂ des Raums und die Sonde (±0,1).`,
   },
   startFrom: (name) => `Mit dem Wasser von ${name} beginnen`,
+  fromReading: (date, read, name, start) =>
+    `Zuletzt gemessen, am ${date}: ${read} dKH. ${name} beginnt bei ${start}.`,
+  fromThatWater: 'Mit diesem Wasser beginnen',
+  gettingThere: 'Der Weg dorthin',
   startFromWhy:
     'Ein Versuch beginnt sonst, als liefe sein Plan schon seit Tagen. So beginnt er mit dem Wasser, das Sie jetzt haben, und zeigt, was die Änderung heute Nacht bewirkt.',
 };

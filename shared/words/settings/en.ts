@@ -62,6 +62,10 @@ export const en = {
       `No gas exchange explains both readings in this room air; the nearest gives ${readings}. Check the room's CO₂ and the probe (±0.1).`,
   },
   startFrom: (name: string) => `Start from the water of ${name}`,
+  fromReading: (date: string, read: string, name: string, start: string) =>
+    `Read last, on ${date}: ${read} dKH. ${name} starts at ${start}.`,
+  fromThatWater: 'Start from that water',
+  gettingThere: 'How to get there',
   startFromWhy:
     'A trial usually starts as if its plan had been running for days. This starts it from the water you have now, and shows what the change does tonight.',
 };

@@ -14,6 +14,8 @@ export type { Estimate, Fit, Now } from './fitted';
 
 /** Farther than this from the last look, in σ of a reading, the slopes are taken anew. */
 const FAR = 0.3;
+const LOOKS = 3;
+/** Where the plain fit found no rest there may be so many. */
 const MOST_LOOKS = 8;
 
 /** Matches the simulated tank to the log, and says how far each number is known. */
@@ -42,7 +44,7 @@ export function fitHappened(happened: Happened, options: SimulationOptions = usu
     );
     // Where readings disagree badly the plain fit may not come to rest; what follows still may.
     const atRest = moved.every((by) => by < FAR);
-    if (look === MOST_LOOKS || atRest) {
+    if (look === (converged ? LOOKS : MOST_LOOKS) || atRest) {
       return fitted({ model, values, slopes, settlement, converged: converged || atRest });
     }
     values = withinBounds(parameters, values, settlement.mean);
