@@ -110,7 +110,7 @@ test('the bench offers the newest reading, and a plan is rehearsed at its worst 
   page,
 }) => {
   await enterSix(page);
-  await page.getByRole('link', { name: 'Bench' }).click();
+  await page.getByRole('link', { name: 'Bench', exact: true }).click();
   const note = page.getByText(/Read last, on 6 March: 7\.5 dKH\. Trial A starts at 8\.5\./);
   await expect(note).toBeVisible();
   await page.getByRole('button', { name: 'Start from that water' }).click();

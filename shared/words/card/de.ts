@@ -41,6 +41,8 @@ export const de: Words<typeof en> = {
       'Eine Dosierpumpe läuft durch: ihren Stecker ziehen, dann testen; die Nachfüllung bleibt an, mit reinem Wasser, wenn sie dasselbe trug.',
     floor:
       'Nasser Boden: zuerst der Sicherungskasten, von trockenem Platz. Kein Strom: zuerst Wasser oder Luft bewegen; die Nachfüllung bleibt aus, bis der Stand normal ist. Heizer hängt: Stecker ziehen, höchstens 1 °C je Stunde.',
+    bottle: (ml, minutes, high) =>
+      `Nie mehr als ${ml} mL in der Karbonatflasche: Bleibt ihre Pumpe hängen, sind ${high} dKH in ${minutes} min überschritten.`,
     bottles: 'Eine von zwei Flaschen leer: auch die andere anhalten.',
     dump: (ph, high) =>
       `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}, über Ihren ${high}: zwei unabhängige, geprüfte Abschaltungen an seiner Pumpe, und nie voller gefüllt, als diese Karte sagt.`,

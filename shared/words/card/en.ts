@@ -37,6 +37,8 @@ export const en = {
       'A dosing pump runs on: unplug that one, then test; the top-off stays on, with plain water if it carried the same.',
     floor:
       'Wet floor: breaker first, from a dry place. No power: move water or air first; the top-off stays off until the level is normal. Heater stuck: unplug it, 1 °C an hour at most.',
+    bottle: (ml: string, minutes: string, high: string) =>
+      `Never more than ${ml} mL in the carbonate bottle: if its pump sticks, ${high} dKH is passed in ${minutes} min.`,
     bottles: 'One of two bottles empty: stop the other too.',
     dump: (ph: string, high: string) =>
       `All of the reservoir at once would bring pH ${ph}, above your ${high}: two independent stops on its pump, tested, and it is never filled fuller than this card says.`,

@@ -79,7 +79,7 @@ export const de: Words<typeof en> = {
     rises: (now, target, days, largest) =>
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
-      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, in Süßwasser gelöst und langsam hineingegossen. Messen Sie vor dem ersten Guss und wieder an Tag 3, und gießen Sie nichts mehr, sobald es ${target} sind.`,
+      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie vor dem ersten Guss und an Tag 3; Schluss bei ${target}.`,
     raised: (largest, ph) =>
       `Die Alkalinität bewegt sich dann um höchstens ${largest} dKH am Tag; der pH erreicht höchstens ${ph}.`,
     grams: (grams, additive) => `${grams} g ${additive}`,

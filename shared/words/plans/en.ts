@@ -84,7 +84,7 @@ export const en = {
     rises: (now: string, target: string, days: number, largest: string) =>
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
-      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved in fresh water and poured in slowly. Test before the first pour and again on day 3, and stop pouring when it reads ${target}.`,
+      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Test before the first pour and on day 3; stop at ${target}.`,
     raised: (largest: string, ph: string) =>
       `Alkalinity then moves by at most ${largest} dKH in a day; pH peaks at ${ph}.`,
     grams: (grams: string, additive: string) => `${grams} g of ${additive}`,

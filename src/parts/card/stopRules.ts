@@ -1,11 +1,13 @@
 import { figure } from '../../../shared/words/figure';
+import { bottleDumps } from '../../../shared/recipe/bottleDump';
 import { say } from '../../../shared/words/card';
 import type { Scenario } from '../../../shared/scenario/schema';
 
 const { stops, cautions } = say;
 
 /** When to stop, drawn from this tank's own limits and no others. */
-export function stopRules({ limits, topOff, dosers }: Scenario): string[] {
+export function stopRules(scenario: Scenario): string[] {
+  const { limits, topOff, dosers } = scenario;
   const low = figure(limits.alkalinityLowDkh);
   const high = figure(limits.alkalinityHighDkh);
   const salinity = [limits.salinityLowPractical, limits.salinityHighPractical] as const;
@@ -16,6 +18,9 @@ export function stopRules({ limits, topOff, dosers }: Scenario): string[] {
     stops.salinity(figure(salinity[0]), figure(salinity[1])),
     ...(topOff.reservoirL === 0 ? [] : [stops.topOff]),
     ...(dosers.length > 0 ? [stops.doser, stops.bottles] : []),
+    ...bottleDumps(scenario).map(({ fillL, minutes }) =>
+      stops.bottle(String(Math.floor(fillL * 1000)), String(Math.floor(minutes)), high),
+    ),
     stops.floor,
   ];
 }
