@@ -51,8 +51,8 @@ export class LogDesk {
     wanted: Wanted,
   ): Promise<Answer<Offered>> {
     return answering(async () => {
-      const question = planQuestion(plan, log, known, wanted);
-      const options = await sampledOptions(question.now, PLAN_DAYS + 2);
+      const options = await sampledOptions(plan, PLAN_DAYS + 2);
+      const question = planQuestion(plan, log, known, wanted, options);
       return { question, offers: offers(question, options) };
     });
   }

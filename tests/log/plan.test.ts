@@ -10,6 +10,7 @@ import { lineOf } from '../../shared/verdict/lineResult';
 import { correctionSentence } from '../../src/parts/log/correctionWords';
 import { run } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
+import { LogDesk } from '../../workers/logDesk';
 import { threePlans } from '../../workers/studies/plan/threePlans';
 import { patience, runsOf } from '../laws/size';
 
@@ -65,6 +66,18 @@ describe('plans', () => {
     const atSeven = gramsForDkh('sodiumCarbonate', 1, 300);
     expect(grams / atSeven).toBeGreaterThan(1.08);
     expect(grams / atSeven).toBeLessThan(1.35);
+  });
+
+  it('are made from one reading of a tank with a season, which only samples can tell', async () => {
+    const plan = tankOf({
+      ...{ volumeL: 300, use: 1, share: 1, kLa: 2, tempC: 25.5 },
+      ...{ target: 8.5, now: 8.5, giveOrTake: 0.05 },
+    });
+    const season = { ...plan, evaporation: { ...plan.evaporation, factor: '1 + 0.2 * sin(day)' } };
+    const readings = [{ at: '2026-11-26T13:00', alkalinityDkh: 7.9 }];
+    const asked = await new LogDesk().plans(season, readings, undefined, { targetDkh: 8.5 });
+    if (asked.kind !== 'done') throw new Error(JSON.stringify(asked));
+    expect(asked.value.offers.some(({ offered }) => offered)).toBe(true);
   });
 
   it('are valid plans at the ends of what may be typed', () => {

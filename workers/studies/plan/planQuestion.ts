@@ -3,7 +3,7 @@ import type { Reading } from '../../../shared/log/reading';
 import type { Kit } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { settle } from '../../engine/settle';
-import { usualOptions } from '../../engine/simulation';
+import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import type { LogAnswer } from '../answerLog';
 import type { PlanQuestion } from './threePlans';
 
@@ -26,13 +26,14 @@ export function planQuestion(
   readings: readonly Reading[],
   answer: Pick<LogAnswer, 'now' | 'useNow'> | string | undefined,
   { targetDkh, kit = NO_KIT }: Wanted,
+  options: SimulationOptions = usualOptions,
 ): PlanQuestion {
   if (typeof answer === 'object') {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
     return { now: answer.now, targetDkh, giveOrTakeDkhPerDay, kit };
   }
   // The use was typed for the water that the plan begins with, whatever has been read since.
-  const { omegaReference } = settle(plan, usualOptions);
+  const { omegaReference } = settle(plan, options);
   const newest = withNewestWater(plan, readings);
   const now = { ...newest, start: { ...newest.start, omegaReference } };
   return { now, targetDkh, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay, kit };
