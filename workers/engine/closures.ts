@@ -13,16 +13,14 @@ import type { Books } from './books';
 type Accounted = TrackedElement | 'O';
 type Totals = Map<Accounted, { sum: number; size: number }>;
 
-function add(totals: Totals, element: Accounted, count: number, amount: number): void {
-  const total = totals.get(element) ?? { sum: 0, size: 0 };
-  total.sum += count * amount;
-  total.size += Math.abs(count * amount);
-  totals.set(element, total);
-}
-
-function addTo(totals: Totals, elements: Composition, amount: number): void {
-  for (const [element, count] of Object.entries(elements) as [TrackedElement, number][]) {
-    add(totals, element, count, amount);
+/** What an account holds of each element, and of oxygen by what it would still take of it. */
+function addTo(totals: Totals, elements: Composition, demand: number, amount: number): void {
+  const counts = { ...elements, O: -2 * demand };
+  for (const [element, count] of Object.entries(counts) as [Accounted, number][]) {
+    const total = totals.get(element) ?? { sum: 0, size: 0 };
+    total.sum += count * amount;
+    total.size += Math.abs(count * amount);
+    totals.set(element, total);
   }
 }
 
@@ -35,14 +33,12 @@ function elementTotals(books: Books): Totals {
   for (let offset = 0; offset < poolOffset; offset += BLOCK_SIZE) {
     for (const id of dissolvedIds) {
       const amount = exactly(books, offset + indexOf[id]);
-      addTo(totals, dissolved[id].elements, amount);
-      add(totals, 'O', -2 * (books.demand[id] ?? 0), amount);
+      addTo(totals, dissolved[id].elements, books.demand[id] ?? 0, amount);
     }
   }
   poolIds.forEach((id, i) => {
     const amount = exactly(books, poolOffset + i);
-    addTo(totals, pools[id].elements, amount);
-    add(totals, 'O', -2 * (books.demand[id] ?? 0), amount);
+    addTo(totals, pools[id].elements, books.demand[id] ?? 0, amount);
   });
   return totals;
 }

@@ -65,7 +65,7 @@ function withPowerCuts(scenario: Scenario, tempC: (timeH: number) => number) {
 }
 
 /** Air outdoors, ppm (from memory: about 420 to 430). */
-const OUTDOOR_PPM = 425;
+export const OUTDOOR_PPM = 425;
 
 /** The air that the water meets: that of the room, or in part what a skimmer draws from outside. */
 function withOutsideAir({ gas }: Scenario, ppm: (timeH: number) => number) {

@@ -1,4 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
+import { OUTDOOR_PPM } from '../../engine/weather';
 import type { Watch } from './breaches';
 import { judged, type Judged, type Refusal } from './offered';
 import type { Way } from './ways';
@@ -27,7 +28,6 @@ export interface Refused {
 const ASIDE = [0.25, 0.5, 1];
 /** Shares of what the consumption is known to, and of the room's CO2, that are tried. */
 const SURER = [0.75, 0.5, 0.25, 0.1];
-const OUTSIDE_PPM = 420;
 const FRESHER = [0.5, 0.25, 0];
 
 const does = ({ refusal }: Judged) => refusal === undefined;
@@ -55,7 +55,7 @@ function freshAir(
   if (refusal.kind !== 'breach' || refusal.breach.id !== 'phLow') return undefined;
   const { co2Ppm } = way.scenario.room;
   for (const share of FRESHER) {
-    const ppm = twoDigits(OUTSIDE_PPM + share * (co2Ppm - OUTSIDE_PPM));
+    const ppm = twoDigits(OUTDOOR_PPM + share * (co2Ppm - OUTDOOR_PPM));
     if (ppm >= co2Ppm) continue;
     const { scenario } = solved({ co2Ppm: ppm });
     if (does(judged(watch, scenario, giveOrTakeDkhPerDay)))
