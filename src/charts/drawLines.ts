@@ -35,9 +35,11 @@ export function drawLines(
     (point) => point.x,
     (point) => y(point.y),
   ).context(context);
-  const ribbon = area<number>()
-    .x((row) => x(row))
-    .context(context);
+  const ribbon = area<{ x: number; range: [number, number] }>(
+    (day) => day.x,
+    (day) => y(day.range[0]),
+    (day) => y(day.range[1]),
+  ).context(context);
 
   const inside = (fromY: number, toY: number, draw: () => void) => {
     context.save();
@@ -56,13 +58,12 @@ export function drawLines(
     context.stroke();
   };
   const fill = (values: Float64Array) => {
-    const { low, high } = dayRange(values);
     const [from, to] = rowsIn(window, values.length);
     const days = Math.ceil((to - from) / 24);
     const rows = Array.from({ length: days + 1 }, (_, i) => Math.min(to, from + 24 * i));
     context.beginPath();
     context.globalAlpha = RIBBON_ALPHA;
-    ribbon.y0((row) => y(low[row]!)).y1((row) => y(high[row]!))(rows);
+    ribbon(rows.map((row) => ({ x: x(row), range: dayRange(values, row) })));
     context.fill();
     context.globalAlpha = 1;
   };

@@ -1,7 +1,7 @@
 import { say } from '../../shared/words/charts';
 import { limitBands, type LimitId } from '../../shared/scenario/limitBands';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { ColumnId } from '../../shared/trace/columns';
+import { HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
 import { conversionOf, type DisplayUnits } from '../../shared/units/display';
 import { withDecimal } from '../../shared/units/format';
 import { phText } from '../../shared/verdict/texts';
@@ -13,6 +13,8 @@ export interface ChartKind {
   readonly unit: string;
   readonly least: number;
   readonly limit?: LimitId | 'oxygen';
+  /** Beyond this nothing is told but that it is beyond. */
+  readonly highest?: number;
   readonly format: (value: number) => string;
 }
 
@@ -30,7 +32,15 @@ export const chartKinds: readonly ChartKind[] = [
     limit: 'alkalinity',
     format: digits(2),
   },
-  { column: 'ph_nbs', title: say.ph, unit: 'NBS', least: 0.4, limit: 'ph', format: phText },
+  {
+    column: 'ph_nbs',
+    title: say.ph,
+    unit: 'NBS',
+    least: 0.4,
+    limit: 'ph',
+    highest: HIGHEST_PH_NBS,
+    format: phText,
+  },
   {
     column: 'calcium_mg_l',
     title: say.calcium,
@@ -108,11 +118,15 @@ export function inUnits(kind: ChartKind, display: DisplayUnits) {
   const { unit, out, moreDigits } = conversionOf(kind.unit, display);
   const digitsOf = (kind.format(1.23456).split('.')[1] ?? '').length;
   const same = unit === kind.unit;
+  // A little beyond, so that it is written as beyond.
+  const most = kind.highest === undefined ? undefined : kind.highest + 0.001;
+  const told = (values: Float64Array) =>
+    most === undefined ? values : values.map((value) => Math.min(value, most));
   return {
     ...kind,
     unit,
     least: same ? kind.least : Math.abs(out(35 + kind.least) - out(35)),
-    shown: (values: Float64Array) => (same ? values : values.map(out)),
+    shown: (values: Float64Array) => (same ? told(values) : told(values).map(out)),
     bound: out,
     format: (value: number) =>
       withDecimal(

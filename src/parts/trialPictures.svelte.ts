@@ -1,4 +1,4 @@
-import { HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
+import type { ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import { assumptionsOf } from '../charts/assumptionsIn';
 import type { Series } from '../charts/chartScales';
@@ -78,10 +78,7 @@ export class TrialPictures {
         label: name,
         className: ink.className,
         dash: ink.dash,
-        values:
-          kind.column === 'ph_nbs'
-            ? readColumn(trace, 'ph_nbs').map((ph) => Math.min(ph, HIGHEST_PH_NBS + 0.001))
-            : kind.shown(readColumn(trace, kind.column)),
+        values: kind.shown(readColumn(trace, kind.column)),
       })),
     };
   }
