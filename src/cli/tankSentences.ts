@@ -8,7 +8,9 @@ import {
   slopeSentence,
   useSentence,
 } from '../parts/log/answerWords';
-import { correctionSentence } from '../parts/log/correctionWords';
+import { gettingThere } from '../parts/log/correctionWords';
+import { bottleDumps } from '../../shared/recipe/bottleDump';
+import { bottleSentence } from '../parts/log/bottleWords';
 import { promiseOf } from '../parts/log/promiseWords';
 import type { Offer } from '../../workers/studies/plan/offers';
 import type { TankAnswer } from './tankAnswer';
@@ -32,17 +34,18 @@ export function logSentences({ answer, plan, counted }: TankAnswer): string[] {
   ].filter((text) => text !== '');
 }
 
+const stuckPumps = ({ scenario }: Offer): string[] =>
+  bottleDumps(scenario).map((bottle) => bottleSentence(bottle, scenario));
+
 /** A plan, what it promises, and how it is mixed and dosed when it is offered. */
 export const planSentences = (offer: Offer): string[] => [
   `${offer.title}. ${promiseOf(offer)}`,
-  ...(offer.offered ? [...offer.recipe.mix, ...offer.recipe.dose] : []),
+  ...(offer.offered ? [...offer.recipe.mix, ...offer.recipe.dose, ...stuckPumps(offer)] : []),
 ];
 
 /** How the water gets to the target before the chosen plan holds it. */
-export const firstSentence = ({ correction, plans }: TankAnswer): string => {
-  const { now, targetDkh } = plans.question;
-  return correctionSentence(correction, now.tank.alkalinityDkh, targetDkh);
-};
+export const firstSentence = ({ correction, plans, counted }: TankAnswer): string =>
+  gettingThere(correction, plans.question, counted.readings);
 
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {

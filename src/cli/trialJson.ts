@@ -21,6 +21,8 @@ const drillJson = (scenario: Scenario, answer: DrillAnswer) => ({
   timeline: timelineOf(scenario, answer.outcome).map(({ timeH, text }) => ({ timeH, text })),
   switchings: answer.outcome.switchings,
   chalkAtOnce: otherEnd(answer.chalk),
+  noAirAtAll: otherEnd(answer.closed),
+  oxygenShortSoonest: answer.soonest,
   leftAlone: otherEnd(answer.leftAlone),
   worstHour: answer.worst && {
     clockHour: answer.worst.clockHour,

@@ -1,10 +1,21 @@
+import type { Reading } from '../../../shared/log/reading';
 import { wordFor } from '../../../shared/scenario/words';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
-import type { Correction } from '../../client/outcome';
+import type { Correction, Offered } from '../../client/outcome';
 
 const told = say.correction;
+
+/** How this tank gets there first; without a reading nobody knows whether anything is to be done. */
+export const gettingThere = (
+  found: Correction,
+  { now, targetDkh }: Offered['question'],
+  readings: readonly Reading[],
+): string =>
+  readings.some(({ alkalinityDkh }) => alkalinityDkh !== undefined)
+    ? correctionSentence(found, now.tank.alkalinityDkh, targetDkh)
+    : told.noReading;
 
 /** How the water gets from what it is to the target, in a sentence or two. */
 export function correctionSentence(found: Correction, nowDkh: number, targetDkh: number): string {
