@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
+import { axeFindsNothing, looks } from './axe';
 
 test.setTimeout(180_000);
 
@@ -77,10 +77,7 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
   expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined/);
 });
 
-for (const [width, colorScheme] of [
-  [1280, 'light'],
-  [390, 'dark'],
-] as const) {
+for (const { width, colorScheme } of looks) {
   test(`axe finds nothing on the drills at ${width} wide, ${colorScheme}; nothing is too wide`, async ({
     page,
   }) => {
@@ -93,8 +90,7 @@ for (const [width, colorScheme] of [
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    await axeFindsNothing(page);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide).toBeLessThanOrEqual(width);
   });

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { axeFindsNothing } from './axe';
 
 test.use({ locale: 'de-DE' });
 test.setTimeout(240_000);
@@ -32,11 +32,6 @@ async function isGerman(page: Page) {
   expect(found.filter((line) => !BOTH.test(line))).toEqual([]);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(wide).toBeLessThanOrEqual(page.viewportSize()!.width);
-}
-
-async function axeFindsNothing(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
 }
 
 for (const width of [1280, 390]) {

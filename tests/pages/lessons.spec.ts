@@ -1,10 +1,10 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { valueAt } from '../../shared/scenario/change';
 import { quantityAt } from '../../shared/scenario/fields';
 import { statedAt } from '../../src/lessons/fill';
 import { lessonList } from '../../src/lessons/lessonList';
 import { runsAt } from '../runs/lessons/runsAt';
+import { axeFindsNothing, looks } from './axe';
 
 async function toTheEnd(page: Page, right: string) {
   await page.getByLabel(right).check();
@@ -88,17 +88,13 @@ test('the printed sheet holds a page for the class and one for the teacher', asy
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
 });
 
-for (const [width, colorScheme] of [
-  [1280, 'light'],
-  [390, 'dark'],
-] as const) {
+for (const { width, colorScheme } of looks) {
   test(`axe finds nothing in the lessons at ${width} wide, ${colorScheme}`, async ({ page }) => {
     test.setTimeout(120_000);
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme });
     const clean = async () => {
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      await axeFindsNothing(page);
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(wide).toBeLessThanOrEqual(width);
     };

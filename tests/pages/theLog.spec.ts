@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
+import { axeFindsNothing, looks } from './axe';
 
 const SIX = ['8.4', '8.1', '8,2', '7.8', '7.7', '7.5'];
 
@@ -41,10 +41,7 @@ test('six readings go in, consumption and its uncertainty come out, and all stay
   await expect(page.getByRole('row', { name: /5 March/ })).toContainText('7.75');
 });
 
-for (const [width, colorScheme] of [
-  [1280, 'light'],
-  [390, 'dark'],
-] as const) {
+for (const { width, colorScheme } of looks) {
   test(`axe finds nothing on the log at ${width} wide, ${colorScheme}`, async ({ page }) => {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme });
@@ -56,8 +53,7 @@ for (const [width, colorScheme] of [
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    await axeFindsNothing(page);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide).toBeLessThanOrEqual(width);
   });
@@ -92,8 +88,7 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
     expect(pdf).toContain(box);
     expect(pdf).toMatch(/\/Count 1\b/);
   }
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  await axeFindsNothing(page);
   const [file] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save the card as a file' }).click(),
