@@ -1,6 +1,7 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import './app.css';
+import './desk.css';
 import { offline } from './state/offline.svelte';
 
 mount(App, { target: document.getElementById('app')! });
