@@ -31,6 +31,10 @@ export function assertInRange(view: TankView, startVolumeL: number): void {
   throw new LeftRange(timeH, dry ? say.noWater(...told) : say.tooSalty(...told));
 }
 
+/** What switches or reacts so often that the trial would never end. */
+export const tooManySteps = (timeH: number, steps: number): LeftRange =>
+  new LeftRange(timeH, say.neverEnds(timeH.toFixed(1), String(Math.round(steps))));
+
 /** A solver's complaint as the end of a trial, said to the keeper. */
 export function leftRangeBy(error: unknown, timeH: number): unknown {
   if (!(error instanceof RangeError) || error instanceof LeftRange) return error;

@@ -6,7 +6,7 @@ import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
 import type { Plan } from './compile';
 import { Flows } from './flows';
-import { assertInRange, leftRangeBy } from './leftRange';
+import { assertInRange, leftRangeBy, tooManySteps } from './leftRange';
 import { scaleOverdraw } from './overdraw';
 import { Oxygen } from './oxygen';
 import { plantDoor } from './plantDoor';
@@ -34,6 +34,8 @@ export const usualOptions: SimulationOptions = { toleranceUmolPerKg: 0.02 };
 
 /** No step may take more of the water than this share. */
 const WATER_SHARE = 0.05;
+/** More in one hour is a plan that cannot be followed; an hour of thirty busy pumps takes 2,000. */
+const MOST_STEPS_PER_H = 20_000;
 
 /** A tank that moves through time: steps under error control that land exactly on every switch. */
 export class Simulation {
@@ -96,8 +98,12 @@ export class Simulation {
 
   /** Moves on to a moment and stops exactly there, events of that moment included. */
   advanceTo(endH: number): void {
+    const most = MOST_STEPS_PER_H * Math.max(1, endH - this.timeH);
     try {
-      while (this.timeH < endH - INSTANT_H) this.advanceOnce(endH);
+      for (let steps = 0; this.timeH < endH - INSTANT_H; steps++) {
+        if (steps > most) throw tooManySteps(this.timeH, most);
+        this.advanceOnce(endH);
+      }
     } catch (error) {
       throw leftRangeBy(error, this.timeH);
     }

@@ -56,6 +56,8 @@ export class Stride {
     for (let tries = 0; tries < 20; tries++) {
       const lateH = (1 - this.sensors.partPassed()) * hours;
       if (lateH < TRIM_H) {
+        // Nothing but the trimmed moment: the mark would stay a hair ahead of a step without length.
+        if (hours - lateH < SMALLEST_H) return hours;
         this.step.trim(lateH);
         return hours - lateH;
       }

@@ -102,5 +102,7 @@ export const de: Words<typeof en> = {
       `Der Versuch endet in Stunde ${hour}: Aus dem Becken ist zu viel Wasser verdunstet (Salzgehalt ${salinity} bei noch ${litres}), jenseits der Chemie hier. Füllen Sie den Nachfüllbehälter früher auf, oder prüfen Sie die Verdunstung.`,
     noChemistry: (hour, why) =>
       `Der Versuch endet in Stunde ${hour}: Die Chemie im Becken hat keine Lösung (${why}).`,
+    neverEnds: (hour, steps) =>
+      `Der Versuch endet in Stunde ${hour}: Etwas schaltet oder reagiert so oft (mehr als ${steps} Mal in der Stunde), dass es sich nicht verfolgen lässt. Suchen Sie nach einer Schalthysterese oder einer Portion nahe null.`,
   },
 };
