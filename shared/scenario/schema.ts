@@ -12,6 +12,9 @@ import { start, tank } from './tank';
 export const SCENARIO_TYPE = 'paper-reef/scenario';
 export const SCENARIO_VERSION = 4;
 
+/** The longest trial: five years, hour by hour. */
+export const MOST_DAYS = 1830;
+
 /**
  * The one description of a scenario. Types, the form, its help, the complaints about a bad file
  * and the JSON Schema all derive from it. Every number is in the unit that ends its name.
@@ -27,7 +30,7 @@ export const scenarioSchema = v.strictObject({
     ...say.scenario.days,
     unit: 'days',
     min: 0.05,
-    max: 1830,
+    max: MOST_DAYS,
     slider: [1, 180],
     step: 1,
   }),

@@ -30,6 +30,9 @@ export const spreadKinds: readonly SpreadKind[] = [
 
 export type Spreads = Readonly<Record<SpreadId, number>>;
 
+/** An ensemble of more tanks tells nothing new, and takes minutes. */
+export const MOST_MEMBERS = 5000;
+
 export const usualSpreads = Object.fromEntries(
   spreadKinds.map(({ id, usual }) => [id, usual]),
 ) as Spreads;

@@ -1,8 +1,10 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { parseScenarioText } from '../../shared/scenario/parse';
+import { MOST_DAYS } from '../../shared/scenario/schema';
 import { sentence } from '../../shared/scenario/sentence';
 import { traceCsv } from '../../shared/trace/csv';
+import { MOST_MEMBERS } from '../../shared/verdict/spreads';
 import { verdictOf } from '../../shared/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { run } from '../../workers/engine/run';
@@ -16,6 +18,9 @@ import { trialJson } from './trialJson';
 
 const USAGE =
   'npm run --silent simulate -- SCENARIO.json [--json] [--out FILE.csv] [--hours N] [--members N] [--seed N]';
+
+/** Seeds are whole numbers of 32 bits. */
+const MOST_SEED = 2 ** 32 - 1;
 
 function readArguments() {
   try {
@@ -31,18 +36,19 @@ function readArguments() {
     });
     const [file] = positionals;
     if (positionals.length !== 1 || !file) refuse(`One scenario file is needed. ${USAGE}`);
-    const numberOf = (name: 'hours' | 'members' | 'seed', whole: boolean) => {
+    const numberOf = (name: 'hours' | 'members' | 'seed', whole: boolean, most: number) => {
       const text = values[name];
       if (text === undefined) return undefined;
       const value = Number(text);
-      if (value > 0 && (!whole || Number.isInteger(value))) return value;
-      return refuse(
-        `--${name}: got ${text}; expected a ${whole ? 'whole ' : ''}number above 0. ${USAGE}`,
-      );
+      if (value > 0 && value <= most && (!whole || Number.isInteger(value))) return value;
+      const expected = `a ${whole ? 'whole ' : ''}number above 0, at most ${most}`;
+      return refuse(`--${name}: got ${text}; expected ${expected}. ${USAGE}`);
     };
     return {
-      ...{ file, out: values.out, json: values.json, hours: numberOf('hours', false) },
-      ...{ members: numberOf('members', true), seed: numberOf('seed', true) ?? 1 },
+      ...{ file, out: values.out, json: values.json },
+      hours: numberOf('hours', false, MOST_DAYS * 24),
+      members: numberOf('members', true, MOST_MEMBERS),
+      seed: numberOf('seed', true, MOST_SEED) ?? 1,
     };
   } catch (error) {
     return refuse(`${(error as Error).message} ${USAGE}`);

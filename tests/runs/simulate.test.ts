@@ -133,6 +133,8 @@ describe('a run without a browser', () => {
     ['a file that is not there', [join(folder, 'none.json')]],
     ['a text that is no JSON', [fileOf('junk.json', '{"type": NaN')]],
     ['hours that are no number', ['scenarios/do-nothing.json', '--hours', 'many']],
+    ['hours that would never end', ['scenarios/do-nothing.json', '--hours', '1e9']],
+    ['a crowd', ['scenarios/drill-stuck-pump.json', '--members', '1e9']],
     ['an option that there is not', ['scenarios/do-nothing.json', '--fast']],
   ])(
     'ends with 2 and a reason for %s',
