@@ -25,6 +25,8 @@ export interface OtherEnd {
 /** A drill with the ends of what may be: the failure as it is set leads, without chalk. */
 export interface DrillAnswer {
   readonly outcome: DrillOutcome;
+  /** The lines of the same plan with nothing failing, from the same moment on. */
+  readonly undisturbed: readonly LineResult[];
   /** With chalk falling at once; undefined when none would fall. */
   readonly chalk: OtherEnd | undefined;
   /** A power cut with no gas exchange left at all; undefined in other failures. */

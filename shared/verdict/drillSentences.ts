@@ -1,6 +1,7 @@
 import type { Scenario } from '../scenario/schema';
 import { say } from '../words/drillTold';
 import { figure, figureText } from '../words/figure';
+import { passedAnyway } from './anyway';
 import { clockText, spanText } from './clockText';
 import {
   emptyFrom,
@@ -24,16 +25,22 @@ const sideText = ({ quantity, trouble, limit }: LineResult): string =>
     figureText(limitText(quantity, limit)),
   );
 
-/** What the failure itself made pass. */
-const passedSince = (lines: readonly LineResult[]) =>
-  passed(lines).filter(({ already }) => !already);
+type Judged = Pick<DrillAnswer, 'undisturbed'> & { readonly outcome: Pick<DrillOutcome, 'lines'> };
+
+/** What the failure itself made pass: not what was passed before it, nor what passes without it. */
+function passedByFailure({ outcome: { lines }, undisturbed }: Judged): readonly LineResult[] {
+  const anyway = passedAnyway(lines, undisturbed);
+  return passed(lines).filter((line) => !line.already && !anyway.includes(line));
+}
 
 /** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
-export function drillHeadline({ lines }: Pick<DrillOutcome, 'lines'>): string {
+export function drillHeadline(answer: Judged): string {
+  const { lines } = answer.outcome;
   const [high, harm] = [lineOf(lines, 'phHigh'), lineOf(lines, 'phHarm')];
-  const gone = passedSince(lines);
+  const gone = passedByFailure(answer);
   const peak = phTold(high.worst);
-  if (gone.length === 0) return say.allInside(peak);
+  if (passed(lines).length === 0) return say.allInside(peak);
+  if (gone.length === 0) return say.nothingMore(peak);
   if (high.firstH === undefined) return say.phInsideBut(peak, gone.map(sideText).join(', '));
   const isBack = high.backH !== undefined;
   const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
@@ -45,10 +52,17 @@ export function drillHeadline({ lines }: Pick<DrillOutcome, 'lines'>): string {
 }
 
 /** What else passes beside a pH that is the news. */
-function besidePh({ lines }: DrillOutcome): string {
-  if (lineOf(lines, 'phHigh').firstH === undefined) return '';
-  const others = passedSince(lines).filter(({ quantity }) => quantity !== 'ph');
+function besidePh(answer: DrillAnswer): string {
+  if (lineOf(answer.outcome.lines, 'phHigh').firstH === undefined) return '';
+  const others = passedByFailure(answer).filter(({ quantity }) => quantity !== 'ph');
   return others.length === 0 ? '' : say.also(others.map(sideText).join(', '));
+}
+
+/** What the failure is not to blame for: passed before it, or without it too. */
+function withoutItToo({ outcome: { lines }, undisturbed }: DrillAnswer): string {
+  const anyway = passedAnyway(lines, undisturbed);
+  const others = passed(lines).filter((line) => line.already || anyway.includes(line));
+  return others.length === 0 ? '' : say.withoutItToo(others.map(sideText).join(', '));
 }
 
 function chalkSentence({ lines }: OtherEnd): string {
@@ -89,7 +103,7 @@ export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonl
   const { stopped } = outcome;
   const firstH = firstFaultH(scenario);
   if (stopped && stopped.timeH <= firstH) return [say.stopsBefore, stopped.reason];
-  const set = drillHeadline(outcome);
+  const set = drillHeadline(answer);
   const headline = worst
     ? say.worstHour(
         phTold(worst.peakPh),
@@ -102,7 +116,8 @@ export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonl
     stopsAir(scenario) ? oxygenSentences(answer, scenario) : '',
     headline,
     stopsAir(scenario) ? '' : inWarmWater(answer, scenario),
-    besidePh(outcome),
+    besidePh(answer),
+    withoutItToo(answer),
     leftAloneSentence(answer, scenario),
     chalk ? chalkSentence(chalk) : '',
   ].filter((text) => text !== '');

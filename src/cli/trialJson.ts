@@ -1,6 +1,7 @@
 import type { Scenario } from '../../shared/scenario/schema';
 import { columns } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
+import { passedAnyway } from '../../shared/verdict/anyway';
 import { drillSentences } from '../../shared/verdict/drillSentences';
 import { firstFaultH, type DrillAnswer, type OtherEnd } from '../../shared/verdict/drillOutcome';
 import type { Line } from '../../shared/verdict/lines';
@@ -18,6 +19,9 @@ const drillJson = (scenario: Scenario, answer: DrillAnswer) => ({
   says: drillSentences(answer, scenario),
   firstFaultH: firstFaultH(scenario),
   lines: answer.outcome.lines.map(lineJson),
+  passedWithoutFailureToo: passedAnyway(answer.outcome.lines, answer.undisturbed).map(
+    ({ id }) => id,
+  ),
   timeline: timelineOf(scenario, answer.outcome).map(({ timeH, text }) => ({ timeH, text })),
   switchings: answer.outcome.switchings,
   chalkAtOnce: otherEnd(answer.chalk),

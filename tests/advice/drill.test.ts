@@ -7,7 +7,9 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { HIGHEST_PH_NBS } from '../../shared/trace/columns';
 import { drillSentences } from '../../shared/verdict/drillSentences';
 import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
+import { passedAnyway } from '../../shared/verdict/anyway';
 import { lineOf } from '../../shared/verdict/lineResult';
+import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { co2DemandG } from '../../workers/studies/drill/co2Demand';
 import { runDrill } from '../../workers/studies/drill/drillRun';
@@ -47,6 +49,28 @@ const anyStuckPump = fc
 
 describe('a drill', () => {
   it(
+    'does not blame a failure for what happens without it, and blames it for what it adds',
+    async () => {
+      // Nothing replaces what the corals take: 7 dKH is passed on the third day whatever fails.
+      const undosed = quietTank({
+        days: 6,
+        corals: { useDkhPerDay: 0.5 },
+        evaporation: { litresPerDay: 4 },
+        topOff: { reservoirL: 20, pumpLPerH: 6 },
+      });
+      const told = async (fault: Scenario['faults'][number]) =>
+        drillSentences(await answerOf({ ...undosed, faults: [fault] }), undosed).join(' ');
+      const still = await told(newFault('heater', { day: 2, hour: 2, hours: 2, endTempC: 25.5 }));
+      expect(still).toContain('Not because of the failure: alkalinity goes below 7 dKH');
+      expect(still).toContain('takes nothing that is watched beyond your limits that was not');
+      const hot = await told(newFault('heater', { day: 2, hour: 2, hours: 40, endTempC: 34 }));
+      expect(hot).toMatch(/inside your limit; but [^.]*[Tt]emperature goes above 27 °C/);
+      expect(hot).toContain('Not because of the failure: alkalinity goes below 7 dKH');
+    },
+    patience,
+  );
+
+  it(
     'leads with the failure without chalk, never better than with it, and the worst hour is worse',
     async () => {
       await fc.assert(
@@ -54,6 +78,10 @@ describe('a drill', () => {
           const answer = await answerOf(scenario);
           const own = runDrill(withoutChalk(scenario));
           expect(worst(answer.outcome.lines)).toBe(worst(own.lines));
+          const calm = run({ ...withoutChalk(scenario), faults: [] });
+          for (const { id } of passedAnyway(own.lines, answer.undisturbed)) {
+            expect(lineOf(calm.lines, id).firstH, `${id} is not the failure's`).toBeDefined();
+          }
           const outside = (lines: Parameters<typeof lineOf>[0]) => lineOf(lines, 'phHarm').outsideH;
           // Beyond the constants' range both are told as '>9.5'; there, water that chalk has
           // robbed of its carbon holds less hydroxide back.

@@ -47,6 +47,9 @@ export const de: Words<typeof en> = {
   },
   allInside: (ph) =>
     `Alles, was beobachtet wird, bleibt innerhalb Ihrer Grenzen; der pH erreicht höchstens ${ph}.`,
+  nothingMore: (ph) =>
+    `Durch den Störfall verlässt nichts Beobachtetes Ihre Grenzen, was sie nicht ohnehin verließe; der pH erreicht höchstens ${ph}.`,
+  withoutItToo: (sides) => `Nicht wegen des Störfalls: ${sides}.`,
   phInsideBut: (ph, sides) =>
     `Der pH erreicht höchstens ${ph}, innerhalb Ihrer Grenze; aber: ${sides}.`,
   goesAbove: (name, limit) => `${name} über ${limit}`,

@@ -43,6 +43,9 @@ export const en = {
   },
   allInside: (ph: string) =>
     `Everything that is watched stays inside your limits; pH peaks at ${ph}.`,
+  nothingMore: (ph: string) =>
+    `The failure takes nothing that is watched beyond your limits that was not beyond them anyway; pH peaks at ${ph}.`,
+  withoutItToo: (sides: string) => `Not because of the failure: ${sides}.`,
   phInsideBut: (ph: string, sides: string) => `pH peaks at ${ph}, inside your limit; but ${sides}.`,
   goesAbove: (name: string, limit: string) => `${name} goes above ${limit}`,
   goesBelow: (name: string, limit: string) => `${name} goes below ${limit}`,

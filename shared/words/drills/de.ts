@@ -49,6 +49,7 @@ export const de: Words<typeof en> = {
     outsideFor: 'Außerhalb für',
     back: 'Zurück',
     before: 'schon vor dem Ausfall',
+    withoutItToo: (when) => `${when}; auch ohne den Störfall`,
     never: 'nie',
     first: (clock, span) => `${clock}, nach ${span}`,
     notBack: 'nicht während des Störfalls',

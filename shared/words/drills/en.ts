@@ -45,6 +45,7 @@ export const en = {
     outsideFor: 'Outside for',
     back: 'Back',
     before: 'before it broke',
+    withoutItToo: (when: string) => `${when}; without the failure too`,
     never: 'never',
     first: (clock: string, span: string) => `${clock}, after ${span}`,
     notBack: 'not within the drill',

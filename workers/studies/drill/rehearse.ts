@@ -15,6 +15,7 @@ import type { SimulationOptions } from '../../engine/simulation';
 import { inSlices } from '../../engine/inSlices';
 import { DrillRun, runDrill } from './drillRun';
 import { shifted } from './shifted';
+import { undisturbedLines } from './undisturbed';
 
 /** Chalk that takes less than this is not worth a second answer, dKH. */
 const LEAST_CHALK_DKH = 0.02;
@@ -103,6 +104,8 @@ export async function rehearse(
     if (!(await pause())) return undefined;
   }
   const outcome = drill.result();
+  const undisturbed = undisturbedLines(scenario, options, start);
+  if (!(await pause())) return undefined;
   const chalked = runDrill(withChalk(asked), options);
   if (!(await pause())) return undefined;
   const faults = scenario.faults.map((fault) =>
@@ -122,7 +125,7 @@ export async function rehearse(
   const asSetH = oxygenAfterH(outcome, firstFaultH(scenario)) ?? Infinity;
   const isWorse = worst.peakPh > lineOf(outcome.lines, 'phHigh').worst + SAME_PH;
   return {
-    outcome,
+    ...{ outcome, undisturbed },
     leftAlone,
     closed,
     soonest: soonest && soonest.afterH < asSetH - SAME_H ? soonest : undefined,
