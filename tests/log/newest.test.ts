@@ -22,7 +22,14 @@ describe('the newest reading of each quantity', () => {
     const one: Reading[] = [{ at: at(0), alkalinityDkh: 6.2 }];
     const now = withNewestWater(plan, one);
     expect(now.tank.alkalinityDkh).toBe(6.2);
-    expect(correct(now, 8.5, 'sodiumBicarbonate').kind).not.toBe('none');
+    expect(
+      correct({
+        upkeep: now,
+        targetDkh: 8.5,
+        giveOrTakeDkhPerDay: 0.1,
+        additive: 'sodiumBicarbonate',
+      }).kind,
+    ).not.toBe('none');
     expect(answerLog(plan, one, 0.1)).toMatch(/^One alkalinity reading so far/);
     expect(outsideSentences(plan, one)).toEqual([
       'The newest reading of alkalinity, 6.2 dKH on 1 January, is outside your 7–11 dKH.',

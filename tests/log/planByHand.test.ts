@@ -13,7 +13,12 @@ describe('a correction, by hand', () => {
     ['the next morning where it stands at 10', 10, 2, 23],
   ])('is poured in at nine, %s', (_, clockHour, day, afterH) => {
     const low = quietTank({ tank: { alkalinityDkh: 7.7 }, start: { clockHour } });
-    const found = correct(low, 8.5, 'sodiumBicarbonate');
+    const found = correct({
+      upkeep: low,
+      targetDkh: 8.5,
+      giveOrTakeDkhPerDay: 0,
+      additive: 'sodiumBicarbonate',
+    });
     if (found.kind !== 'raise') throw new Error(found.kind);
     expect(found.scenario.additions.map((one) => [one.day, one.hour])).toEqual([[day, 9]]);
     // 2.996 g raise 100 L by 1 dKH (additives.csv): 7.19 g for 0.8 dKH in 300 L.

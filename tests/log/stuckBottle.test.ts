@@ -73,7 +73,7 @@ it('a raise is told with the dosing that it was reckoned with: poured alone it w
   const [, pumps] = threePlans(question);
   const found = correctBefore(question, pumps!.scenario);
   if (found.kind !== 'raise') throw new Error(found.kind);
-  expect(correctionSentence(found, 6.2, 8.5)).toMatch(
+  expect(correctionSentence(found, 6.2, 8.5, 0.22)).toMatch(
     /^Start the plan’s dosing today\. Besides it/,
   );
   const endOf = (dosers: typeof plan.dosers) =>

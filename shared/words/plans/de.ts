@@ -80,6 +80,14 @@ export const de: Words<typeof en> = {
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
       `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie vor dem ersten Guss und an Tag 3; Schluss bei ${target}.`,
+    ends: (giveOrTake, low, high) =>
+      `Weicht der Verbrauch um ${giveOrTake} dKH am Tag ab, steht sie danach irgendwo zwischen ${low} und ${high}: Die Messung an Tag 3 sagt es.`,
+    stopsShort:
+      'Mehr Morgen könnten Ihren Bereich verlassen: Messen Sie danach, und gehen Sie von der Messung aus weiter.',
+    unsure: (now, target, giveOrTake) =>
+      `Von ${now} auf ${target} dKH lässt sich keine Dosis nennen: Der Verbrauch ist nur auf ± ${giveOrTake} dKH am Tag bekannt, und ist er um so viel kleiner, verlässt schon eine Dosis Ihren Bereich. Beginnen Sie mit der Dosierung des Plans, messen Sie morgen, und fragen Sie neu.`,
+    between: (from, to) => `${from} bis ${to}`,
+    orNever: (from) => `${from} oder mehr`,
     raised: (largest, ph) =>
       `Die Alkalinität bewegt sich dann um höchstens ${largest} dKH am Tag; der pH erreicht höchstens ${ph}.`,
     grams: (grams, additive) => `${grams} g ${additive}`,

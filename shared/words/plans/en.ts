@@ -85,6 +85,14 @@ export const en = {
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
       `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Test before the first pour and on day 3; stop at ${target}.`,
+    ends: (giveOrTake: string, low: string, high: string) =>
+      `If the consumption is off by ${giveOrTake} dKH a day, it stands anywhere from ${low} to ${high} afterwards: the test on day 3 tells.`,
+    stopsShort:
+      'More mornings than that might leave your band: test after them, and go on from what you read.',
+    unsure: (now: string, target: string, giveOrTake: string) =>
+      `From ${now} to ${target} dKH no dose can be named: the consumption is known to ± ${giveOrTake} dKH a day only, and if it is that much less, one dose already leaves your band. Begin the plan’s dosing, test tomorrow, and ask again.`,
+    between: (from: string, to: string) => `${from} to ${to}`,
+    orNever: (from: string) => `${from} or more`,
     raised: (largest: string, ph: string) =>
       `Alkalinity then moves by at most ${largest} dKH in a day; pH peaks at ${ph}.`,
     grams: (grams: string, additive: string) => `${grams} g of ${additive}`,

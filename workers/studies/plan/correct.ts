@@ -1,9 +1,8 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { peakPh } from './holding';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import { run } from '../../engine/run';
 import { raise } from './raise';
+import { runningPlans } from './runPlan';
 import { wait } from './wait';
 
 /** How the water gets to the target without breaking a daily limit. */
@@ -11,6 +10,8 @@ export type Correction =
   | { readonly kind: 'none' }
   /** Nothing gets there within the limit: what holds the water today is too far off. */
   | { readonly kind: 'tooFast'; readonly mostDkhPerDay: number }
+  /** At the least consumption that is possible, one dose already takes it above the band. */
+  | { readonly kind: 'unsure'; readonly giveOrTakeDkhPerDay: number }
   /** The plan's own dosing brings it there, with nothing poured in. */
   | {
       readonly kind: 'rises';
@@ -23,6 +24,10 @@ export type Correction =
       readonly additive: Carbonate;
       readonly gramsPerDay: number;
       readonly days: number;
+      /** Fewer mornings than the target needs: more might leave the band at the least consumption. */
+      readonly stopsShort: boolean;
+      /** Mean of the day after the last dose, dKH, at the highest and the least consumption. */
+      readonly endsDkh: readonly [number, number];
       readonly scenario: Scenario;
       readonly largestDailyDkh: number;
       readonly peakPh: number;
@@ -31,6 +36,8 @@ export type Correction =
       readonly kind: 'wait';
       /** Days until the water stands at the target; undefined when it never gets there in time. */
       readonly days: number | undefined;
+      /** The same at the highest and at the least consumption that is possible. */
+      readonly daysBetween: readonly [number | undefined, number | undefined];
       /** Share of the plan's dose that goes on meanwhile: 0 unless the fall would be too fast. */
       readonly shareOfDose: number;
       readonly scenario: Scenario;
@@ -40,21 +47,27 @@ export type Correction =
 /** Nearer than a test can tell, dKH. */
 const NEAR_DKH = 0.1;
 
+/** What a correction is asked from. */
+export interface CorrectionQuestion {
+  /** The tank as it stands, with the dosing that is to hold it. */
+  readonly upkeep: Scenario;
+  readonly targetDkh: number;
+  /** How far the consumption may be off, either way. */
+  readonly giveOrTakeDkhPerDay: number;
+  /** What is poured in when the water is low. */
+  readonly additive: Carbonate;
+}
+
 /**
- * From what the water is to the target, on runs of the engine: by weighed doses when it is low, by
- * waiting when it is high. `upkeep` is the tank as it stands with the dosing that holds it.
+ * From what the water is to the target, on runs of the engine at every consumption that is
+ * possible: by weighed doses when it is low, by waiting when it is high.
  */
 export function correct(
-  upkeep: Scenario,
-  targetDkh: number,
-  additive: Carbonate,
+  question: CorrectionQuestion,
   options: SimulationOptions = usualOptions,
 ): Correction {
-  const runPlan = (scenario: Scenario) => run(scenario, options);
-  const off = targetDkh - upkeep.tank.alkalinityDkh;
+  const runPlan = runningPlans(options);
+  const off = question.targetDkh - question.upkeep.tank.alkalinityDkh;
   if (Math.abs(off) < NEAR_DKH) return { kind: 'none' };
-  if (off < 0) return wait(runPlan, upkeep, targetDkh);
-  const found = raise(runPlan, upkeep, targetDkh, additive);
-  if (found.kind !== 'raise') return found;
-  return { ...found, peakPh: peakPh(runPlan(found.scenario)) };
+  return off < 0 ? wait(runPlan, question) : raise(runPlan, question);
 }

@@ -6,11 +6,11 @@ import type { PlanQuestion } from './threePlans';
 
 /** How the water gets to the target first, with the dosing of the plan that is to hold it there. */
 export function correctBefore(
-  { now, targetDkh }: Pick<PlanQuestion, 'now' | 'targetDkh'>,
+  { now, targetDkh, giveOrTakeDkhPerDay }: Omit<PlanQuestion, 'kit'>,
   plan: Scenario,
   additive: Carbonate = 'sodiumBicarbonate',
   options: SimulationOptions = usualOptions,
 ): Correction {
   const upkeep = { ...plan, tank: { ...plan.tank, alkalinityDkh: now.tank.alkalinityDkh } };
-  return correct(upkeep, targetDkh, additive, options);
+  return correct({ upkeep, targetDkh, giveOrTakeDkhPerDay, additive }, options);
 }

@@ -3,6 +3,7 @@ import { readColumn } from '../../../shared/trace/trace';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import type { Run } from '../../engine/run';
 import { doseWhere } from './root';
+import type { RunPlan } from './runPlan';
 
 /** A plan is made for so long; growth calls for a new one later. */
 export const PLAN_DAYS = 28;
@@ -10,8 +11,6 @@ export const PLAN_DAYS = 28;
 export const RESTED_H = 7 * 24;
 /** So near to the target is on it, dKH. */
 const CLOSE_DKH = 0.01;
-
-export type RunPlan = (scenario: Scenario) => Run;
 
 /** Means of every whole day once the plan has come to rest: a daily swing is no drift. */
 export function dailyMeans({ trace }: Run): number[] {

@@ -3,6 +3,7 @@ import { dumpHolds } from './fullDump';
 import { dailyMeans, PLAN_DAYS } from './holding';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import type { Watch } from './breaches';
+import { useEnds } from './useEnds';
 
 /** Why a plan is not offered. */
 export type Refusal =
@@ -24,15 +25,9 @@ export const LEAST_PROMISE_DAYS = 7;
 /** As near as a test can tell. */
 const NEAR_DKH = 0.3;
 
-export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => ({
-  ...scenario,
-  corals: { ...scenario.corals, measuredAs: 'use', useDkhPerDay: Math.max(0, useDkhPerDay) },
-});
-
 /** What a plan may promise, and why it may not be offered. */
 export function judged(watch: Watch, scenario: Scenario, giveOrTakeDkhPerDay: number): Judged {
-  const uses = [0, -1, 1].map((side) => scenario.corals.useDkhPerDay + side * giveOrTakeDkhPerDay);
-  const runs = uses.map((use) => watch(withUse(scenario, use)));
+  const runs = useEnds(scenario, giveOrTakeDkhPerDay).map(watch);
   const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH! - b.firstH!);
   const stopsH = runs.map(({ run }) => run.stopped?.timeH ?? PLAN_DAYS * 24);
   const insideH = Math.min(...stopsH, ...all.map(({ firstH }) => firstH!));

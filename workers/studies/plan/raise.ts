@@ -2,10 +2,13 @@ import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import type { Correction } from './correct';
-import type { RunPlan } from './holding';
-import { largestMoveDkh } from './holding';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import type { Run } from '../../engine/run';
+import type { Correction, CorrectionQuestion } from './correct';
+import { largestMoveDkh, peakPh } from './holding';
 import { doseWhere } from './root';
+import type { RunPlan } from './runPlan';
+import { useEnds } from './useEnds';
 
 /** A daily limit is kept with a tenth to spare. */
 const SPARE = 0.9;
@@ -18,11 +21,10 @@ const HOUR = 9;
 /** A scale of three figures. */
 const scaleText = (grams: number) => Number(grams.toPrecision(3));
 
-type Raise =
-  | Omit<Extract<Correction, { kind: 'raise' }>, 'peakPh'>
-  | Extract<Correction, { kind: 'rises' | 'tooFast' }>;
+type Raise = Extract<Correction, { kind: 'raise' | 'rises' | 'tooFast' | 'unsure' }>;
+type Poured = Extract<Correction, { kind: 'raise' }>;
 
-/** The upkeep with a weighed dose on each of the first mornings, and two days to look at after. */
+/** The upkeep with a weighed dose on each of the first mornings, and the days to look at after. */
 function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: number): Scenario {
   const first = upkeep.start.clockHour <= HOUR ? 1 : 2;
   const additions = Array.from({ length: grams > 0 ? days : 0 }, (_, i) => ({
@@ -32,28 +34,28 @@ function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: numb
 }
 
 /** Mean of the day that follows the last dose, dKH: a morning's peak is no level. */
-function afterwards(runPlan: RunPlan, scenario: Scenario, days: number): number {
-  const dkh = readColumn(runPlan(scenario).trace, 'alkalinity_dkh');
-  const { clockHour } = scenario.start;
+function afterwards({ trace }: Run, { clockHour }: Scenario['start'], days: number): number {
+  const dkh = readColumn(trace, 'alkalinity_dkh');
   const first = clockHour <= HOUR ? 0 : 1;
   const lastH = Math.ceil((first + days - 1) * 24 + HOUR - clockHour);
   const day = dkh.subarray(Math.min(lastH, dkh.length - 24), lastH + 24);
   return day.reduce((sum, value) => sum + value, 0) / day.length;
 }
 
+const highestDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityHigh').worst;
+
 /** The fewest mornings whose doses reach the target and never move it faster than the limit. */
-export function raise(
-  runPlan: RunPlan,
-  upkeep: Scenario,
-  targetDkh: number,
-  additive: Carbonate,
-): Raise {
-  const missing = targetDkh - upkeep.tank.alkalinityDkh;
-  const limit = upkeep.limits.alkalinityChangeDkhPerDay;
-  const { tank, corals } = upkeep;
+export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
+  const { upkeep, targetDkh, additive, giveOrTakeDkhPerDay } = question;
+  const { tank, corals, limits, start } = upkeep;
+  const missing = targetDkh - tank.alkalinityDkh;
+  const limit = limits.alkalinityChangeDkhPerDay;
+  const scenarioWith = (days: number, grams: number) => poured(upkeep, additive, days, grams);
+  const runsOf = (scenario: Scenario) => useEnds(scenario, giveOrTakeDkhPerDay).map(runPlan);
+  if (risesTooFast()) return { kind: 'tooFast', mostDkhPerDay: limit };
   for (let days = Math.ceil(missing / (limit * SPARE)); days <= MOST_DAYS;) {
-    const scenarioWith = (grams: number) => poured(upkeep, additive, days, grams);
-    const off = (grams: number) => afterwards(runPlan, scenarioWith(grams), days) - targetDkh;
+    const off = (grams: number) =>
+      afterwards(runPlan(scenarioWith(days, grams)), start, days) - targetDkh;
     const alone = off(0);
     const most = gramsForDkh(
       additive,
@@ -61,17 +63,55 @@ export function raise(
       tank.volumeL,
     );
     const grams = alone >= -CLOSE_DKH ? 0 : doseWhere(off, 0, most, CLOSE_DKH);
-    const scenario = scenarioWith(scaleText(grams ?? 0));
-    const largestDailyDkh = largestMoveDkh(runPlan(scenario));
-    if (grams !== undefined && largestDailyDkh <= limit) {
-      return scaleText(grams) === 0
-        ? { kind: 'rises', days, scenario, largestDailyDkh }
-        : {
-            ...{ kind: 'raise', additive, days, scenario, largestDailyDkh },
-            gramsPerDay: scaleText(grams),
-          };
+    if (grams !== undefined) {
+      const gramsPerDay = scaleText(grams);
+      const scenario = scenarioWith(days, gramsPerDay);
+      const largestDailyDkh = largestWithin(limit, scenario);
+      if (largestDailyDkh !== undefined) {
+        return gramsPerDay === 0
+          ? { kind: 'rises', days, scenario, largestDailyDkh }
+          : insideTheBand(days, gramsPerDay);
+      }
     }
     days = Math.max(days + 1, Math.round(days * LONGER));
   }
   return { kind: 'tooFast', mostDkhPerDay: limit };
+
+  /** The largest move at any consumption; undefined as soon as one is beyond the limit. */
+  function largestWithin(most: number, scenario: Scenario): number | undefined {
+    let largest = 0;
+    for (const end of useEnds(scenario, giveOrTakeDkhPerDay)) {
+      largest = Math.max(largest, largestMoveDkh(runPlan(end)));
+      if (largest > most) return undefined;
+    }
+    return largest;
+  }
+
+  /** With nothing poured in, at the least consumption: no dose makes that slower. */
+  function risesTooFast(): boolean {
+    const least = useEnds({ ...upkeep, days: 3, additions: [] }, giveOrTakeDkhPerDay)[1];
+    if (!least) return false;
+    const outcome = runPlan(least);
+    const dkh = readColumn(outcome.trace, 'alkalinity_dkh');
+    return dkh.at(-1)! > dkh[0]! && largestMoveDkh(outcome) > limit;
+  }
+
+  /** As many of those mornings as keep below the band's end, however little the corals take. */
+  function insideTheBand(wanted: number, gramsPerDay: number): Raise {
+    for (let days = wanted; days > 0; days--) {
+      const scenario = { ...scenarioWith(days, gramsPerDay), days: days + 1 };
+      const runs = runsOf(scenario);
+      if (Math.max(...runs.map(highestDkh)) > limits.alkalinityHighDkh) continue;
+      const levels = runs.map((found) => afterwards(found, start, days));
+      const kept: Poured = {
+        ...{ kind: 'raise', additive, gramsPerDay, days, scenario },
+        stopsShort: days < wanted,
+        endsDkh: [Math.min(...levels), Math.max(...levels)],
+        largestDailyDkh: Math.max(...runs.map(largestMoveDkh)),
+        peakPh: Math.max(...runs.map(peakPh)),
+      };
+      return kept;
+    }
+    return { kind: 'unsure', giveOrTakeDkhPerDay };
+  }
 }

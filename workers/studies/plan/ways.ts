@@ -7,8 +7,9 @@ import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { saltMixes } from '../../../shared/water/saltMixes';
 import { fullestReservoirL } from './fullDump';
-import { holdingDose, peakPh, type RunPlan } from './holding';
+import { holdingDose, peakPh } from './holding';
 import { doseWhere } from './root';
+import type { RunPlan } from './runPlan';
 
 /** One way to hold the target. */
 export interface Way {
