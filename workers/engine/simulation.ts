@@ -135,6 +135,7 @@ export class Simulation {
     flows.book(hours, step.tankMeanPerKg);
     this.oxygen.book(this.airRow);
     this.timeH = endH;
+    if (scaled) this.look();
     this.onStep?.();
     if (scaled) step.begin(books.tank, endH);
     else step.carryOn(books.tank, endH);

@@ -1,3 +1,4 @@
+import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/card';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
@@ -14,8 +15,8 @@ interface Curve {
 const EVERY_H = 3;
 const WEEK_H = 168;
 
-/** The plan's alkalinity, hour by hour in dKH, as a small picture over the keeper's band. */
-export function cardCurve(dkh: Float64Array, low: number, high: number): Curve {
+/** The plan's alkalinity from the target on, hourly in dKH, as a picture over the keeper's band. */
+export function cardCurve(dkh: Float64Array, targetDkh: number, low: number, high: number): Curve {
   const { width, height, left, right, top, bottom } = CURVE;
   const points = Array.from(dkh, (value, hour) => ({ value, hour })).filter(
     ({ hour }) => hour % EVERY_H === 0,
@@ -33,7 +34,7 @@ export function cardCurve(dkh: Float64Array, low: number, high: number): Curve {
     y,
     days: Array.from({ length: weeks + 1 }, (_, week) => ({
       x: x(week * WEEK_H),
-      label: week === 0 ? say.begin : say.day(week * 7),
+      label: week === 0 ? say.begin(figure(targetDkh)) : say.day(week * 7),
     })),
   };
 }
