@@ -1,6 +1,7 @@
 import { say } from '../../../shared/words/plans';
 import { twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
+import { thinned } from '../../../shared/recipe/thinned';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
@@ -76,7 +77,9 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
       dosers: stocked(twoPart(carbonate, ml, scenario)),
     });
     const ml = holdingDose(runPlan, withDose, targetDkh, most) ?? 0;
-    return ml > 0 ? withDose(pumpText(ml)) : scenario;
+    if (ml === 0) return scenario;
+    const whole = withDose(pumpText(ml));
+    return { ...whole, dosers: thinned(whole.dosers) };
   };
   const soda = solve('sodiumCarbonate');
   return peakPh(runPlan(soda)) <= limits.phHighNbs ? soda : solve('sodiumBicarbonate');
