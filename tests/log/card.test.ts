@@ -35,8 +35,13 @@ it('sets the next test within a week and the promise, sooner when the log asks f
       nextTest: { inDays },
     }) as unknown as Parameters<typeof nextTestAt>[2];
   const now = '2026-03-11T10:00';
-  expect(nextTestAt(now, 28, undefined)).toBe('2026-03-18T10:00');
-  expect(nextTestAt(now, 4, undefined)).toBe('2026-03-15T10:00');
-  expect(nextTestAt(now, 28, said(240, 3))).toBe('2026-03-14T10:00');
-  expect(nextTestAt(now, 28, said(24, 3))).toBe('2026-03-18T10:00');
+  expect(nextTestAt(now, { promisedDays: 28, raising: false }, undefined)).toBe('2026-03-18T10:00');
+  expect(nextTestAt(now, { promisedDays: 4, raising: false }, undefined)).toBe('2026-03-15T10:00');
+  expect(nextTestAt(now, { promisedDays: 28, raising: false }, said(240, 3))).toBe(
+    '2026-03-14T10:00',
+  );
+  expect(nextTestAt(now, { promisedDays: 28, raising: false }, said(24, 3))).toBe(
+    '2026-03-18T10:00',
+  );
+  expect(nextTestAt(now, { promisedDays: 28, raising: true }, undefined)).toBe('2026-03-13T10:00');
 });

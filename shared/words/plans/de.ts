@@ -76,6 +76,10 @@ export const de: Words<typeof en> = {
     noReading: 'Noch keine Messung der Alkalinität: Die erste sagt, ob etwas zu korrigieren ist.',
     tooFast: (now, target, most) =>
       `Keine tägliche Dosis führt von ${now} auf ${target} dKH, ohne mehr als Ihre ${most} dKH am Tag zu bewegen: Beginnen Sie erst mit der Dosierung des Plans, und korrigieren Sie, wenn das Fallen aufgehört hat.`,
+    tooHighPh: (now, target, additive, limit) =>
+      `Keine tägliche Dosis ${additive} führt von ${now} auf ${target} dKH, ohne den pH über Ihre ${limit} zu heben: Heben Sie sie mit Natriumhydrogencarbonat, das hebt ihn weniger.`,
+    tooHighPhAnyway: (now, target, limit) =>
+      `Auf dem Weg von ${now} auf ${target} dKH übersteigt der pH Ihre ${limit}, was auch hineingegossen wird: Frischere Luft oder ein tieferes Ziel kommt zuerst.`,
     rises: (now, target, days, largest) =>
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>

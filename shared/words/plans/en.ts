@@ -81,6 +81,10 @@ export const en = {
     noReading: 'No alkalinity reading yet: the first one says whether anything is to be corrected.',
     tooFast: (now: string, target: string, most: string) =>
       `No daily dose gets from ${now} to ${target} dKH without moving more than your ${most} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`,
+    tooHighPh: (now: string, target: string, additive: string, limit: string) =>
+      `No daily dose of ${additive} gets from ${now} to ${target} dKH without lifting pH above your ${limit}: raise it with sodium bicarbonate, which lifts it less.`,
+    tooHighPhAnyway: (now: string, target: string, limit: string) =>
+      `On the way from ${now} to ${target} dKH pH passes your ${limit} whatever is poured in: fresher air, or a lower target, comes first.`,
     rises: (now: string, target: string, days: number, largest: string) =>
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>

@@ -3,17 +3,21 @@ import type { LogAnswer } from '../../client/outcome';
 
 const WEEK_DAYS = 7;
 
+/** A raise is tested on its third day. */
+const RAISE_DAYS = 2;
+
 /**
  * When to test next, as a local time: within a week and the days that the plan is promised for;
- * sooner when the log says that a test by then makes the consumption known.
+ * sooner while the water is being raised, or when the log says that a test makes the consumption
+ * known by then.
  */
 export function nextTestAt(
   now: string,
-  promisedDays: number,
+  { promisedDays, raising }: { readonly promisedDays: number; readonly raising: boolean },
   answer: Pick<LogAnswer, 'fit' | 'nextTest'> | undefined,
 ): string {
   const nowH = hoursOf(now);
-  const checkH = nowH + Math.min(WEEK_DAYS, promisedDays) * 24;
+  const checkH = nowH + Math.min(WEEK_DAYS, promisedDays, raising ? RAISE_DAYS : Infinity) * 24;
   if (!answer) return localTimeOf(checkH);
   const toldH = hoursOf(answer.fit.startAt) + answer.fit.endH + answer.nextTest.inDays * 24;
   return localTimeOf(toldH > nowH ? Math.min(checkH, toldH) : checkH);

@@ -32,6 +32,10 @@ export function correctionSentence(
       return told.none(way[0]);
     case 'tooFast':
       return told.tooFast(...way, figure(found.mostDkhPerDay));
+    case 'tooHighPh':
+      return found.additive === 'sodiumCarbonate'
+        ? told.tooHighPh(...way, wordFor(found.additive), figure(found.limitNbs))
+        : told.tooHighPhAnyway(...way, figure(found.limitNbs));
     case 'unsure':
       return told.unsure(...way, figure(found.giveOrTakeDkhPerDay, 2));
     case 'rises':

@@ -10,6 +10,8 @@ export type Correction =
   | { readonly kind: 'none' }
   /** Nothing gets there within the limit: what holds the water today is too far off. */
   | { readonly kind: 'tooFast'; readonly mostDkhPerDay: number }
+  /** Every dose that gets there lifts pH beyond the keeper's limit. */
+  | { readonly kind: 'tooHighPh'; readonly additive: Carbonate; readonly limitNbs: number }
   /** At the least consumption that is possible, one dose already takes it above the band. */
   | { readonly kind: 'unsure'; readonly giveOrTakeDkhPerDay: number }
   /** The plan's own dosing brings it there, with nothing poured in. */

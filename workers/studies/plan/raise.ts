@@ -21,7 +21,7 @@ const HOUR = 9;
 /** A scale of three figures. */
 const scaleText = (grams: number) => Number(grams.toPrecision(3));
 
-type Raise = Extract<Correction, { kind: 'raise' | 'rises' | 'tooFast' | 'unsure' }>;
+type Raise = Extract<Correction, { kind: 'raise' | 'rises' | 'tooFast' | 'tooHighPh' | 'unsure' }>;
 type Poured = Extract<Correction, { kind: 'raise' }>;
 
 /** The upkeep with a weighed dose on each of the first mornings, and the days to look at after. */
@@ -52,7 +52,11 @@ export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
   const limit = limits.alkalinityChangeDkhPerDay;
   const scenarioWith = (days: number, grams: number) => poured(upkeep, additive, days, grams);
   const runsOf = (scenario: Scenario) => useEnds(scenario, giveOrTakeDkhPerDay).map(runPlan);
+  const unpoured = runsOf({ ...upkeep, days: 3, additions: [] });
   if (risesTooFast()) return { kind: 'tooFast', mostDkhPerDay: limit };
+  // Where pH is beyond the limit as it is, a dose may not lift it farther.
+  const mostPh = Math.max(limits.phHighNbs, ...unpoured.map(peakPh));
+  let liftsPh = false;
   for (let days = Math.ceil(missing / (limit * SPARE)); days <= MOST_DAYS;) {
     const off = (grams: number) =>
       afterwards(runPlan(scenarioWith(days, grams)), start, days) - targetDkh;
@@ -67,7 +71,9 @@ export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
       const gramsPerDay = scaleText(grams);
       const scenario = scenarioWith(days, gramsPerDay);
       const largestDailyDkh = largestWithin(limit, scenario);
-      if (largestDailyDkh !== undefined) {
+      const lifts = largestDailyDkh !== undefined && peakPh(runPlan(scenario)) > mostPh;
+      liftsPh ||= lifts;
+      if (largestDailyDkh !== undefined && !lifts) {
         return gramsPerDay === 0
           ? { kind: 'rises', days, scenario, largestDailyDkh }
           : insideTheBand(days, gramsPerDay);
@@ -75,7 +81,9 @@ export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
     }
     days = Math.max(days + 1, Math.round(days * LONGER));
   }
-  return { kind: 'tooFast', mostDkhPerDay: limit };
+  return liftsPh
+    ? { kind: 'tooHighPh', additive, limitNbs: limits.phHighNbs }
+    : { kind: 'tooFast', mostDkhPerDay: limit };
 
   /** The largest move at any consumption; undefined as soon as one is beyond the limit. */
   function largestWithin(most: number, scenario: Scenario): number | undefined {
@@ -89,11 +97,9 @@ export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
 
   /** With nothing poured in, at the least consumption: no dose makes that slower. */
   function risesTooFast(): boolean {
-    const least = useEnds({ ...upkeep, days: 3, additions: [] }, giveOrTakeDkhPerDay)[1];
-    if (!least) return false;
-    const outcome = runPlan(least);
-    const dkh = readColumn(outcome.trace, 'alkalinity_dkh');
-    return dkh.at(-1)! > dkh[0]! && largestMoveDkh(outcome) > limit;
+    const least = unpoured[1] ?? unpoured[0]!;
+    const dkh = readColumn(least.trace, 'alkalinity_dkh');
+    return dkh.at(-1)! > dkh[0]! && largestMoveDkh(least) > limit;
   }
 
   /** As many of those mornings as keep below the band's end, however little the corals take. */
