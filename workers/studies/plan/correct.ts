@@ -3,6 +3,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { peakPh } from './holding';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { run } from '../../engine/run';
+import type { TankState } from '../../engine/tankState';
 import { raise } from './raise';
 import { wait } from './wait';
 
@@ -42,15 +43,17 @@ const NEAR_DKH = 0.1;
 
 /**
  * From what the water is to the target, on runs of the engine: by weighed doses when it is low, by
- * waiting when it is high. `upkeep` is the tank as it stands with the dosing that holds it.
+ * waiting when it is high. `upkeep` is the tank as it stands with the dosing that holds it; `from` is
+ * the water of the plan that it runs by until then, where that is another.
  */
 export function correct(
   upkeep: Scenario,
   targetDkh: number,
   additive: Carbonate,
   options: SimulationOptions = usualOptions,
+  from?: TankState,
 ): Correction {
-  const runPlan = (scenario: Scenario) => run(scenario, options);
+  const runPlan = (scenario: Scenario) => run(scenario, options, from);
   const off = targetDkh - upkeep.tank.alkalinityDkh;
   if (Math.abs(off) < NEAR_DKH) return { kind: 'none' };
   if (off < 0) return wait(runPlan, upkeep, targetDkh);
