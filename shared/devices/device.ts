@@ -43,11 +43,15 @@ export interface Plant {
   limeMol(): number;
 }
 
+/** What a device keeps in mind from act to act: plain values, so that another run may go on from them. */
+export type Memory = Record<string, number | boolean>;
+
 /** Senses, decides, acts: an act only sets a flow, a light or a vessel's contents. */
 export interface Device {
   readonly id: string;
   readonly vessels: readonly Vessel[];
   readonly pipes: readonly Pipe[];
+  readonly memory: readonly Memory[];
   /** The next moment at which it acts by the clock. */
   nextClockH(timeH: number): number;
   /** A signal that it answers when it has fallen to zero; Infinity when it watches nothing. */
@@ -67,6 +71,7 @@ export interface DeviceKind {
 export const passive = {
   vessels: [],
   pipes: [],
+  memory: [],
   nextClockH: () => Infinity,
   watch: () => Infinity,
   watchPerL: () => 0,

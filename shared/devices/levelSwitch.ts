@@ -9,8 +9,7 @@ export class LevelSwitch {
   private readonly fullL: number;
   private readonly bandL: number;
   private readonly cutOffL: number;
-  private wanted = false;
-  private tripped = false;
+  readonly memory = { wanted: false, tripped: false };
   private fault: Pick<TopOffFault, 'stuckOn' | 'sensorLowL' | 'passesSecondSwitch'> = {
     ...{ stuckOn: false, sensorLowL: 0, passesSecondSwitch: false },
   };
@@ -28,12 +27,12 @@ export class LevelSwitch {
   private firstSignal(volumeL: number): number {
     if (this.fault.stuckOn) return Infinity;
     const seenL = volumeL - this.fault.sensorLowL;
-    return this.wanted ? this.fullL - seenL : seenL - (this.fullL - this.bandL);
+    return this.memory.wanted ? this.fullL - seenL : seenL - (this.fullL - this.bandL);
   }
 
   private secondSignal(volumeL: number): number {
     if (!this.cutOffWorks) return Infinity;
-    return this.tripped ? volumeL - (this.cutOffL - this.bandL) : this.cutOffL - volumeL;
+    return this.memory.tripped ? volumeL - (this.cutOffL - this.bandL) : this.cutOffL - volumeL;
   }
 
   /** Falls to nothing at the level, L, at which the nearer of the two switches. */
@@ -46,21 +45,21 @@ export class LevelSwitch {
 
   /** How that signal moves with each litre in the tank. */
   signalPerL(): number {
-    if (this.secondIsNext) return this.tripped ? 1 : -1;
-    return this.wanted ? -1 : 1;
+    if (this.secondIsNext) return this.memory.tripped ? 1 : -1;
+    return this.memory.wanted ? -1 : 1;
   }
 
   /** Switches what is due at this level. */
   look(volumeL: number, fault: TopOffFault): void {
     this.fault = fault;
     const seenL = volumeL - fault.sensorLowL;
-    if (fault.stuckOn) this.wanted = seenL < this.fullL;
-    else if (this.firstSignal(volumeL) <= 0) this.wanted = !this.wanted;
-    if (this.secondSignal(volumeL) <= 0) this.tripped = !this.tripped;
+    if (fault.stuckOn) this.memory.wanted = seenL < this.fullL;
+    else if (this.firstSignal(volumeL) <= 0) this.memory.wanted = !this.memory.wanted;
+    if (this.secondSignal(volumeL) <= 0) this.memory.tripped = !this.memory.tripped;
   }
 
   /** Whether the pump is told to run. */
   get calls(): boolean {
-    return (this.wanted || this.fault.stuckOn) && !(this.cutOffWorks && this.tripped);
+    return (this.memory.wanted || this.fault.stuckOn) && !(this.cutOffWorks && this.memory.tripped);
   }
 }

@@ -21,18 +21,19 @@ export const overflow: DeviceKind = {
       to: 'outside',
       kgPerH: 0,
     };
-    let spilling = false;
-    const watch = (volumeL: number) => (spilling ? volumeL - (rim - spillL) : rim - volumeL);
+    const memory = { spilling: false };
+    const watch = (volumeL: number) => (memory.spilling ? volumeL - (rim - spillL) : rim - volumeL);
     return [
       {
         ...passive,
         id: 'overflow',
         pipes: [pipe],
+        memory: [memory],
         watch: (view) => watch(view.volumeL),
-        watchPerL: () => (spilling ? 1 : -1),
+        watchPerL: () => (memory.spilling ? 1 : -1),
         act(view) {
-          if (watch(view.volumeL) <= 0) spilling = !spilling;
-          pipe.kgPerH = spilling ? RIM_L_PER_H * kgPerL : 0;
+          if (watch(view.volumeL) <= 0) memory.spilling = !memory.spilling;
+          pipe.kgPerH = memory.spilling ? RIM_L_PER_H * kgPerL : 0;
         },
       },
     ];

@@ -8,7 +8,7 @@ const EVERY_H = 6;
 /** The room's CO2 turns limewater in the reservoir to chalk, a share of what is dissolved a day. */
 export class ReservoirAir {
   private readonly sharePerH: number;
-  private lastH = 0;
+  readonly memory = { lastH: 0 };
 
   constructor({ topOff }: Scenario) {
     const ages = topOff.additive === 'calciumHydroxide' && topOff.lossPercentPerDay > 0;
@@ -20,9 +20,10 @@ export class ReservoirAir {
   }
 
   act(timeH: number, plant: Plant): void {
+    const hours = timeH - this.memory.lastH;
+    this.memory.lastH = timeH;
     if (this.sharePerH === 0) return;
-    const lost = 1 - Math.exp(-this.sharePerH * (timeH - this.lastH));
-    this.lastH = timeH;
+    const lost = 1 - Math.exp(-this.sharePerH * hours);
     plant.chalkInReservoir(plant.contents('reservoir')[indexOf.Ca]! * lost);
   }
 }

@@ -1,4 +1,5 @@
 import { Windows } from '../faults/windows';
+import { INSTANT_H } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import type { Plant } from './device';
 import { refill } from './reservoirMix';
@@ -7,7 +8,8 @@ import { refill } from './reservoirMix';
 export class ReservoirFaults {
   private readonly mixes;
   private readonly stirred;
-  private mixed = 0;
+  /** A wrong mix from before it last looked has been made already. */
+  readonly memory = { lookedH: -Infinity };
 
   constructor(private readonly scenario: Scenario) {
     const { faults, start } = scenario;
@@ -28,10 +30,9 @@ export class ReservoirFaults {
 
   /** The wrong mix takes the place of what was there; what is stirred up goes with the water. */
   act(timeH: number, plant: Plant): void {
-    if (this.mixes.all.length + this.stirred.all.length === 0) return;
-    const begun = this.mixes.all.filter(({ fromH }) => fromH <= timeH + 1e-9).length;
-    if (begun > this.mixed) {
-      this.mixed = begun;
+    const { lookedH } = this.memory;
+    this.memory.lookedH = timeH + INSTANT_H;
+    if (this.mixes.all.some(({ fromH }) => fromH > lookedH && fromH <= timeH + INSTANT_H)) {
       plant.transfer('refill', 'reservoir', 'outside', plant.contents('reservoir').slice());
       refill(this.recipe(timeH), plant);
     }

@@ -8,9 +8,7 @@ interface Limits {
 
 /** Counts a pump's running time and says when it has had its share. */
 export class RunLimit {
-  private lastH = 0;
-  private thisHourH = 0;
-  private thisDayH = 0;
+  readonly memory = { lastH: 0, thisHourH: 0, thisDayH: 0 };
 
   constructor(
     private readonly limits: Limits,
@@ -23,15 +21,15 @@ export class RunLimit {
 
   /** To be told at every act whether the pump ran since the last one. */
   note(timeH: number, ran: boolean): void {
-    if (!this.limited) return;
+    const { memory } = this;
     const clock = (at: number) => at + this.clockHour + INSTANT_H;
     if (ran) {
-      this.thisHourH += timeH - this.lastH;
-      this.thisDayH += timeH - this.lastH;
+      memory.thisHourH += timeH - memory.lastH;
+      memory.thisDayH += timeH - memory.lastH;
     }
-    if (Math.floor(clock(timeH)) !== Math.floor(clock(this.lastH))) this.thisHourH = 0;
-    if (Math.floor(clock(timeH) / 24) !== Math.floor(clock(this.lastH) / 24)) this.thisDayH = 0;
-    this.lastH = timeH;
+    if (Math.floor(clock(timeH)) !== Math.floor(clock(memory.lastH))) memory.thisHourH = 0;
+    if (Math.floor(clock(timeH) / 24) !== Math.floor(clock(memory.lastH) / 24)) memory.thisDayH = 0;
+    memory.lastH = timeH;
   }
 
   /** Hours that the pump may still run before a limit stops it. */
@@ -39,8 +37,8 @@ export class RunLimit {
     const left = (minutes: number, usedH: number) =>
       minutes > 0 ? minutes / 60 - usedH : Infinity;
     return Math.min(
-      left(this.limits.minPerH, this.thisHourH),
-      left(this.limits.minPerDay, this.thisDayH),
+      left(this.limits.minPerH, this.memory.thisHourH),
+      left(this.limits.minPerDay, this.memory.thisDayH),
     );
   }
 

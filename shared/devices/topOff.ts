@@ -27,11 +27,9 @@ function build(scenario: Scenario): Device {
   const air = new ReservoirAir(scenario);
   const mix = new ReservoirFaults(scenario);
   const faults = new TopOffFaults(scenario);
-  let running = false;
-  let primed = false;
+  const memory = { running: false, primed: false, refillAtH: NaN, everyH: NaN, refillHour: NaN };
   // Nobody refills more often than every hour.
   const everyH = topOff.refillEveryDays === 0 ? Infinity : Math.max(1, 24 * topOff.refillEveryDays);
-  let refillAtH = NaN;
   const firstRefillH = (timeH: number) =>
     nextDailyTimeH(timeH, topOff.refillHour, start.clockHour) + Math.max(0, everyH - 24);
 
@@ -40,12 +38,17 @@ function build(scenario: Scenario): Device {
     id: 'topOff',
     vessels: [{ id: 'reservoir', contents: firstFill(scenario).contents }],
     pipes: [pipe],
+    memory: [memory, level.memory, limit.memory, air.memory, mix.memory],
     nextClockH(timeH) {
-      if (Number.isNaN(refillAtH)) refillAtH = firstRefillH(timeH);
+      const { refillHour } = topOff;
+      // Another rhythm than the one that is remembered begins now.
+      if (memory.everyH !== everyH || memory.refillHour !== refillHour) {
+        Object.assign(memory, { everyH, refillHour, refillAtH: firstRefillH(timeH) });
+      }
       return Math.min(
-        refillAtH,
+        memory.refillAtH,
         air.nextClockH(timeH),
-        limit.nextClockH(timeH, running),
+        limit.nextClockH(timeH, memory.running),
         mix.nextEdgeH(timeH),
         faults.nextEdgeH(timeH),
       );
@@ -54,20 +57,21 @@ function build(scenario: Scenario): Device {
     watchPerL: () => level.signalPerL(),
     act(view, plant) {
       const fault = faults.at(view.timeH);
-      limit.note(view.timeH, running);
+      limit.note(view.timeH, memory.running);
       air.act(view.timeH, plant);
-      if (view.timeH >= refillAtH) {
+      if (view.timeH >= memory.refillAtH) {
         if (!fault.empty) refill(mix.recipe(view.timeH), plant);
-        refillAtH += everyH;
+        memory.refillAtH += memory.everyH;
       }
       mix.act(view.timeH, plant);
       level.look(view.volumeL, fault);
       const filled = plant.waterKg('reservoir') > 0;
       const held = !fault.passesRunLimit && !limit.allows();
-      running = filled && fault.powered && level.calls && !held;
-      primed = filled && (primed || running);
-      const siphonLPerH = filled ? (fault.siphonLPerH ?? (primed ? topOff.siphonLPerH : 0)) : 0;
-      const litresPerH = Math.max(running ? topOff.pumpLPerH : 0, siphonLPerH);
+      memory.running = filled && fault.powered && level.calls && !held;
+      memory.primed = filled && (memory.primed || memory.running);
+      const drips = memory.primed ? topOff.siphonLPerH : 0;
+      const siphonLPerH = filled ? (fault.siphonLPerH ?? drips) : 0;
+      const litresPerH = Math.max(memory.running ? topOff.pumpLPerH : 0, siphonLPerH);
       pipe.kgPerH = litresPerH > 0 ? litresPerH * kgPerL * kgPerKgOfWater(plant) : 0;
     },
   };

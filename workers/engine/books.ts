@@ -23,7 +23,8 @@ export class Books {
   readonly lost: Float64Array;
   private readonly offsets: ReadonlyMap<VesselId, number>;
   private readonly blocks: ReadonlyMap<VesselId, Block>;
-  private readonly poolOffset: number;
+  readonly vesselIds: readonly VesselId[];
+  readonly poolOffset: number;
 
   /** `demand` is what the oxygen closure weighs every account with. */
   constructor(
@@ -31,6 +32,7 @@ export class Books {
     rows: number,
     readonly demand: OxygenDemand,
   ) {
+    this.vesselIds = vessels.map(({ id }) => id);
     this.offsets = new Map(vessels.map(({ id }, i) => [id, i * BLOCK_SIZE]));
     this.poolOffset = vessels.length * BLOCK_SIZE;
     this.amounts = new Float64Array(this.poolOffset + poolIds.length);

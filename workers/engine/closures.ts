@@ -7,6 +7,7 @@ import {
   type Composition,
   type TrackedElement,
 } from '../../shared/species/species';
+import type { OxygenDemand } from '../../shared/species/oxygenDemand';
 import type { Books } from './books';
 
 /** Oxygen is followed as what is free less what others could still take of it. */
@@ -50,24 +51,50 @@ export interface Closures {
   readonly elements: Partial<Record<Accounted, number>>;
 }
 
+/** What all later moments are held against. */
+export interface ClosureStart {
+  readonly eq: number;
+  readonly elements: ReadonlyMap<Accounted, { readonly sum: number }>;
+  /** What oxygen was weighed with. */
+  readonly demand: OxygenDemand;
+}
+
+function startOf(books: Books): ClosureStart {
+  const eq = alkalinityEq(books.tank) - books.ledgerEq.reduce((a, b) => a + b, 0);
+  return { eq, elements: elementTotals(books), demand: books.demand };
+}
+
+/** A start from before a change of plan; oxygen is counted anew where life asks another amount of it. */
+function goneOn(books: Books, from: ClosureStart): ClosureStart {
+  const now = startOf(books);
+  const same = JSON.stringify(now.demand) === JSON.stringify(from.demand);
+  if (same) return from;
+  return {
+    ...now,
+    eq: from.eq,
+    elements: new Map([...from.elements, ['O', now.elements.get('O')!]]),
+  };
+}
+
 /** Two independent checks: one sees what was not booked, the other what was booked wrongly. */
 export class ClosureCheck {
-  private readonly startEq: number;
-  private readonly startElements: Totals;
+  readonly start: ClosureStart;
 
-  constructor(private readonly books: Books) {
-    this.startEq = alkalinityEq(books.tank) - books.ledgerEq.reduce((a, b) => a + b, 0);
-    this.startElements = elementTotals(books);
+  constructor(
+    private readonly books: Books,
+    from?: ClosureStart,
+  ) {
+    this.start = from ? goneOn(books, from) : startOf(books);
   }
 
   measure(): Closures {
     const { tank, ledgerEq } = this.books;
-    const booked = ledgerEq.reduce((a, b) => a + b, this.startEq);
+    const booked = ledgerEq.reduce((a, b) => a + b, this.start.eq);
     const kg = tank[WATER]!;
     const elements: Closures['elements'] = {};
     for (const [element, { sum, size }] of elementTotals(this.books)) {
-      const start = this.startElements.get(element)!.sum;
-      elements[element] = size === 0 ? 0 : Math.abs(sum - start) / size;
+      const before = this.start.elements.get(element)!.sum;
+      elements[element] = size === 0 ? 0 : Math.abs(sum - before) / size;
     }
     return { alkalinityUmolPerKg: (Math.abs(alkalinityEq(tank) - booked) / kg) * 1e6, elements };
   }

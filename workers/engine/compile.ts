@@ -18,6 +18,7 @@ import { dissolved, type DissolvedId, type PoolId } from '../../shared/species/s
 import type { LedgerRow } from '../../shared/trace/trace';
 import { mixWater, type Carbon } from '../../shared/water/mixWater';
 import { Books, type Term } from './books';
+import type { TankState } from './tankState';
 import { weatherOf, type Weather } from './weather';
 
 /** A process made ready for this tank. */
@@ -96,6 +97,8 @@ interface CompileOptions extends Partial<GrowthReference> {
   readonly registry?: readonly Process<unknown>[];
   readonly kinds?: readonly DeviceKind[];
   readonly factors?: Factors;
+  /** Where another run has been: its rows stay in the ledger, and its bottles stand by. */
+  readonly beside?: Pick<TankState, 'ledger' | 'vessels'>;
 }
 
 /** What the scenario plans to do to the tank, in order of time. */
@@ -128,17 +131,26 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     },
   );
   const pipes = devices.flatMap((device) => device.pipes);
-  const ledger: LedgerRow[] = [
+  const rows: LedgerRow[] = [
     ...running.map(({ process: { id, label, role } }) => ({ id, label, role })),
     ...pipes.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
     ...eventKinds.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
-    { id: 'refill', label: say.refills, role: 'exchange' },
   ];
-  const vessels: { id: VesselId; contents: Float64Array }[] = [
+  const refill: LedgerRow = { id: 'refill', label: say.refills, role: 'exchange' };
+  const { ledger: before = [], vessels: standing = [] } = options.beside ?? {};
+  const named = new Set([...rows, refill].map(({ id }) => id));
+  const ledger = [
+    ...rows,
+    ...before.map(({ row }) => row).filter(({ id }) => !named.has(id)),
+    refill,
+  ];
+  const used: { id: VesselId; contents: Float64Array }[] = [
     { id: 'tank', contents: water },
     { id: 'outside', contents: emptyBlock() },
     ...devices.flatMap((device) => device.vessels),
   ];
+  const idle = standing.filter(({ id }) => used.every((vessel) => vessel.id !== id));
+  const vessels = [...used, ...idle.map(({ id }) => ({ id, contents: emptyBlock() }))];
   const demand = oxygenDemand(scenario.oxygen.perCarbon);
   const books = new Books(vessels, ledger.length, demand);
   books.amounts[books.poolIndex('reservoirLime')] = firstFill(scenario).solidLimeMol;

@@ -4,7 +4,7 @@ import { dissolved } from '../../shared/species/species';
 import type { Crossing } from '../../shared/trace/trace';
 import type { Line, LineQuantity } from '../../shared/verdict/lines';
 import { Between } from './between';
-import { Past } from './past';
+import { Past, type Recent } from './past';
 import type { Simulation } from './simulation';
 import type { TankView } from './tankView';
 
@@ -43,17 +43,19 @@ const isBeyond = ({ trouble, limit }: Line, value: number): boolean =>
 export class CrossingWatch {
   readonly found: Crossing[] = [];
   private readonly watches: Watch[];
-  private readonly past = new Past();
+  private readonly past: Past;
   private readonly looksBack: boolean;
   private readonly between: Between;
 
-  /** The worst is kept from a moment on. */
+  /** The worst is kept from a moment on; `before` is the day that led here. */
   constructor(
     private readonly simulation: Simulation,
     lines: readonly Line[],
-    private readonly worstFromH = -Infinity,
+    readonly worstFromH = -Infinity,
+    before?: Recent,
   ) {
     const { view } = simulation;
+    this.past = new Past(before);
     this.between = new Between(simulation);
     this.looksBack = lines.some(({ quantity }) => quantity.endsWith('Change'));
     this.past.note(view);
@@ -75,6 +77,10 @@ export class CrossingWatch {
   /** After a sudden event: what changed at this very moment. */
   checkJump(): void {
     this.compare(() => this.simulation.timeH);
+  }
+
+  get recent(): Recent {
+    return this.past.recent;
   }
 
   /** The worst of each line, and when. */

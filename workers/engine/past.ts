@@ -7,6 +7,18 @@ const ALKALINITY_H = 24;
 /** Two doses a whole day apart are not both of one day. */
 const AFTER_H = 1e-6;
 
+/** A quantity over the hours that still count. */
+interface Track {
+  readonly timesH: readonly number[];
+  readonly values: readonly number[];
+}
+
+/** pH and alkalinity as far back as they are judged. */
+export interface Recent {
+  readonly ph: Track;
+  readonly dkh: Track;
+}
+
 /** One quantity as it was, step by step. */
 class History {
   private readonly timesH: number[] = [];
@@ -21,6 +33,20 @@ class History {
     this.values.push(value);
     this.low.note(timeH, value, timeH - this.windowH);
     this.high.note(timeH, value, timeH - this.windowH);
+  }
+
+  /** What a window from now on looks back to, the note before it included. */
+  get recent(): Track {
+    const fromH = this.timesH.at(-1)! - this.windowH;
+    const first = Math.max(
+      0,
+      this.timesH.findLastIndex((timeH) => timeH <= fromH),
+    );
+    return { timesH: this.timesH.slice(first), values: this.values.slice(first) };
+  }
+
+  recall({ timesH, values }: Track): void {
+    timesH.forEach((timeH, i) => this.note(timeH, values[i]!));
   }
 
   /** How far a value is from the farthest that it had within the window before a moment. */
@@ -55,6 +81,16 @@ class History {
 export class Past {
   private readonly ph = new History(PH_H);
   private readonly dkh = new History(ALKALINITY_H);
+
+  constructor(before?: Recent) {
+    if (!before) return;
+    this.ph.recall(before.ph);
+    this.dkh.recall(before.dkh);
+  }
+
+  get recent(): Recent {
+    return { ph: this.ph.recent, dkh: this.dkh.recent };
+  }
 
   /** To be called once what stands now has been compared with what was. */
   note({ timeH, phNbs, alkalinityDkh }: TankView): void {

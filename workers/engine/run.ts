@@ -4,12 +4,14 @@ import type { Outcome, Stopped } from '../../shared/verdict/outcome';
 import { watchedLines, type Line } from '../../shared/verdict/lines';
 import { ClosureCheck, type Closures } from './closures';
 import { compile } from './compile';
+import { goOn } from './goOn';
 import { CrossingWatch } from './crossings';
 import { lineResult } from './lineResult';
 import { Recorder } from './recorder';
 import { settle, type Settled } from './settle';
 import { LeftRange } from './leftRange';
 import { Simulation, usualOptions, type SimulationOptions } from './simulation';
+import { simulatedState, type TankState } from './tankState';
 
 /** What a trial gives. */
 export interface Run extends Outcome {
@@ -31,34 +33,35 @@ export class TrialRun {
   private readonly recorder: Recorder;
   private readonly watch: CrossingWatch;
   private readonly closure: ClosureCheck;
-  private readonly settled: boolean;
-  private readonly omegaReference: number;
+  private readonly start: Settled;
   hour = 0;
   private stopped: Stopped | undefined;
 
   /**
    * `watched` are the lines whose crossings are found, and the moment from which the worst counts;
-   * `start` is what it settles on, where somebody has found that already.
+   * `start` is what it settles on, where somebody has found that already. It goes on from a state,
+   * where one is given: to the day on which the scenario ends, counted from the start of the first
+   * run; what was planned for the very moment has been done.
    */
   constructor(
     scenario: Scenario,
     options: SimulationOptions = usualOptions,
     private readonly watched: Watched = { lines: watchedLines(scenario), fromH: 0 },
-    start: Settled = settle(scenario, options),
+    start?: Settled,
+    from?: TankState,
   ) {
-    const { settled, pco2Uatm, ...growth } = start;
-    const plan = compile(scenario, {
-      ...growth,
-      factors: options.factors ?? noFactors,
-      ...(scenario.start.carbon === 'settledCycle' && { pco2Uatm }),
-    });
-    this.settled = settled;
-    this.omegaReference = growth.omegaReference;
+    this.start = from?.start ?? start ?? settle(scenario, options);
+    const plan = from
+      ? goOn(scenario, from, options.factors)
+      : planFrom(scenario, this.start, options);
+    this.hour = from?.timeH ?? 0;
     this.hours = Math.floor(scenario.days * 24 + 1e-9);
-    this.closure = new ClosureCheck(plan.books);
-    this.simulation = new Simulation(plan, options);
-    this.recorder = new Recorder(this.simulation, this.hours + 1);
-    this.watch = new CrossingWatch(this.simulation, watched.lines, watched.fromH);
+    if (this.hours < this.hour) throw new RangeError(endsBefore(scenario, this.hour));
+    this.closure = new ClosureCheck(plan.books, from?.closure);
+    this.simulation = new Simulation(plan, options, from);
+    this.recorder = new Recorder(this.simulation, this.hours - this.hour + 1);
+    const fromH = Math.max(watched.fromH, this.hour);
+    this.watch = new CrossingWatch(this.simulation, watched.lines, fromH, from?.recent);
     const { onStep } = watched;
     this.simulation.onStep = () => {
       this.watch.check();
@@ -99,9 +102,22 @@ export class TrialRun {
   }
 
   private lines() {
-    const { lines, fromH } = this.watched;
-    const { worst, found } = this.watch;
-    return lines.map((line, i) => lineResult(line, found, worst[i]!, fromH, this.hour));
+    const { lines } = this.watched;
+    const { worst, found, worstFromH } = this.watch;
+    return lines.map((line, i) => lineResult(line, found, worst[i]!, worstFromH, this.hour));
+  }
+
+  /**
+   * The tank as it stands now, for another run to go on from. Throws a RangeError when it has left
+   * the chemistry's range: there is no tank to go on with.
+   */
+  state(): TankState {
+    if (this.stopped) throw new RangeError(this.stopped.reason);
+    const { start, watch, closure } = this;
+    return {
+      ...simulatedState(this.simulation),
+      ...{ start, recent: watch.recent, closure: closure.start },
+    };
   }
 
   result(): Run {
@@ -110,16 +126,45 @@ export class TrialRun {
       crossings: this.watch.found,
       lines: this.lines(),
       closures: this.closure.measure(),
-      settled: this.settled,
+      settled: this.start.settled,
       stopped: this.stopped,
-      omegaReference: this.omegaReference,
+      omegaReference: this.start.omegaReference,
     };
   }
 }
 
-/** A whole trial: the same scenario gives the same trace, in a worker, in Node, anywhere. */
-export function run(scenario: Scenario, options: SimulationOptions = usualOptions): Run {
-  const trial = new TrialRun(scenario, options);
-  trial.advance(Infinity);
-  return trial.result();
+function planFrom(scenario: Scenario, start: Settled, options: SimulationOptions) {
+  const { pco2Uatm, ...growth } = start;
+  return compile(scenario, {
+    ...growth,
+    factors: options.factors ?? noFactors,
+    ...(scenario.start.carbon === 'settledCycle' && { pco2Uatm }),
+  });
 }
+
+const endsBefore = ({ days }: Scenario, hour: number): string =>
+  `days: got ${days}; the tank goes on from day ${hour / 24}: expected no fewer`;
+
+function ended(scenario: Scenario, options: SimulationOptions, from?: TankState): TrialRun {
+  const trial = new TrialRun(scenario, options, undefined, undefined, from);
+  trial.advance(Infinity);
+  return trial;
+}
+
+/**
+ * A whole trial: the same scenario gives the same trace, in a worker, in Node, anywhere. Given a
+ * state, it goes on from there under this plan to the end of the scenario's days, counted from the
+ * start of the first run; its trace begins at that moment.
+ */
+export const run = (
+  scenario: Scenario,
+  options: SimulationOptions = usualOptions,
+  from?: TankState,
+): Run => ended(scenario, options, from).result();
+
+/** The tank as a trial leaves it, for `run` to go on from; a trial of 0 days leaves it as it begins. */
+export const stateAfter = (
+  scenario: Scenario,
+  options: SimulationOptions = usualOptions,
+  from?: TankState,
+): TankState => ended(scenario, options, from).state();

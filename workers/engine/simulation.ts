@@ -13,6 +13,7 @@ import { plantDoor } from './plantDoor';
 import { Sensors } from './sensors';
 import { Step } from './step';
 import { Stride } from './stride';
+import type { TankState } from './tankState';
 import { TankView } from './tankView';
 
 /** What the run-in finds: CO2 and oxygen at the start, and what growth refers to. */
@@ -64,6 +65,7 @@ export class Simulation {
   constructor(
     readonly plan: Plan,
     options: SimulationOptions = usualOptions,
+    from?: Pick<TankState, 'timeH' | 'toppedOffKg' | 'tryH'>,
   ) {
     this.books = plan.books;
     this.flows = new Flows(plan, this.books);
@@ -91,9 +93,18 @@ export class Simulation {
       0,
       plan.ledger.findIndex(({ id }) => id === 'gasExchange'),
     );
+    if (from) {
+      this.timeH = from.timeH;
+      this.toppedOffKg = from.toppedOffKg;
+      this.stride.tryH = from.tryH;
+    }
     this.look();
     this.actAll();
     this.landOnEvents();
+  }
+
+  get tryH(): number {
+    return this.stride.tryH;
   }
 
   /** Moves on to a moment and stops exactly there, events of that moment included. */

@@ -10,7 +10,8 @@ const TRIM_H = 1 / 3600;
 
 /** How long the next step may be: as long as its error allows, and no farther than a sensor's mark. */
 export class Stride {
-  private tryH = CAREFUL_H;
+  /** Hours that are tried next. */
+  tryH = CAREFUL_H;
 
   constructor(
     private readonly step: Step,

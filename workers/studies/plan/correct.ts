@@ -1,6 +1,7 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import type { TankState } from '../../engine/tankState';
 import { raise } from './raise';
 import { runningPlans } from './runPlan';
 import { wait } from './wait';
@@ -62,13 +63,15 @@ export interface CorrectionQuestion {
 
 /**
  * From what the water is to the target, on runs of the engine at every consumption that is
- * possible: by weighed doses when it is low, by waiting when it is high.
+ * possible: by weighed doses when it is low, by waiting when it is high. `from` is the water of the
+ * plan that the tank runs by until then, where that is another.
  */
 export function correct(
   question: CorrectionQuestion,
   options: SimulationOptions = usualOptions,
+  from?: TankState,
 ): Correction {
-  const runPlan = runningPlans(options);
+  const runPlan = runningPlans(options, from);
   const off = question.targetDkh - question.upkeep.tank.alkalinityDkh;
   if (Math.abs(off) < NEAR_DKH) return { kind: 'none' };
   return off < 0 ? wait(runPlan, question) : raise(runPlan, question);

@@ -1,10 +1,14 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { stateAfter } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { correct, type Correction } from './correct';
 import type { PlanQuestion } from './threePlans';
 
-/** How the water gets to the target first, with the dosing of the plan that is to hold it there. */
+/**
+ * How the water gets to the target first, with the dosing of the plan that is to hold it there: from
+ * the water as the tank's own plan has left it.
+ */
 export function correctBefore(
   { now, targetDkh, giveOrTakeDkhPerDay }: Omit<PlanQuestion, 'kit'>,
   plan: Scenario,
@@ -12,5 +16,6 @@ export function correctBefore(
   options: SimulationOptions = usualOptions,
 ): Correction {
   const upkeep = { ...plan, tank: { ...plan.tank, alkalinityDkh: now.tank.alkalinityDkh } };
-  return correct({ upkeep, targetDkh, giveOrTakeDkhPerDay, additive }, options);
+  const from = stateAfter({ ...now, days: 0 }, options);
+  return correct({ upkeep, targetDkh, giveOrTakeDkhPerDay, additive }, options, from);
 }

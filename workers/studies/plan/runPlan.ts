@@ -1,7 +1,8 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { TrialRun, type Run } from '../../engine/run';
+import { run, TrialRun, type Run } from '../../engine/run';
 import { settle, type Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
+import type { TankState } from '../../engine/tankState';
 
 export type RunPlan = (scenario: Scenario) => Run;
 
@@ -9,8 +10,12 @@ export type RunPlan = (scenario: Scenario) => Run;
 const runInOf = (scenario: Scenario): string =>
   JSON.stringify({ ...scenario, days: 1, additions: [] });
 
-/** Runs plans of one tank, and settles each kind of day but once. */
-export function runningPlans(options: SimulationOptions): RunPlan {
+/**
+ * Runs plans of one tank, and settles each kind of day but once; or goes on from the water that
+ * another plan has left.
+ */
+export function runningPlans(options: SimulationOptions, from?: TankState): RunPlan {
+  if (from) return (scenario) => run(scenario, options, from);
   const starts = new Map<string, Settled>();
   return (scenario) => {
     const key = runInOf(scenario);
