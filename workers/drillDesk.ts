@@ -1,10 +1,13 @@
 import * as Comlink from 'comlink';
+import type { HandAir } from '../shared/faults/handAir';
 import type { Scenario } from '../shared/scenario/schema';
+import type { FirstHourBought } from '../shared/verdict/bought';
 import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
 import { sampledOptions } from './engine/sampledOptions';
 import { letMessagesIn } from './letMessagesIn';
+import { actsBuy } from './studies/drill/actsBuy';
 import { largestKept, type Design, type DesignQuestion } from './studies/drill/design';
 import { worstHour } from './studies/drill/dump';
 import { mapRow, type MapQuestion } from './studies/drill/dumpMap';
@@ -36,6 +39,18 @@ export class DrillDesk {
   drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillAnswer>> {
     const goesOn = this.begin(key, job);
     return answering(async () => rehearse(scenario, await sampledOptions(scenario), goesOn));
+  }
+
+  actsBuy(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    handAir: HandAir,
+  ): Promise<Answer<FirstHourBought>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () =>
+      actsBuy(scenario, handAir, await sampledOptions(scenario), goesOn),
+    );
   }
 
   async members(key: string, job: number, question: Members): Promise<Answer<MemberResult[]>> {
