@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
 import type { HandAir } from '../shared/faults/handAir';
 import type { Scenario } from '../shared/scenario/schema';
-import type { FirstHourBought } from '../shared/verdict/bought';
+import type { FirstHourBought, Protections } from '../shared/verdict/bought';
 import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
@@ -19,6 +19,7 @@ import {
   runMember,
   type MemberResult,
 } from './studies/drill/memberResult';
+import { protectionsOf } from './studies/drill/protections';
 import { rehearse } from './studies/drill/rehearse';
 import type { ResponseChoices } from './studies/drill/responsePlans';
 import { tryResponses, type ResponseResult } from './studies/drill/responses';
@@ -50,6 +51,18 @@ export class DrillDesk {
     const goesOn = this.begin(key, job);
     return answering(async () =>
       actsBuy(scenario, handAir, await sampledOptions(scenario), goesOn),
+    );
+  }
+
+  protections(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    handAir: HandAir,
+  ): Promise<Answer<Protections>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () =>
+      protectionsOf(scenario, handAir, await sampledOptions(scenario), goesOn),
     );
   }
 

@@ -20,9 +20,9 @@ export interface Reach {
  */
 export type Gain = 'later' | 'kept' | 'lower' | 'shorter' | 'nothing';
 
-/** What one act buys, worked out by two runs that differ in nothing else. */
-export interface ActBought {
-  readonly act: BoughtActId;
+/** What one thing buys, worked out by two runs that differ in nothing else. */
+export interface Bought<Id extends string> {
+  readonly act: Id;
   readonly gain: Gain;
   /** The line that it is measured by. */
   readonly line: Line;
@@ -38,6 +38,9 @@ export interface ActBought {
   readonly costs:
     | { readonly line: Line; readonly withoutH: number | undefined; readonly withItH: number }
     | undefined;
+}
+
+export interface ActBought extends Bought<BoughtActId> {
   /** Carbonated water: so many portions of so many litres. */
   readonly portions: { readonly count: number; readonly litresEach: number } | undefined;
 }
@@ -53,4 +56,37 @@ export interface FirstHourBought {
   readonly acts: readonly ActBought[];
   /** Acts that would make it worse, and are not offered. */
   readonly withheld: readonly BoughtActId[];
+}
+
+/** What a keeper can have in place before anything breaks. */
+export const protectionIds = [
+  'secondSwitch',
+  'runLimit',
+  'halfReservoir',
+  'halfStrength',
+  'halfPump',
+  'plain',
+  'antiSiphon',
+  'halfBottle',
+  'weakerStock',
+  'twoHeaters',
+  'cutOut',
+  'batteryAir',
+  'halfChange',
+] as const;
+
+export type ProtectionId = (typeof protectionIds)[number];
+
+export interface ProtectionBought extends Bought<ProtectionId> {
+  /** How many levels the failure takes beyond their limits, without and with it, as it is set. */
+  readonly passes: readonly [without: number, withIt: number];
+}
+
+/** The protections that fit a failure, each on its own, with nobody noticing. */
+export interface Protections {
+  readonly first: FirstHourBought['first'];
+  readonly followedH: number;
+  readonly protections: readonly ProtectionBought[];
+  /** Those that would take something beyond its limit that is kept now. */
+  readonly worse: readonly ProtectionId[];
 }

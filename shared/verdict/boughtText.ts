@@ -1,7 +1,7 @@
 import type { HandAir } from '../faults/handAir';
 import { say } from '../words/actsBuy';
 import { figure, figureText } from '../words/figure';
-import type { ActBought, FirstHourBought, Reach } from './bought';
+import type { ActBought, Bought, FirstHourBought, Reach } from './bought';
 import { spanText } from './clockText';
 import type { Line } from './lines';
 import { limitText, lineTexts, lineValue } from './lineTexts';
@@ -20,7 +20,10 @@ export function reachText({ soonestH, latestH }: Reach): string {
 }
 
 /** What is passed first if nothing is done, and how long there is. */
-export const firstText = ({ first, followedH }: FirstHourBought): string =>
+export const firstText = ({
+  first,
+  followedH,
+}: Pick<FirstHourBought, 'first' | 'followedH'>): string =>
   first
     ? say.first(beyondText(first.line), reachText(first.reach))
     : say.nothingPassed(spanText(followedH));
@@ -38,7 +41,7 @@ export function actName(
   return names.carbonatedWater(String(portions.count), figure(portions.litresEach, 2));
 }
 
-function gainText(bought: ActBought, followedH: number): string {
+function gainText(bought: Bought<string>, followedH: number): string {
   const { gain, line, before, after, gainedMin, worst, outsideH } = bought;
   const beyond = beyondText(line);
   const [without, withIt] = worst.map((value) => figureText(lineValue(line.quantity, value)));
@@ -56,7 +59,10 @@ function gainText(bought: ActBought, followedH: number): string {
 }
 
 /** What an act buys, in a line that stands beside it. */
-export function boughtText(bought: ActBought, { followedH }: FirstHourBought): string {
+export function boughtText(
+  bought: Bought<string>,
+  { followedH }: Pick<FirstHourBought, 'followedH'>,
+): string {
   const { costs } = bought;
   const gained = gainText(bought, followedH);
   if (!costs) return gained;

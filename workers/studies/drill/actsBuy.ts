@@ -5,23 +5,13 @@ import { withoutChalk } from '../../../shared/scenario/chalk';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { ActBought, BoughtActId, FirstHourBought } from '../../../shared/verdict/bought';
 import { firstFaultH } from '../../../shared/verdict/drillOutcome';
-import { inSlices } from '../../engine/inSlices';
-import { settling, type Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
-import { actH, actPlans, actsFromH, carbonated, leftAlone, type Act, type Doing } from './actPlans';
+import { actH, actPlans, actsFromH, carbonated, leftAlone, type Act } from './actPlans';
 import { isPowerCut } from './airEnds';
+import { candidatesOf, type Candidate } from './candidates';
 import { bought, leadingOf, reachOf } from './gain';
-import { mightBe } from './mightBe';
-import { causedLines, courseOf, passedH, type Course } from './passing';
+import { causedLines, passedH, type Course } from './passing';
 import { portionG, portionsUntilBack } from './untilBack';
-
-/** One of the tanks that this may be, and how a failure goes in it with this or that done. */
-export interface Candidate {
-  readonly asked: Scenario;
-  readonly undisturbed: Course;
-  readonly doing: Doing;
-  readonly run: (scenario: Scenario) => Course;
-}
 
 /** Acts that are for animals or stop the cause: they are done whatever else they bring. */
 const AIR: readonly BoughtActId[] = ['batteryAir', 'scoop'];
@@ -48,30 +38,6 @@ export function actsOf(asked: Scenario): {
     stops: known.filter((act) => STOPS.includes(act)),
     then: known.filter((act) => !STOPS.includes(act)),
   };
-}
-
-async function candidatesOf(
-  asked: Scenario,
-  handAir: HandAir,
-  options: SimulationOptions,
-  pause: () => Promise<boolean>,
-): Promise<Candidate[] | undefined> {
-  const candidates: Candidate[] = [];
-  let near: Settled | undefined;
-  const fromH = firstFaultH(asked);
-  for (const { scenario, airShare } of mightBe(asked)) {
-    const start = await inSlices(settling(scenario, options, near), pause);
-    if (!start) return undefined;
-    near ??= start;
-    candidates.push({
-      asked: scenario,
-      undisturbed: courseOf({ ...scenario, faults: [], responses: [] }, options, start, fromH),
-      doing: { handAir, airShare },
-      run: (plan) => courseOf(plan, options, start, fromH),
-    });
-    if (!(await pause())) return undefined;
-  }
-  return candidates;
 }
 
 /** Carbonated water for the tank as it is set, by what its water needs: so many portions, so strong. */

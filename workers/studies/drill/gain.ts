@@ -1,6 +1,6 @@
-import type { ActBought, BoughtActId, Gain, Reach } from '../../../shared/verdict/bought';
+import type { Bought, Gain, Reach } from '../../../shared/verdict/bought';
 import type { Line, LineQuantity } from '../../../shared/verdict/lines';
-import type { Candidate } from './actsBuy';
+import type { Candidate } from './candidates';
 import { causedLines, isLevel, outsideOf, passedH, SAME_H, worstOf, type Course } from './passing';
 
 /** Changes smaller than these no keeper can read off (common practice). */
@@ -23,7 +23,7 @@ const HARM = [
   ...['ammonia', 'overflow'],
 ];
 /** What may be left undone: it has no excuse for any line that it passes. */
-const OPTIONAL: readonly BoughtActId[] = ['carbonatedWater', 'changeInSteps', 'aerate'];
+const OPTIONAL: readonly string[] = ['carbonatedWater', 'changeInSteps', 'aerate'];
 
 const bare = ({ id, quantity, trouble, limit }: Line): Line => ({ id, quantity, trouble, limit });
 
@@ -152,9 +152,9 @@ function moved(compared: Compared): Moved | undefined {
 const FIRST_H = 24;
 
 /** A line that an act brings sooner in some tank, and whether that may not be. */
-function costOf(id: BoughtActId, compared: Compared, own: Line | undefined) {
+function costOf(id: string, compared: Compared, own: Line | undefined) {
   const { before, after, fromH, actH, leading } = compared;
-  let costs: ActBought['costs'];
+  let costs: Bought<string>['costs'];
   let isWorse = false;
   for (const [i, course] of before.entries()) {
     for (const line of course.lines.filter(isLevel)) {
@@ -181,10 +181,10 @@ function costOf(id: BoughtActId, compared: Compared, own: Line | undefined) {
  * What an act buys, from runs that differ in nothing else; 'worse' where it must not be offered;
  * undefined where the failure passes no line at all.
  */
-export function bought(
-  act: BoughtActId,
+export function bought<Id extends string>(
+  act: Id,
   compared: Compared,
-): Omit<ActBought, 'portions'> | 'worse' | undefined {
+): Bought<Id> | 'worse' | undefined {
   const { before, after, fromH, actH } = compared;
   const found = moved(compared);
   const { costs, isWorse } = costOf(act, compared, found?.line);
