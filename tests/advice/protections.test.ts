@@ -89,7 +89,7 @@ describe('what keeps a failure from doing harm', () => {
           const counts = protections.map(({ passes }) => passes[1]);
           expect(counts).toEqual([...counts].sort((a, b) => a - b));
         }),
-        runsOf(60),
+        runsOf(120),
       );
       expect(kept).toBeGreaterThan(1);
     },
