@@ -1,10 +1,13 @@
 import * as Comlink from 'comlink';
+import type { HandAir } from '../shared/faults/handAir';
 import type { Scenario } from '../shared/scenario/schema';
+import type { FirstHourBought, Protections } from '../shared/verdict/bought';
 import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
 import { sampledOptions } from './engine/sampledOptions';
 import { letMessagesIn } from './letMessagesIn';
+import { actsBuy } from './studies/drill/actsBuy';
 import { largestKept, type Design, type DesignQuestion } from './studies/drill/design';
 import { worstHour } from './studies/drill/dump';
 import { mapRow, type MapQuestion } from './studies/drill/dumpMap';
@@ -16,6 +19,7 @@ import {
   runMember,
   type MemberResult,
 } from './studies/drill/memberResult';
+import { protectionsOf } from './studies/drill/protections';
 import { rehearse } from './studies/drill/rehearse';
 import type { ResponseChoices } from './studies/drill/responsePlans';
 import { tryResponses, type ResponseResult } from './studies/drill/responses';
@@ -36,6 +40,30 @@ export class DrillDesk {
   drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillAnswer>> {
     const goesOn = this.begin(key, job);
     return answering(async () => rehearse(scenario, await sampledOptions(scenario), goesOn));
+  }
+
+  actsBuy(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    handAir: HandAir,
+  ): Promise<Answer<FirstHourBought>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () =>
+      actsBuy(scenario, handAir, await sampledOptions(scenario), goesOn),
+    );
+  }
+
+  protections(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    handAir: HandAir,
+  ): Promise<Answer<Protections>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () =>
+      protectionsOf(scenario, handAir, await sampledOptions(scenario), goesOn),
+    );
   }
 
   async members(key: string, job: number, question: Members): Promise<Answer<MemberResult[]>> {

@@ -38,6 +38,7 @@ export const faultKinds: Readonly<Record<FaultId, Kind<Fault>>> = {
 /** What may be done about it. */
 export const responseKinds: Readonly<Record<ResponseId, Kind<Response>>> = {
   aerate: kind<Response>(say.responses.aerate, ['kLaPerH']),
+  batteryAir: kind<Response>(say.responses.batteryAir, ['kLaPerH']),
   co2Air: kind<Response>(say.responses.co2Air, ['co2Ppm']),
   carbonatedWater: kind<Response>(say.responses.carbonatedWater, ['co2GramsEach', 'portions']),
   extraChange: kind<Response>(say.responses.extraChange, ['percent'], false),

@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import type { FieldPath } from '../scenario/fields';
 import { problemOf, type Problem } from '../scenario/problem';
+import { checkSchema, oldestFirst } from './check';
 import { inOrder, readingSchema } from './reading';
-import { emptyLog, tankLogSchema, type LogSetting, type TankLog } from './tankLog';
+import { emptyLog, MOST_CHECKS, tankLogSchema, type LogSetting, type TankLog } from './tankLog';
 
 /** A log as far as it can be read, and everything in it that cannot: a bad field never takes others along. */
 export interface ReadLog {
@@ -29,14 +30,21 @@ export function readTankLog(value: unknown): ReadLog {
   };
   if (value === undefined) return { log: emptyLog, problems };
   if (!isPart(value)) take(tankLogSchema, value, []);
-  const { readings: lines = [], ...settings } = isPart(value) ? value : {};
+  const { readings: lines = [], checks: tests = [], ...settings } = isPart(value) ? value : {};
   const readings = (take(v.array(v.unknown()), lines, ['readings']) ?? []).flatMap(
     (line, i) => take(readingSchema, line, ['readings', i]) ?? [],
   );
+  const checks = (take(v.array(v.unknown()), tests, ['checks']) ?? [])
+    .slice(0, MOST_CHECKS)
+    .flatMap((check, i) => take(checkSchema, check, ['checks', i]) ?? []);
   const known = Object.entries(settings).flatMap(([name, setting]) => {
     const read = take(tankLogSchema.entries[name as LogSetting] ?? v.never(), setting, [name]);
     return read === undefined ? [] : [[name, read] as const];
   });
-  const log = { ...Object.fromEntries(known), readings: inOrder(readings) };
+  const log = {
+    ...Object.fromEntries(known),
+    readings: inOrder(readings),
+    checks: oldestFirst(checks),
+  };
   return { log: v.parse(tankLogSchema, log), problems };
 }

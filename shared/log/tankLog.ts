@@ -4,9 +4,12 @@ import { fieldIn, type Field } from '../scenario/fields';
 import { alkalinity } from '../scenario/tank';
 import { say } from '../words/log';
 import { isLocalTime } from './localTime';
+import { checkSchema } from './check';
 import { readingSchema } from './reading';
 
 const { settings } = say;
+/** More than anyone tests. */
+export const MOST_CHECKS = 100;
 const moment = (title: string) =>
   v.optional(
     v.pipe(
@@ -21,6 +24,11 @@ const moment = (title: string) =>
 export const tankLogSchema = v.pipe(
   v.strictObject({
     readings: v.pipe(v.array(readingSchema), v.title(say.lines.title)),
+    /** What was tested of that which should work when something fails. */
+    checks: v.optional(
+      v.pipe(v.array(checkSchema), v.maxLength(MOST_CHECKS), v.title(say.checks.title)),
+      [],
+    ),
     /** The fit counts from here; empty: the last `USUAL_WINDOW_DAYS`. */
     fitFrom: moment(settings.fitFrom),
     /** The forecast rests on readings up to here and later ones are held against it; empty: all count. */

@@ -23,7 +23,10 @@ export const gasExchange = defineProcess<Settings>({
   cites: ['weiss1974', 'hooverBerkshire1969', 'johnson1982', 'jahne1987'],
   settings: ({ scenario }) => {
     const { kLaPerH, enhancement } = scenario.gas;
-    if (kLaPerH === 0 && !scenario.responses.some(({ kind }) => kind === 'aerate')) return null;
+    const isTurnedUp = scenario.responses.some(
+      ({ kind }) => kind === 'aerate' || kind === 'batteryAir',
+    );
+    if (kLaPerH === 0 && !isTurnedUp) return null;
     return {
       surfaceM2: enhancement === 'on' ? scenario.evaporation.surfaceM2 : undefined,
     };

@@ -92,7 +92,13 @@ export const fault = part(say.fault, {
   ),
 });
 
-export const responseIds = ['aerate', 'co2Air', 'carbonatedWater', 'extraChange'] as const;
+export const responseIds = [
+  'aerate',
+  'batteryAir',
+  'co2Air',
+  'carbonatedWater',
+  'extraChange',
+] as const;
 
 export type ResponseId = (typeof responseIds)[number];
 

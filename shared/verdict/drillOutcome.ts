@@ -29,8 +29,10 @@ export interface DrillAnswer {
   readonly undisturbed: readonly LineResult[];
   /** With chalk falling at once; undefined when none would fall. */
   readonly chalk: OtherEnd | undefined;
-  /** A power cut with no gas exchange left at all; undefined in other failures. */
+  /** A power cut with no gas exchange left and more breathed; undefined in other failures. */
   readonly closed: OtherEnd | undefined;
+  /** A power cut with the gas exchange that is set and less breathed; undefined in others. */
+  readonly eased: OtherEnd | undefined;
   /** With nobody noticing until the end; undefined when nothing was to be noticed. */
   readonly leftAlone: OtherEnd | undefined;
   /** The hour of the day at which the same failure drives pH highest; undefined when it is this one. */

@@ -5,9 +5,9 @@ import { lineOf, type LineResult } from './lineResult';
 /** How long there is until oxygen passes one line, h from when the first thing broke. */
 export interface OxygenLeft {
   readonly limitMgPerL: number;
-  /** With no air at the surface at all: the short end. */
+  /** With no air at the surface at all, and more breathed: the short end. */
   readonly soonestH: number | undefined;
-  /** With the gas exchange that is set; undefined when the line is kept. */
+  /** With the gas exchange that is set, and less breathed; undefined when the line is kept. */
   readonly afterH: number | undefined;
 }
 
@@ -15,13 +15,13 @@ const OXYGEN_LINES = ['oxygenLow', 'oxygenHarm'] as const;
 
 /** Both lines of oxygen, the higher first; those that were passed before are left out. */
 export function oxygenLeft(answer: DrillAnswer, scenario: Scenario): readonly OxygenLeft[] {
-  const { outcome, closed } = answer;
+  const { outcome, closed, eased } = answer;
   const fromH = firstFaultH(scenario);
   const after = ({ firstH }: LineResult) => (firstH === undefined ? undefined : firstH - fromH);
   return OXYGEN_LINES.map((id) => lineOf(outcome.lines, id))
     .filter(({ already }) => !already)
     .map((line) => {
-      const afterH = after(line);
+      const afterH = after(lineOf((eased ?? outcome).lines, line.id));
       const soonestH = closed ? after(lineOf(closed.lines, line.id)) : afterH;
       return { limitMgPerL: line.limit, afterH, soonestH };
     })

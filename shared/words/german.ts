@@ -1,4 +1,5 @@
 /** Everything in German, fetched as one file. */
+export { de as actsBuy } from './actsBuy/de';
 export { de as bench } from './bench/de';
 export { de as card } from './card/de';
 export { de as charts } from './charts/de';
@@ -32,6 +33,7 @@ export { de as planShelf } from './planShelf/de';
 export { de as plans } from './plans/de';
 export { de as problems } from './problems/de';
 export { de as quantities } from './quantities/de';
+export { de as ready } from './ready/de';
 export { de as rests } from './rests/de';
 export { de as settings } from './settings/de';
 export { de as shelf } from './shelf/de';

@@ -1,3 +1,4 @@
+import { oldestFirst, type Check } from '../../shared/log/check';
 import { inOrder, readingNames, type Reading } from '../../shared/log/reading';
 import type { TankLog } from '../../shared/log/tankLog';
 import type { BenchPlans } from './plans';
@@ -7,6 +8,14 @@ import type { Tank } from './tanks';
 /** A reading as one text: two that say the same of the same moment are one. */
 export const said = (reading: Reading): string =>
   JSON.stringify(readingNames.map((name) => reading[name] ?? null));
+
+/** The same of what was tested; of one thing that both have tested, the newer counts. */
+function mergeChecks(base: readonly Check[], mine: readonly Check[], theirs: readonly Check[]) {
+  const has = (list: readonly Check[], one: Check) => list.some((other) => same(other, one));
+  const kept = base.filter((one) => has(mine, one) && has(theirs, one));
+  const added = [...mine, ...theirs].filter((one) => !has(base, one));
+  return oldestFirst([...kept, ...added]);
+}
 
 /** What both have, and what either has added; gone is what one of the two took out. */
 export function mergeLogs(base: TankLog, mine: TankLog, theirs: TankLog): TankLog {
@@ -19,8 +28,13 @@ export function mergeLogs(base: TankLog, mine: TankLog, theirs: TankLog): TankLo
       .map((reading) => [said(reading), reading] as const)
       .filter(([words]) => !old!.has(words)),
   );
-  const settings = same({ ...mine, readings: [] }, { ...base, readings: [] }) ? theirs : mine;
-  return { ...settings, readings: inOrder([...kept, ...added.values()]) };
+  const settingsOf = (log: TankLog) => ({ ...log, readings: [], checks: [] });
+  const settings = same(settingsOf(mine), settingsOf(base)) ? theirs : mine;
+  return {
+    ...settings,
+    readings: inOrder([...kept, ...added.values()]),
+    checks: mergeChecks(base.checks, mine.checks, theirs.checks),
+  };
 }
 
 interface MergedBench {

@@ -98,7 +98,8 @@ export function readTank(saved: unknown, usualId = 'tank-1'): ReadTank {
   const bench = reader.bench(raw.bench);
   const { log, problems } = readTankLog(raw.log);
   reader.problems.push(...problems.map(sentence));
-  if (log.readings.length === 0 && bench.plans.every(({ scenario }) => scenario === example)) {
+  const isEmpty = log.readings.length + log.checks.length === 0;
+  if (isEmpty && bench.plans.every(({ scenario }) => scenario === example)) {
     return { tank: undefined, problems: reader.problems };
   }
   const name = textOr(raw.name, bench.plans[0]!.scenario.title);

@@ -6,6 +6,7 @@ import { rescue } from './leaving';
 import { mergeTanks, said } from './mergeTanks';
 import type { BenchPlans } from './plans';
 import { readTank } from './readTank';
+import { same } from './same';
 import { newTank, type Tank } from './tanks';
 
 type Writing = IDBPTransaction<unknown, string[], 'readwrite'>;
@@ -64,7 +65,8 @@ function beginning(mine: Tank, theirs: Tank): Tank {
   const ours = new Set(mine.log.readings.map(said));
   const readings = theirs.log.readings.filter((one) => ours.has(said(one)));
   const bench: BenchPlans = { plans: [], selected: '', since: '', before: [] };
-  return { ...theirs, bench, log: { ...theirs.log, readings } };
+  const checks = theirs.log.checks.filter((one) => mine.log.checks.some((own) => same(own, one)));
+  return { ...theirs, bench, log: { ...theirs.log, readings, checks } };
 }
 
 /** A tank as it is saved now. */

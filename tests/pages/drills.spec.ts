@@ -26,6 +26,9 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await page.getByLabel('And at the same time').selectOption('powerCut');
     await page.getByRole('button', { name: 'Add', exact: true }).click();
     await expect(page.getByRole('group', { name: 'What breaks (2)' })).toBeVisible();
+    const air = page.locator('.first-hour [data-act="batteryAir"]');
+    await expect(air).toContainText('Battery air pump, 2 L of air a minute: ', { timeout: 30_000 });
+    await expect(air).toContainText(/oxygen below 4 mg\/L .*without it after \d/);
     await page.getByRole('button', { name: 'Leave this out' }).last().click();
     const noticed = page.getByLabel('Noticed after', { exact: true });
     await noticed.fill('lunch');

@@ -19,7 +19,7 @@ export const de: Words<typeof en> = {
     and: ', ',
     between: (from, to) => `${from} bis ${to}`,
     onlyClosed: (span) =>
-      `${span}, wenn keine Luft an die Oberfläche kommt (mit dem eingestellten Gasaustausch gar nicht)`,
+      `${span}, wenn keine Luft an die Oberfläche kommt und mehr geatmet wird (mit dem eingestellten Gasaustausch und weniger Atmung gar nicht)`,
     already: (limit) => `Der Sauerstoff liegt unter Ihren ${limit} mg/L, bevor etwas ausfällt.`,
     kept: (limit, lowest) =>
       `Der Sauerstoff bleibt über Ihren ${limit} mg/L; sein tiefster Wert ist ${lowest}.`,
@@ -29,7 +29,8 @@ export const de: Words<typeof en> = {
     typed: 'wie von Ihnen eingegeben',
     assumed:
       'aus gebundenem Kohlenstoff, Futter und dem Wort für den Besatz: niemand hat es gemessen',
-    twoTimes: 'Wo zwei Zeiten stehen, gilt die kürzere ganz ohne Luft an der Oberfläche.',
+    twoTimes:
+      'Wo zwei Zeiten stehen, gilt die kürzere ganz ohne Luft an der Oberfläche und mit mehr Atmung, die längere mit dem eingestellten Gasaustausch und weniger Atmung.',
     before: 'Bewegen Sie Wasser oder Luft, bevor Sie rechnen.',
     warmth: 'In warmem Wasser atmen Tiere schneller, was nicht im Modell ist.',
     howLong: (limit, span) => `Bis der Sauerstoff unter ${limit} mg/L liegt: ${span}.`,

@@ -16,7 +16,7 @@ export const en = {
     and: ', ',
     between: (from: string, to: string) => `${from} to ${to}`,
     onlyClosed: (span: string) =>
-      `${span} if no air reaches the surface (not at all with the gas exchange that is set)`,
+      `${span} if no air reaches the surface and more is breathed (not at all with the gas exchange that is set and less breathed)`,
     already: (limit: string) => `Oxygen is below your ${limit} mg/L before anything breaks.`,
     kept: (limit: string, lowest: string) =>
       `Oxygen stays above your ${limit} mg/L; its lowest is ${lowest}.`,
@@ -25,7 +25,8 @@ export const en = {
       `That is with ${mgPerLPerH} mg/L an hour breathed, ${how}.`,
     typed: 'as you typed it',
     assumed: 'from fixed carbon, food and the word for stocking: nobody has measured it',
-    twoTimes: 'Where two times stand, the shorter is with no air at the surface at all.',
+    twoTimes:
+      'Where two times stand, the shorter is with no air at the surface at all and more breathed, the longer with the gas exchange that is set and less breathed.',
     before: 'Move water or air before you reckon.',
     warmth: 'In warm water animals breathe faster, which is not modelled.',
     howLong: (limit: string, span: string) => `Until oxygen is below ${limit} mg/L: ${span}.`,

@@ -20,6 +20,7 @@ export const de: Words<typeof en> = {
   },
   responses: {
     aerate: 'stärker belüften',
+    batteryAir: 'Luft oder Wasser ohne Netzstrom bewegen',
     co2Air: 'CO₂-reichere Luft einblasen',
     carbonatedWater: 'kohlensaures Wasser, jede Stunde eine Portion',
     extraChange: 'Wasser wechseln',

@@ -17,6 +17,7 @@ export const en = {
   },
   responses: {
     aerate: 'aerate harder',
+    batteryAir: 'air or water moved without mains',
     co2Air: 'blow in air richer in CO₂',
     carbonatedWater: 'carbonated water, a portion an hour',
     extraChange: 'change water',

@@ -29,6 +29,7 @@ export const de: Words<typeof en> = {
     measureAccuracy:
       'Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.',
   },
+  checks: { title: 'Was geprüft ist', what: 'Was funktionieren soll', tested: 'Geprüft am' },
   settings: {
     fitFrom: 'Die Anpassung zählt ab',
     heldAt: 'Die Vorhersage steht seit',

@@ -24,6 +24,7 @@ export const en = {
     accuracy: (dkh: string) => `Left out: ${dkh} dKH (common practice 0.1–0.2).`,
     measureAccuracy: 'Test the same water five times; two thirds of the results lie within one σ.',
   },
+  checks: { title: 'What is tested', what: 'Thing that should work', tested: 'Tested on' },
   settings: {
     fitFrom: 'The fit counts from',
     heldAt: 'The forecast stands from',

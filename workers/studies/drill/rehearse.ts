@@ -13,6 +13,7 @@ import { lineOf } from '../../../shared/verdict/lineResult';
 import { settling } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 import { inSlices } from '../../engine/inSlices';
+import { easedAir, isPowerCut, shortOfAir } from './airEnds';
 import { DrillRun, runDrill } from './drillRun';
 import { shifted } from './shifted';
 import { undisturbedLines } from './undisturbed';
@@ -34,14 +35,6 @@ const chalkDkh = ({ trace }: DrillOutcome): number =>
   trace.ledger
     .filter(({ role }) => role === 'chalk')
     .reduce((sum, { id }) => sum - readLedger(trace, id).at(-1)!, 0);
-
-const isPowerCut = ({ kind }: Scenario['faults'][number]): boolean => kind === 'powerCut';
-
-/** A power cut under a closed lid: not even a still surface lets anything in. */
-const withoutAir = (scenario: Scenario): Scenario => ({
-  ...scenario,
-  faults: scenario.faults.map((fault) => (isPowerCut(fault) ? { ...fault, gasPercent: 0 } : fault)),
-});
 
 const lasts = ({ kind }: Scenario['faults'][number]): boolean => faultKinds[kind].lasts;
 
@@ -87,7 +80,7 @@ async function worstStarts(
 
 /**
  * A drill and the ends of what it may be. The failure as set, without chalk, leads; then chalk at
- * once, nobody noticing, no air at the surface, and the worst hours of the day. `pause` lets
+ * once, nobody noticing, the ends of oxygen, and the worst hours of the day. `pause` lets
  * messages in between two runs and says whether the answer is still wanted.
  */
 export async function rehearse(
@@ -115,9 +108,11 @@ export async function rehearse(
     ? otherEnd(scenario, runDrill({ ...scenario, faults }, options))
     : undefined;
   if (!(await pause())) return undefined;
-  const closed = scenario.faults.some(isPowerCut)
-    ? otherEnd(scenario, runDrill(withoutAir(scenario), options))
-    : undefined;
+  const isCut = scenario.faults.some(isPowerCut);
+  const end = (tank: Scenario) => (isCut ? otherEnd(tank, runDrill(tank, options)) : undefined);
+  const closed = end(shortOfAir(scenario));
+  if (!(await pause())) return undefined;
+  const eased = end(easedAir(scenario));
   if (!(await pause())) return undefined;
   const starts = await worstStarts(scenario, options, pause);
   if (!starts) return undefined;
@@ -128,6 +123,7 @@ export async function rehearse(
     ...{ outcome, undisturbed },
     leftAlone,
     closed,
+    eased,
     soonest: soonest && soonest.afterH < asSetH - SAME_H ? soonest : undefined,
     chalk: chalkDkh(chalked) > LEAST_CHALK_DKH ? otherEnd(scenario, chalked) : undefined,
     worst: isWorse ? worst : undefined,

@@ -1,0 +1,40 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  above: (name, limit) => `${name} über ${limit}`,
+  below: (name, limit) => `${name} unter ${limit}`,
+  after: (span) => `nach ${span}`,
+  between: (from, to) => `nach ${from} bis ${to}`,
+  orNever: (span) => `frühestens nach ${span}, oder gar nicht`,
+  first: (line, when) => `Sich selbst überlassen: ${line} ${when}.`,
+  nothingPassed: (span) =>
+    `Sich selbst überlassen geht innerhalb von ${span} kein beobachteter Wert über Ihre Grenzen. Was Sie an den Tieren sehen, geht jeder Zahl vor.`,
+  noticed: (span) =>
+    `Das gilt, wenn mit diesen Handgriffen beim Bemerken begonnen wird, nach ${span}.`,
+  reckoning: 'Berechnet, was jeder Handgriff bringt …',
+  names: {
+    batteryAir: (litres) => `Batterie-Luftpumpe, ${litres} L Luft je Minute`,
+    scoop: (litres) => `Schöpfen und Gießen, ${litres} L je Minute`,
+    carbonatedWater: (count, litres) =>
+      `Reines Wasser mit Kohlensäure, ${count} × ${litres} L, im Abstand einer Stunde, vor jedem den pH-Wert gemessen`,
+    putRight: 'Beim Bemerken behoben',
+  },
+  later: (line, after, before) => `${line} ${after}; ohne das ${before}`,
+  laterBy: (line, after, before, gained) =>
+    `${gained} gewonnen: ${line} ${after}; ohne das ${before}`,
+  kept: (line, span, before) => `${line} nicht innerhalb von ${span}; ohne das ${before}`,
+  lower: (name, withIt, without) =>
+    `${name} geht schlimmstenfalls auf ${withIt}; ohne das auf ${without}`,
+  shorter: (line, withIt, without) => `${line} für ${withIt}; ohne das für ${without}`,
+  nothing: (line) => `bringt hier nichts: ${line} kommt und geht wie ohne`,
+  costs: (line, withIt, without) => `; aber ${line} nach ${withIt} statt ${without}`,
+  costsNew: (line, withIt) => `; aber ${line} nach ${withIt}`,
+  withheld: 'Weggelassen, weil es diesen Ausfall schlimmer machte:',
+  range:
+    'Vom Becken, das am schlechtesten dran ist, bis zu dem, das am besten dran ist, unter denen, die Ihres sein können.',
+  estimate:
+    'Von Hand bewegte Luft ist eine Schätzung (die Hälfte davon, wo die kurze Zeit steht): was auf der Schachtel der Pumpe steht, geteilt durch ihre Becken.',
+  airLPerMin: 'Batterie-Luftpumpe',
+  scoopLPerMin: 'Schöpfen und Gießen',
+};

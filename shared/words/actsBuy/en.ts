@@ -1,0 +1,38 @@
+export const en = {
+  above: (name: string, limit: string) => `${name} above ${limit}`,
+  below: (name: string, limit: string) => `${name} below ${limit}`,
+  after: (span: string) => `after ${span}`,
+  between: (from: string, to: string) => `after ${from} to ${to}`,
+  orNever: (span: string) => `after ${span} at the soonest, or not at all`,
+  first: (line: string, when: string) => `Left alone: ${line} ${when}.`,
+  nothingPassed: (span: string) =>
+    `Left alone, no level that is watched passes your limits within ${span}. What you see of the animals comes before any number.`,
+  noticed: (span: string) => `That is with these acts begun when it is noticed, after ${span}.`,
+  reckoning: 'Working out what each act buys …',
+  names: {
+    batteryAir: (litres: string) => `Battery air pump, ${litres} L of air a minute`,
+    scoop: (litres: string) => `Scooping and pouring, ${litres} L a minute`,
+    carbonatedWater: (count: string, litres: string) =>
+      `Carbonated plain water, ${count} × ${litres} L, an hour apart, pH measured before each`,
+    putRight: 'Put right when it is noticed',
+  },
+  later: (line: string, after: string, before: string) => `${line} ${after}; without it ${before}`,
+  laterBy: (line: string, after: string, before: string, gained: string) =>
+    `${gained} gained: ${line} ${after}; without it ${before}`,
+  kept: (line: string, span: string, before: string) =>
+    `${line} not within ${span}; without it ${before}`,
+  lower: (name: string, withIt: string, without: string) =>
+    `${name} goes to ${withIt} at the worst; without it to ${without}`,
+  shorter: (line: string, withIt: string, without: string) =>
+    `${line} for ${withIt}; without it for ${without}`,
+  nothing: (line: string) => `buys nothing here: ${line} comes and goes as without it`,
+  costs: (line: string, withIt: string, without: string) =>
+    `; but ${line} after ${withIt} instead of ${without}`,
+  costsNew: (line: string, withIt: string) => `; but ${line} after ${withIt}`,
+  withheld: 'Left out, since it would make this failure worse:',
+  range: 'From the tank that is worst off to the one that is best off, of those that yours may be.',
+  estimate:
+    'Air moved by hand is an estimate (half of it where the short time stands): what the pump’s box says, shared among its tanks.',
+  airLPerMin: 'Battery air pump',
+  scoopLPerMin: 'Scooping and pouring',
+};

@@ -1,0 +1,180 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { firstHourOf } from '../../shared/faults/firstHour';
+import { batteryKLaPerH, scoopKLaPerH, usualHandAir } from '../../shared/faults/handAir';
+import { newFault, newResponse } from '../../shared/scenario/newFault';
+import type { Scenario } from '../../shared/scenario/schema';
+import { oxygenKLaPerH, oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
+import { readColumn } from '../../shared/trace/trace';
+import type { ActBought } from '../../shared/verdict/bought';
+import { boughtText, firstText } from '../../shared/verdict/boughtText';
+import { firstFaultH } from '../../shared/verdict/drillOutcome';
+import { lineOf } from '../../shared/verdict/lineResult';
+import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
+import { run } from '../../workers/engine/run';
+import { usualOptions } from '../../workers/engine/simulation';
+import { actsBuy } from '../../workers/studies/drill/actsBuy';
+import { runDrill } from '../../workers/studies/drill/drillRun';
+import { rehearse } from '../../workers/studies/drill/rehearse';
+import { patience, runsOf } from '../laws/size';
+import { quietTank } from '../runs/quietTank';
+import { scenarioFromFile } from '../runs/scenarioFiles';
+import { anyFailure } from './anyFailure';
+
+const goOn = async () => true;
+const buys = async (scenario: Scenario, air = usualHandAir) =>
+  (await actsBuy(scenario, air, usualOptions, goOn))!;
+const actOf = (acts: readonly ActBought[], id: ActBought['act']) =>
+  acts.find(({ act }) => act === id);
+const SAME_H = 1 / 60;
+
+const cut = (scenario: Scenario, own: Parameters<typeof newFault>[1] = {}): Scenario => ({
+  ...scenario,
+  days: 3,
+  responses: [],
+  faults: [newFault('powerCut', { day: 2, hour: 2, hours: 40, cooling: 'none', ...own })],
+});
+
+describe('what an act buys', () => {
+  it(
+    'is never less than nothing for the line it is told by, in no tank that this may be',
+    async () => {
+      let gained = 0;
+      await fc.assert(
+        fc.asyncProperty(anyFailure, async (scenario) => {
+          const found = await buys(scenario);
+          for (const one of found.acts) {
+            const { act, gain, before, after } = one;
+            const sooner = (a: number | undefined, b: number | undefined) =>
+              (b ?? Infinity) < (a ?? Infinity) - Math.max(2 * SAME_H, 0.01 * (a ?? 0));
+            for (const end of ['soonestH', 'asSetH', 'latestH'] as const) {
+              expect(sooner(before[end], after[end]), `${act} ${end}`).toBe(false);
+            }
+            expect(found.withheld).not.toContain(act);
+            if (gain !== 'nothing') gained++;
+            if (gain === 'kept') expect(after.asSetH).toBeUndefined();
+            if (gain === 'shorter') expect(one.outsideH[1]).toBeLessThan(one.outsideH[0]);
+            const text = boughtText(one, found);
+            expect(text).not.toMatch(/NaN|undefined|Infinity/);
+            expect(/buys nothing/.test(text)).toBe(gain === 'nothing');
+          }
+          expect(firstText(found)).not.toMatch(/NaN|undefined|Infinity/);
+        }),
+        runsOf(200),
+      );
+      expect(gained).toBeGreaterThan(5);
+    },
+    patience * 2,
+  );
+
+  it.each(['drill-power-cut.json', 'limewater-holds.json', 'pico-tank.json'])(
+    'in a power cut of %s is what two runs of the engine differ by',
+    async (file) => {
+      const scenario = cut(scenarioFromFile(file));
+      const found = await buys(scenario);
+      const fromH = firstFaultH(scenario);
+      for (const [act, kLaPerH] of [
+        ['batteryAir', batteryKLaPerH(scenario, usualHandAir)],
+        ['scoop', scoopKLaPerH(scenario, usualHandAir)],
+      ] as const) {
+        const one = actOf(found.acts, act)!;
+        expect(one.line.id).toBe('oxygenLow');
+        const when = { day: 2, hour: 2, hours: 46 };
+        const responses = [newResponse('batteryAir', { ...when, kLaPerH })];
+        const after = (tank: Scenario) => {
+          const { firstH } = lineOf(runDrill(tank).lines, 'oxygenLow');
+          return firstH === undefined ? undefined : firstH - fromH;
+        };
+        const [without, withIt] = [after(scenario), after({ ...scenario, responses })];
+        expect(one.before.asSetH).toBeCloseTo(without!, 9);
+        if (withIt === undefined) expect(one.after.asSetH).toBeUndefined();
+        else expect(one.after.asSetH).toBeCloseTo(withIt, 9);
+        expect(one.gainedMin === undefined).toBe(withIt === undefined);
+        if (withIt !== undefined) expect(one.gainedMin).toBeCloseTo((withIt - without!) * 60, 6);
+      }
+    },
+  );
+
+  it('tells of the first line of a power cut what the drill itself tells', async () => {
+    const scenario = cut(scenarioFromFile('drill-power-cut.json'));
+    const { first } = await buys(scenario);
+    const [left] = oxygenLeft((await rehearse(scenario, usualOptions, goOn))!, scenario);
+    expect(first!.line).toMatchObject({ id: 'oxygenLow', limit: left!.limitMgPerL });
+    expect(first!.reach.soonestH).toBeCloseTo(left!.soonestH!, 6);
+    expect(first!.reach.latestH).toBeCloseTo(left!.afterH!, 6);
+  });
+
+  it('of unplugging a stuck pump is the drill as it is noticed, against nobody noticing', async () => {
+    const plan = { ...scenarioFromFile('drill-doser-stuck.json'), days: 3 };
+    const stuck = { ...plan, faults: [newFault('doserOn', { day: 1, hour: 2, hours: 0.3 })] };
+    const one = actOf((await buys(stuck)).acts, 'unplugDoser')!;
+    expect([one.line.id, one.gain]).toEqual(['phHigh', 'kept']);
+    const alone = { ...plan, faults: [newFault('doserOn', { day: 1, hour: 2, hours: 70 })] };
+    expect(one.before.asSetH).toBeCloseTo(lineOf(runDrill(alone).lines, 'phHigh').firstH! - 2, 9);
+    expect(lineOf(runDrill(stuck).lines, 'phHigh').firstH).toBeUndefined();
+  });
+
+  it('is not told of acts for hands and eyes, and all that the engine can do of the rest', async () => {
+    const plan = scenarioFromFile('limewater-holds.json');
+    const siphon = { ...plan, days: 3, faults: [newFault('siphon', { day: 2, hour: 2 })] };
+    const { acts, withheld } = await buys(siphon);
+    const { first, then } = firstHourOf(siphon, false);
+    const told = [...acts.map(({ act }) => act), ...withheld];
+    expect(told).toEqual(expect.arrayContaining(['liftHose', 'aerate', 'plainWater']));
+    for (const act of told) expect([...first, ...then, 'carbonatedWater']).toContain(act);
+    expect(told).not.toContain('measurePh');
+  });
+
+  it('is withheld where aerating draws in air that is worse than none', async () => {
+    // Open windows let the room fall as slowly as it rose: meanwhile more air is more of its CO2.
+    const tank = quietTank({ days: 3, tank: { alkalinityDkh: 8 }, gas: { kLaPerH: 0.2 } });
+    const stale = newFault('roomCo2', { day: 2, hour: 2, hours: 3, co2Ppm: 9000, riseHours: 10 });
+    const { acts, withheld } = await buys({ ...tank, faults: [stale] });
+    expect(withheld).toContain('aerate');
+    expect(acts.map(({ act }) => act)).not.toContain('aerate');
+  });
+});
+
+describe('battery air', () => {
+  const breathedMmolPerLPerDay = 1.2;
+  const tank = quietTank({
+    gas: { kLaPerH: 0.5 },
+    oxygen: { respirationMmolPerLPerDay: breathedMmolPerLPerDay },
+    days: 4,
+  });
+  const { tempC, salinityPractical, volumeL } = tank.tank;
+  const kgPerL = 1.02334;
+  const saturated = (oxygenSaturationUmolPerKg(tempC, salinityPractical) * kgPerL * 31.998) / 1000;
+  const breathedMgPerLPerH = (breathedMmolPerLPerDay * 31.998) / 24;
+
+  it('brings what hand arithmetic says of its bubbles, and of a jug', () => {
+    // 120 L of air an hour hold 1.026 mol; 3 % a metre over 0.6 m; 300 L hold 63.5 mmol.
+    const { surfaceM2 } = tank.evaporation;
+    const depthM = volumeL / 1000 / surfaceM2;
+    const perH = (120 * 0.00855 * 0.03 * depthM) / ((saturated / 31998) * volumeL);
+    const byHand = perH / oxygenKLaPerH(1, tempC);
+    expect(batteryKLaPerH(tank, usualHandAir) / byHand).toBeCloseTo(1, 4);
+    // 3 L a minute, a quarter of what is missing taken up: 45 L an hour of 300 L.
+    expect(scoopKLaPerH(tank, usualHandAir)).toBeCloseTo(45 / 300 / oxygenKLaPerH(1, tempC), 12);
+  });
+
+  it('holds oxygen where what comes in is what is breathed, and nears it by hand’s time constant', () => {
+    const kLaPerH = 0.4;
+    const own = cut(tank, { gasPercent: 0 });
+    const responses = [newResponse('batteryAir', { day: 2, hour: 2, hours: 60, kLaPerH })];
+    const mgPerL = readColumn(run({ ...own, days: 4, responses }).trace, 'oxygen_mg_l');
+    const perH = oxygenKLaPerH(kLaPerH, tempC);
+    const steady = saturated - breathedMgPerLPerH / perH;
+    const at = (h: number) => steady + (mgPerL[26]! - steady) * Math.exp(-perH * h);
+    for (const h of [1, 4, 12, 39]) expect(mgPerL[26 + h]! / at(h)).toBeCloseTo(1, 4);
+  });
+
+  it('does as long as it lasts what it does with the power on as well: it comes on top', () => {
+    const responses = [newResponse('batteryAir', { day: 1, hour: 0, hours: 24, kLaPerH: 0.3 })];
+    const [both, alone] = [
+      run({ ...tank, days: 1, responses }),
+      run({ ...tank, days: 1, gas: { ...tank.gas, kLaPerH: 0.8 } }),
+    ].map(({ trace }) => readColumn(trace, 'oxygen_mg_l')[23]!);
+    expect(both).toBeCloseTo(alone!, 2);
+  });
+});
