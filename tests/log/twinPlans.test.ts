@@ -1,10 +1,25 @@
 import { median } from 'd3-array';
 import { expect, it } from 'vitest';
 import { patience, runsOf } from '../laws/size';
-import { plansOf } from './twins/plans';
+import { plansFromTruth, plansOf } from './twins/plans';
 
 /** Grams within this of what holds the target, in the middle of all twins. */
 const GRAMS_OFF = 0.07;
+
+/** As near as a test can tell, dKH. */
+const ON_TARGET_DKH = 0.3;
+
+it(
+  'plans made from the tank as it truly is stay on the target from the first week to the fourth',
+  () => {
+    const plans = Array.from({ length: runsOf(60).numRuns }, (_, number) =>
+      plansFromTruth(number),
+    ).flat();
+    expect(plans.length).toBeGreaterThan(3);
+    expect(plans.filter(({ farthestDkh }) => farthestDkh > ON_TARGET_DKH)).toEqual([]);
+  },
+  patience * 10,
+);
 
 it(
   'plans made from a log, replayed in the true water, keep the daily limit, and weigh about what holds the target',

@@ -4,11 +4,9 @@ import { dissolved } from '../../shared/species/species';
 import type { Crossing } from '../../shared/trace/trace';
 import type { Line, LineQuantity } from '../../shared/verdict/lines';
 import { Between } from './between';
+import { Gauge, type Read, type WatchedLine } from './gauge';
 import { Past, type Recent } from './past';
 import type { Simulation } from './simulation';
-import type { TankView } from './tankView';
-
-type Read = (view: TankView, past: Past) => number;
 
 const { Ca, Mg } = dissolved;
 const AMMONIA_G_PER_MOL = molarMassGPerMol({ N: 1, H: 3 });
@@ -28,21 +26,11 @@ const quantities: Record<LineQuantity, Read> = {
   volume: (view) => view.volumeL,
 };
 
-/** One line, how its quantity stood last, and the worst that was seen of it. */
-interface Watch extends Line {
-  readonly read: Read;
-  last: number;
-  worst: number;
-  worstH: number;
-}
-
-const isBeyond = ({ trouble, limit }: Line, value: number): boolean =>
-  trouble === 'above' ? value > limit : value < limit;
-
 /** Watches lines step by step and finds the moment each is passed. */
 export class CrossingWatch {
   readonly found: Crossing[] = [];
-  private readonly watches: Watch[];
+  private readonly gauges: readonly Gauge[];
+  private readonly lines: readonly WatchedLine[];
   private readonly past: Past;
   private readonly looksBack: boolean;
   private readonly between: Between;
@@ -54,29 +42,32 @@ export class CrossingWatch {
     readonly worstFromH = -Infinity,
     before?: Recent,
   ) {
-    const { view } = simulation;
     this.past = new Past(before);
     this.between = new Between(simulation);
     this.looksBack = lines.some(({ quantity }) => quantity.endsWith('Change'));
-    this.past.note(view);
-    this.watches = lines.map((line) => {
-      const read = quantities[line.quantity];
-      return { ...line, read, last: read(view, this.past), worst: NaN, worstH: NaN };
+    this.past.note(simulation.view);
+    const names = [...new Set(lines.map(({ quantity }) => quantity))];
+    const gauges = new Map(names.map((name) => [name, new Gauge(quantities[name])]));
+    this.gauges = [...gauges.values()];
+    this.lines = lines.map((line) => {
+      const gauge = gauges.get(line.quantity)!;
+      const watched = { ...line, gauge, isOut: false, worst: NaN, worstH: NaN };
+      gauge.lines.push(watched);
+      return watched;
     });
-    for (const watch of this.watches) {
-      if (isBeyond(watch, watch.last)) this.note(watch, view.timeH, 'outside');
-    }
-    this.noteWorst();
+    this.compare(() => simulation.view.timeH);
   }
 
   /** To be called after each step, before anything is switched. */
   check(): void {
-    this.compare((watch) => this.locate(watch));
+    this.compare((gauge, limit) => this.locate(gauge, limit));
+    if (this.looksBack) this.past.note(this.simulation.view);
   }
 
   /** After a sudden event: what changed at this very moment. */
   checkJump(): void {
     this.compare(() => this.simulation.timeH);
+    if (this.looksBack) this.past.note(this.simulation.view);
   }
 
   get recent(): Recent {
@@ -85,46 +76,41 @@ export class CrossingWatch {
 
   /** The worst of each line, and when. */
   get worst(): readonly { readonly value: number; readonly timeH: number }[] {
-    return this.watches.map(({ worst, worstH }) => ({ value: worst, timeH: worstH }));
+    return this.lines.map(({ worst, worstH }) => ({ value: worst, timeH: worstH }));
   }
 
-  private compare(when: (watch: Watch) => number): void {
-    for (let i = 0; i < this.watches.length; i++) {
-      const watch = this.watches[i]!;
-      const now = watch.read(this.simulation.view, this.past);
-      const isOut = isBeyond(watch, now);
-      if (isOut !== isBeyond(watch, watch.last)) {
-        this.note(watch, when(watch), isOut ? 'outside' : 'inside');
-      }
-      watch.last = now;
+  private compare(when: (gauge: Gauge, limit: number) => number): void {
+    const { gauges, past } = this;
+    const { view } = this.simulation;
+    let stirred = false;
+    for (let i = 0; i < gauges.length; i++) {
+      if (gauges[i]!.look(view, past)) stirred = true;
     }
-    this.noteWorst();
-    if (this.looksBack) this.past.note(this.simulation.view);
-  }
-
-  private note({ id }: Watch, timeH: number, into: Crossing['into']): void {
-    this.found.push({ limit: id, timeH, into });
-  }
-
-  private noteWorst(): void {
-    const { timeH } = this.simulation.view;
-    if (timeH < this.worstFromH) return;
-    for (const watch of this.watches) {
-      const { last, worst, trouble } = watch;
-      if (trouble === 'above' ? last <= worst : last >= worst) continue;
-      watch.worst = last;
-      watch.worstH = timeH;
+    if (!stirred) return;
+    for (const line of this.lines) {
+      const { gauge, id, limit } = line;
+      if (!gauge.stirred || !gauge.passes(line)) continue;
+      this.found.push({
+        limit: id,
+        timeH: when(gauge, limit),
+        into: line.isOut ? 'outside' : 'inside',
+      });
+    }
+    for (const gauge of gauges) {
+      if (!gauge.stirred) continue;
+      if (view.timeH >= this.worstFromH) gauge.noteWorst(view.timeH);
+      gauge.settle();
     }
   }
 
   /** Bisection on the cubic between the ends of the step, to a ten-thousandth of it. */
-  private locate(watch: Watch): number {
-    const { step, view } = this.simulation;
-    const endsAbove = watch.read(view, this.past) > watch.limit;
+  private locate({ now, read }: Gauge, limit: number): number {
+    const { step } = this.simulation;
+    const endsAbove = now > limit;
     let [low, high] = [0, 1];
     while (high - low > 1e-4) {
       const middle = (low + high) / 2;
-      if (watch.read(this.between.at(middle), this.past) > watch.limit === endsAbove) high = middle;
+      if (read(this.between.at(middle), this.past) > limit === endsAbove) high = middle;
       else low = middle;
     }
     return step.fromH + (step.hours * (low + high)) / 2;

@@ -25,6 +25,7 @@ class History {
   private readonly values: number[] = [];
   private readonly low = new SlidingExtreme((a, b) => a < b);
   private readonly high = new SlidingExtreme((a, b) => a > b);
+  private sought = 0;
 
   constructor(private readonly windowH: number) {}
 
@@ -60,20 +61,22 @@ class History {
     );
   }
 
-  /** A value at a moment, straight lines between steps; the first one before the trial began. */
+  /**
+   * A value at a moment, straight lines between steps; the first one before the trial began. Moments
+   * come in order, nearly: it is sought from where the last one lay.
+   */
   private at(timeH: number): number {
     const { timesH, values } = this;
-    let [low, high] = [0, timesH.length - 1];
+    const last = timesH.length - 1;
     if (timeH <= timesH[0]!) return values[0]!;
-    if (timeH >= timesH[high]!) return values[high]!;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (timesH[middle]! <= timeH) low = middle;
-      else high = middle;
-    }
-    const span = timesH[high]! - timesH[low]!;
+    if (timeH >= timesH[last]!) return values[last]!;
+    let low = this.sought;
+    while (timesH[low + 1]! <= timeH) low++;
+    while (timesH[low]! > timeH) low--;
+    this.sought = low;
+    const span = timesH[low + 1]! - timesH[low]!;
     const part = span > 0 ? (timeH - timesH[low]!) / span : 1;
-    return values[low]! + part * (values[high]! - values[low]!);
+    return values[low]! + part * (values[low + 1]! - values[low]!);
   }
 }
 

@@ -60,6 +60,17 @@ function byHand(ended: Scenario, plan: Candidate, tank: Tank, useDkhPerDay: numb
     : inTruth(ended, { ...plan, scenario: { ...whole, dosers } }, 1);
 }
 
+/** How far plans made from the tank as it truly is stray in it: what is left is the design's own. */
+export function plansFromTruth(number: number): { id: Candidate['id']; farthestDkh: number }[] {
+  const draw = drawOf(number);
+  const tank = drawTank(draw, carriers[number % 4]!, false);
+  const { ended } = keep(draw, tank, 'plain').truth;
+  const question = { now: ended, targetDkh: TARGET_DKH, giveOrTakeDkhPerDay: 0 };
+  return threePlans({ ...question, kit: { scoopG: 0, pumpMlPerMin: 0 } })
+    .filter(({ offered, id }) => offered && id !== 'waterChanges')
+    .map((plan) => ({ id: plan.id, farthestDkh: farthest(inTruth(ended, plan, 1)) }));
+}
+
 /** What became of the plans that a twin's log led to; undefined when none could be made. */
 export function plansOf(
   number: number,
