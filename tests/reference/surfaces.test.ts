@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { co2Enhancement } from '../../shared/seawater/enhancement';
+import { co2Enhancement, Film } from '../../shared/seawater/enhancement';
 import { SeawaterConstants } from '../../shared/seawater/constants';
 import { evaporationKgPerM2PerH } from '../../shared/seawater/evaporation';
 import { precipitationUmolPerM2PerH } from '../../shared/seawater/precipitation';
@@ -45,6 +45,6 @@ describe('CO2 that reacts in the film at the surface', () => {
   it('crosses a well-stirred one as if it did not react', () => {
     const k = new SeawaterConstants();
     k.set(25, 35);
-    expect(co2Enhancement(k, 10 ** -8.1, 25, 5)).toBeCloseTo(1, 3);
+    expect(co2Enhancement(k, 10 ** -8.1, new Film().at(25), 5)).toBeCloseTo(1, 3);
   });
 });

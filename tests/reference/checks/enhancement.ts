@@ -1,5 +1,5 @@
 import { SeawaterConstants } from '../../../shared/seawater/constants';
-import { co2Enhancement } from '../../../shared/seawater/enhancement';
+import { co2Enhancement, Film } from '../../../shared/seawater/enhancement';
 import type { Check } from '../check';
 
 /** Transfer velocity in m/h, pH (total), and how many times faster, at S 35 and 25 °C. */
@@ -18,7 +18,7 @@ export function enhancementChecks(): Check[] {
     source: 'Hoover & Berkshire 1969 with Johnson 1982, worked separately',
     howVerified: 'computed',
     expected,
-    got: co2Enhancement(k, 10 ** -phTotal, 25, transferMPerH),
+    got: co2Enhancement(k, 10 ** -phTotal, new Film().at(25), transferMPerH),
     tolerance: expected * 0.02,
     unit: '×',
   }));
