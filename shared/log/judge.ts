@@ -1,5 +1,5 @@
 import { figure } from '../words/figure';
-import { say } from '../words/log';
+import { say } from '../words/logPage';
 
 /** What a forecast expects, as arrays over hours. */
 interface Expected {

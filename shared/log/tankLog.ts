@@ -23,7 +23,7 @@ const moment = (title: string) =>
 /** The log of one tank, and how it is to be read. */
 export const tankLogSchema = v.pipe(
   v.strictObject({
-    readings: v.pipe(v.array(readingSchema), v.title(say.lines.title)),
+    readings: v.pipe(v.array(readingSchema), v.title(say.title)),
     /** What was tested of that which should work when something fails. */
     checks: v.optional(
       v.pipe(v.array(checkSchema), v.maxLength(MOST_CHECKS), v.title(say.checks.title)),
@@ -69,7 +69,7 @@ export const tankLogSchema = v.pipe(
       0,
     ),
   }),
-  v.title(say.lines.title),
+  v.title(say.title),
 );
 
 export type TankLog = v.InferOutput<typeof tankLogSchema>;

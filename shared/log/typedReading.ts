@@ -1,4 +1,4 @@
-import { say } from '../words/log';
+import { say } from '../words/logPage';
 import { ownUnit, type LogColumn } from './csv/columns';
 import { decimalMark, readNumber } from './csv/numbers';
 import { readRow } from './csv/readLog';

@@ -1,4 +1,5 @@
 export const en = {
+  title: 'The log',
   fields: {
     at: 'When',
     alkalinityDkh: 'Alkalinity',
@@ -38,82 +39,5 @@ export const en = {
     outside: (typed: string, min: string, max: string, unit: string) =>
       `${typed} is outside ${min} to ${max} ${unit}.`,
     staysInForce: (value: string, unit: string) => `${value} ${unit} stays in force.`,
-  },
-  judged: {
-    sentence: (dkh: string, expected: string, by: string, judgement: string) =>
-      `${dkh} where ${expected} ± ${by} was expected: ${judgement}.`,
-    withinNoise: 'within noise',
-    lower: 'lower than noise usually makes it: test again',
-    higher: 'higher than noise usually makes it: test again',
-    farBelow: 'far below what noise explains: test again before you act',
-    farAbove: 'far above what noise explains: test again before you act',
-  },
-  enter: {
-    title: 'A new reading',
-    add: 'Add to the log',
-    leave: 'Leave it',
-    more: 'Another time, other readings, a dose, a water change',
-    timeIsNow: 'Left empty, the time is now.',
-    several: 'Several at once?',
-    pasteThem: 'Paste several lines',
-    knownAlready: 'The log has just this line already; nothing was added.',
-    taken: (time: string) => `Taken, ${time}.`,
-    nothingTyped: 'Nothing is typed yet: give a reading, a dose, a water change or a note.',
-    halfADose: 'A dose needs both: what was poured in, and how many grams.',
-    nothingPoured: 'nothing',
-    unitOf: (field: string) => `Unit of ${field}`,
-  },
-  counted: {
-    future: (count: number, when: string) =>
-      count === 1
-        ? `The reading of ${when} lies in the future and is not counted: put its date right below.`
-        : `${count} readings lie in the future, the last on ${when}, and are not counted: put their dates right below.`,
-    tooOld: (count: number) =>
-      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: the fit looks back two years at most.`,
-    tooMany: (count: number) =>
-      `${count === 1 ? 'One line is' : `${count} lines are`} not counted: at most 20 of one minute and 2,000 altogether are, the newest.`,
-  },
-  against: {
-    plan: (dosing: string) => `Read against today’s plan: ${dosing}.`,
-    workedOut: 'What the corals take is worked out from that:',
-    putRight: 'put it right on the bench',
-    ifOtherwise: 'if your tank runs otherwise.',
-  },
-  lines: {
-    title: 'The log',
-    undo: 'Undo',
-    redo: 'Redo',
-    empty: 'Nothing yet. Type today’s alkalinity above.',
-    region: 'Readings, latest first',
-    offTheFit: 'σ off the fit',
-    whatElse: 'What else',
-    change: 'Change',
-    outlier: 'outlier',
-    edit: 'Edit',
-    editAt: (time: string) => `Edit ${time}`,
-    delete: 'Delete',
-    deleteAt: (time: string) => `Delete ${time}`,
-    keep: 'Keep the change',
-    onlyLatest: 'Only the latest',
-    all: (count: number) => `All ${count} lines`,
-  },
-  tanks: {
-    tank: 'Tank',
-    rename: 'Rename',
-    another: 'Another tank',
-    remove: 'Remove this tank',
-    nameOfNew: 'Name of the new tank',
-    itsName: 'Its name',
-    begin: 'Begin its log',
-    keepName: 'Keep the name',
-    leave: 'Leave it',
-    unnamed: (number: number) => `Tank ${number}`,
-    copyOfToday: 'It begins with a copy of today’s plan; set its own volume on the bench.',
-    sure: (name: string, count: number) =>
-      `Remove ${name} with its ${count} readings and its plans? You can bring it back until this page is closed or loaded anew.`,
-    yes: 'Yes, remove it',
-    no: 'Keep it',
-    removed: (name: string) => `${name} was removed.`,
-    bringBack: 'Bring it back',
   },
 };

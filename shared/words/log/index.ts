@@ -1,5 +1,5 @@
 import { spoken } from '../spoken';
 import { en } from './en';
 
-/** The test log: its fields, its lines, and how a reading is judged. */
+/** The test log as it is kept: its fields and its settings. */
 export const say = spoken?.log ?? en;

@@ -1,0 +1,85 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  judged: {
+    sentence: (dkh, expected, by, judgement) =>
+      `${dkh}, erwartet waren ${expected} ± ${by}: ${judgement}.`,
+    withinNoise: 'im Rauschen',
+    lower: 'niedriger, als das Rauschen es meist macht: noch einmal testen',
+    higher: 'höher, als das Rauschen es meist macht: noch einmal testen',
+    farBelow:
+      'weit unter dem, was das Rauschen erklärt: noch einmal testen, bevor Sie etwas unternehmen',
+    farAbove:
+      'weit über dem, was das Rauschen erklärt: noch einmal testen, bevor Sie etwas unternehmen',
+  },
+  enter: {
+    title: 'Eine neue Messung',
+    add: 'Ins Messbuch',
+    leave: 'Lassen',
+    more: 'Andere Zeit, andere Messwerte, eine Dosis, ein Wasserwechsel',
+    timeIsNow: 'Leer gelassen gilt die jetzige Zeit.',
+    several: 'Mehrere auf einmal?',
+    pasteThem: 'Mehrere Zeilen einfügen',
+    knownAlready: 'Genau diese Zeile steht schon im Messbuch; nichts wurde hinzugefügt.',
+    taken: (time) => `Übernommen, ${time}.`,
+    nothingTyped:
+      'Noch steht nichts da: Geben Sie einen Messwert, eine Dosis, einen Wasserwechsel oder eine Notiz ein.',
+    halfADose: 'Eine Dosis braucht beides: was hineingegeben wurde und wie viele Gramm.',
+    nothingPoured: 'nichts',
+    unitOf: (field) => `Einheit: ${field}`,
+  },
+  counted: {
+    future: (count, when) =>
+      count === 1
+        ? `Die Messung vom ${when} liegt in der Zukunft und zählt nicht: Stellen Sie unten ihr Datum richtig.`
+        : `${count} Messungen liegen in der Zukunft, die letzte am ${when}, und zählen nicht: Stellen Sie unten ihre Daten richtig.`,
+    tooOld: (count) =>
+      `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Die Anpassung blickt höchstens zwei Jahre zurück.`,
+    tooMany: (count) =>
+      `${count === 1 ? 'Eine Zeile zählt' : `${count} Zeilen zählen`} nicht: Höchstens 20 einer Minute und 2.000 insgesamt tun es, die neuesten.`,
+  },
+  against: {
+    plan: (dosing) => `Gelesen am heutigen Plan: ${dosing}.`,
+    workedOut: 'Daraus wird errechnet, was die Korallen verbrauchen:',
+    putRight: 'Stellen Sie ihn auf der Werkbank richtig',
+    ifOtherwise: '– falls Ihr Becken anders läuft.',
+  },
+  lines: {
+    undo: 'Rückgängig',
+    redo: 'Wiederholen',
+    empty: 'Noch nichts. Tippen Sie oben die heutige Alkalinität ein.',
+    region: 'Messungen, die neueste zuerst',
+    offTheFit: 'σ neben der Anpassung',
+    whatElse: 'Was noch',
+    change: 'Ändern',
+    outlier: 'Ausreißer',
+    edit: 'Ändern',
+    editAt: (time) => `${time} ändern`,
+    delete: 'Löschen',
+    deleteAt: (time) => `${time} löschen`,
+    keep: 'Änderung behalten',
+    onlyLatest: 'Nur die neuesten',
+    all: (count) => `Alle ${count} Zeilen`,
+  },
+  tanks: {
+    tank: 'Becken',
+    rename: 'Umbenennen',
+    another: 'Weiteres Becken',
+    remove: 'Dieses Becken entfernen',
+    nameOfNew: 'Name des neuen Beckens',
+    itsName: 'Sein Name',
+    begin: 'Sein Messbuch beginnen',
+    keepName: 'Namen behalten',
+    leave: 'Lassen',
+    unnamed: (number) => `Becken ${number}`,
+    copyOfToday:
+      'Es beginnt mit einer Kopie des heutigen Plans; stellen Sie sein Volumen auf der Werkbank ein.',
+    sure: (name, count) =>
+      `${name} mit ${count} Messungen und allen Plänen entfernen? Bis diese Seite geschlossen oder neu geladen wird, können Sie es zurückholen.`,
+    yes: 'Ja, entfernen',
+    no: 'Behalten',
+    removed: (name) => `${name} wurde entfernt.`,
+    bringBack: 'Zurückholen',
+  },
+};
