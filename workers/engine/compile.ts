@@ -34,6 +34,10 @@ export interface Channel {
   readonly settings: unknown;
 }
 
+/** Where the reaction that moves an account is, whatever it is called; −1 when none does. */
+export const movingAccount = (channels: readonly Channel[], account: number): number =>
+  channels.findIndex(({ terms }) => terms.some(({ index }) => index === account));
+
 /** A scenario made ready to run. */
 export interface Plan {
   readonly scenario: Scenario;

@@ -4,7 +4,7 @@ import type { Factors } from '../../shared/scenario/factors';
 import type { Plant } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
-import type { Plan } from './compile';
+import { movingAccount, type Plan } from './compile';
 import { Flows } from './flows';
 import { assertInRange, leftRangeBy, tooManySteps } from './leftRange';
 import { scaleOverdraw } from './overdraw';
@@ -81,18 +81,12 @@ export class Simulation {
     this.sensors = new Sensors(plan.devices, this.view, this.step);
     this.stride = new Stride(this.step, this.sensors, options.toleranceUmolPerKg);
     this.plant = plantDoor(plan, this.view);
-    this.reservoir = plan.devices.some(({ id }) => id === 'topOff')
-      ? this.books.vessel('reservoir')
-      : undefined;
-    this.topOffPipe = plan.devices
+    const { books, channels, devices } = plan;
+    this.reservoir = books.vesselIds.includes('reservoir') ? books.vessel('reservoir') : undefined;
+    this.topOffPipe = devices
       .flatMap(({ pipes }) => pipes)
-      .find(({ id }) => id === 'topOff') ?? {
-      kgPerH: 0,
-    };
-    this.airRow = Math.max(
-      0,
-      plan.ledger.findIndex(({ id }) => id === 'gasExchange'),
-    );
+      .find(({ from, to }) => from === 'reservoir' && to === 'tank') ?? { kgPerH: 0 };
+    this.airRow = channels[movingAccount(channels, books.poolIndex('airCO2'))]?.row ?? 0;
     if (from) {
       this.timeH = from.timeH;
       this.toppedOffKg = from.toppedOffKg;

@@ -7,7 +7,7 @@ import {
   WATER,
 } from '../../shared/species/block';
 import type { Books } from './books';
-import type { Channel } from './compile';
+import { movingAccount, type Channel } from './compile';
 import type { Flows } from './flows';
 import type { Oxygen } from './oxygen';
 import type { TankView } from './tankView';
@@ -52,8 +52,8 @@ export class Step {
     private readonly books: Books,
     private readonly oxygen: Oxygen,
   ) {
-    this.precipitation = channels.findIndex(({ id }) => id === 'precipitation');
     this.precipitateAccount = books.poolIndex('precipitateCaCO3');
+    this.precipitation = movingAccount(channels, this.precipitateAccount);
     this.extents = new Float64Array(channels.length);
     this.rates = NODES.map(() => new Float64Array(channels.length));
   }
