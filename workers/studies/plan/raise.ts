@@ -41,17 +41,24 @@ function afterwards(runPlan: RunPlan, scenario: Scenario, days: number): number 
   return day.reduce((sum, value) => sum + value, 0) / day.length;
 }
 
-/** The fewest mornings whose doses reach the target and never move it faster than the limit. */
+/**
+ * The fewest mornings whose doses reach the target and never move it faster than the limit;
+ * `moveDkh` is the largest move of a day that a scenario may come to.
+ */
 export function raise(
   runPlan: RunPlan,
   upkeep: Scenario,
   targetDkh: number,
   additive: Carbonate,
+  {
+    moveDkh = (scenario: Scenario): number => largestMoveDkh(runPlan(scenario)),
+    mostDays = MOST_DAYS,
+  } = {},
 ): Raise {
   const missing = targetDkh - upkeep.tank.alkalinityDkh;
   const limit = upkeep.limits.alkalinityChangeDkhPerDay;
   const { tank, corals } = upkeep;
-  for (let days = Math.ceil(missing / (limit * SPARE)); days <= MOST_DAYS;) {
+  for (let days = Math.ceil(missing / (limit * SPARE)); days <= mostDays;) {
     const scenarioWith = (grams: number) => poured(upkeep, additive, days, grams);
     const off = (grams: number) => afterwards(runPlan, scenarioWith(grams), days) - targetDkh;
     const alone = off(0);
@@ -62,7 +69,7 @@ export function raise(
     );
     const grams = alone >= -CLOSE_DKH ? 0 : doseWhere(off, 0, most, CLOSE_DKH);
     const scenario = scenarioWith(scaleText(grams ?? 0));
-    const largestDailyDkh = largestMoveDkh(runPlan(scenario));
+    const largestDailyDkh = moveDkh(scenario);
     if (grams !== undefined && largestDailyDkh <= limit) {
       return scaleText(grams) === 0
         ? { kind: 'rises', days, scenario, largestDailyDkh }
