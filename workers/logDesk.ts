@@ -13,8 +13,12 @@ import { PLAN_DAYS } from './studies/plan/holding';
 import { offers, type Offer } from './studies/plan/offers';
 import { planQuestion, type Wanted } from './studies/plan/planQuestion';
 import type { PlanQuestion } from './studies/plan/threePlans';
+import { reaches, REACHED_DAYS, type Reached } from './studies/turn/reaches';
+import { turn } from './studies/turn/turn';
+import type { Turn } from './studies/turn/turned';
 
 const LONGEST_CORRECTION_DAYS = 64;
+const LONGEST_TURN_DAYS = 80;
 
 const daysOf = (log: readonly Reading[]) => {
   const [first, last] = extent(log, ({ at }) => hoursOf(at));
@@ -25,6 +29,12 @@ const daysOf = (log: readonly Reading[]) => {
 export interface Offered {
   readonly question: PlanQuestion;
   readonly offers: readonly Offer[];
+}
+
+/** The smallest change of what runs, and what it was sought for. */
+export interface TurnTold {
+  readonly question: PlanQuestion;
+  readonly turn: Turn;
 }
 
 /** Everything that is asked of a test log. */
@@ -54,6 +64,28 @@ export class LogDesk {
       const options = await sampledOptions(plan, PLAN_DAYS + 2);
       const question = planQuestion(plan, log, known, wanted, options);
       return { question, offers: offers(question, options) };
+    });
+  }
+
+  /** The smallest change of what runs already. */
+  turn(
+    plan: Scenario,
+    log: readonly Reading[],
+    known: Pick<LogAnswer, 'now' | 'useNow'> | undefined,
+    wanted: Wanted,
+  ): Promise<Answer<TurnTold>> {
+    return answering(async () => {
+      const options = await sampledOptions(plan, LONGEST_TURN_DAYS);
+      const question = planQuestion(plan, log, known, wanted, options);
+      return { question, turn: turn({ ...question, plan }, options) };
+    });
+  }
+
+  /** When a level is reached as the tank runs now. */
+  reaches(question: PlanQuestion, dkh: number): Promise<Answer<Reached>> {
+    return answering(async () => {
+      const options = await sampledOptions(question.now, REACHED_DAYS + 2);
+      return reaches(question, dkh, options);
     });
   }
 

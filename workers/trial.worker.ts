@@ -14,11 +14,13 @@ export type { MemberResult } from './studies/drill/memberResult';
 export type { ResponseResult } from './studies/drill/responses';
 export type { ResponseChoices } from './studies/drill/responsePlans';
 export type { Progress, TrialOutcome } from './trialDesk';
-export type { LogDesk, Offered } from './logDesk';
+export type { LogDesk, Offered, TurnTold } from './logDesk';
 export type { LogAnswer } from './studies/answerLog';
 export type { Correction } from './studies/plan/correct';
 export type { Nearest } from './studies/plan/nearest';
 export type { Offer } from './studies/plan/offers';
+export type { Reached } from './studies/turn/reaches';
+export type { NearestTurn, Turned } from './studies/turn/turned';
 export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 

@@ -10,8 +10,8 @@ const schedule: Doser['schedule'] = {
 };
 
 /** Carbonates in a stock of this strength keep clear at room temperature: common practice. */
-const STRENGTH_G_PER_L = { sodiumCarbonate: 100, sodiumBicarbonate: 60 } as const;
-export type Carbonate = keyof typeof STRENGTH_G_PER_L;
+export const STOCK_G_PER_L = { sodiumCarbonate: 100, sodiumBicarbonate: 60 } as const;
+export type Carbonate = keyof typeof STOCK_G_PER_L;
 
 /** Moles of calcium that go with one mole of the carbonate: two equivalents take one calcium. */
 const CALCIUM_PER_MOL: Readonly<Record<Carbonate, number>> = {
@@ -27,7 +27,7 @@ const molPerL = (additive: AdditiveId, gramsPerL: number) =>
  * skeletons lay down with it.
  */
 export function twoPart(carbonate: Carbonate, mlPerDay: number, scenario: Scenario): Doser[] {
-  const gramsPerL = STRENGTH_G_PER_L[carbonate];
+  const gramsPerL = STOCK_G_PER_L[carbonate];
   const calcium = molPerL(carbonate, gramsPerL) * CALCIUM_PER_MOL[carbonate];
   const magnesium = (calcium * scenario.corals.skeletonMgPerCa) / 1000;
   const gramsOf = (additive: AdditiveId, mol: number) =>

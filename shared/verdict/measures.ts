@@ -20,7 +20,8 @@ export const lastOf = (trace: Trace, id: ColumnId): number => readColumn(trace, 
 
 /** Fresh water that the top-off brought, L a day. */
 export const toppedOffLPerDay = (trace: Trace): number =>
-  (lastOf(trace, 'topoff_l') * 24) / Math.max(1, trace.rows - 1);
+  ((lastOf(trace, 'topoff_l') - readColumn(trace, 'topoff_l')[0]!) * 24) /
+  Math.max(1, trace.rows - 1);
 
 /** Day of the trial as people count: the first is 1, and midnight ends it. */
 export const dayOf = (timeH: number): number => Math.max(1, Math.ceil(timeH / 24 - 1e-9));

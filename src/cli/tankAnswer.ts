@@ -1,10 +1,8 @@
 import { countedReadings, type Counted } from '../../shared/log/counted';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Answer } from '../../workers/answer';
-import { sampledOptions } from '../../workers/engine/sampledOptions';
-import { LogDesk, type Offered } from '../../workers/logDesk';
+import { LogDesk, type Offered, type TurnTold } from '../../workers/logDesk';
 import type { LogAnswer } from '../../workers/studies/answerLog';
-import { firstChange, type FirstChange } from '../../workers/studies/firstChange';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import type { Tank } from '../state/tanks';
@@ -20,7 +18,7 @@ export interface TankAnswer {
   /** The first that is offered, else the first of all: the correction goes with its dosing. */
   readonly chosen: Offer;
   readonly correction: Correction;
-  readonly firstChange: FirstChange;
+  readonly turn: TurnTold;
 }
 
 /** The work's outcome; a failure is thrown. */
@@ -46,6 +44,6 @@ export async function tankAnswer(tank: Tank, now: string): Promise<TankAnswer> {
   return {
     ...{ tank, plan, counted, answer, plans, chosen },
     correction: await done(desk.correct(question, chosen.scenario, 'sodiumBicarbonate')),
-    firstChange: firstChange(question.now, await sampledOptions(question.now)),
+    turn: await done(desk.turn(plan, counted.readings, known, wanted)),
   };
 }

@@ -5,7 +5,7 @@ import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { lineJson, named } from './lineJson';
 import type { TankAnswer } from './tankAnswer';
-import { firstSentence, logSentences, planSentences } from './tankSentences';
+import { firstSentence, logSentences, planSentences, turnTold } from './tankSentences';
 
 /** What is known of the use, as the page writes its ±: two standard errors. */
 function useJson({ useNow, fit }: LogAnswer) {
@@ -73,9 +73,39 @@ function correctionJson(correction: Correction) {
   return { ...rest, peakPhNbs: peakPh };
 }
 
+/** What is turned, in the lever's own unit: mL a day, g/L, or L an hour of the reactor's drip. */
+const units = { pump: 'mlPerDay', channel: 'mlPerDay', mix: 'gPerL', drip: 'lPerH' } as const;
+
+function turnJson(told: TankAnswer) {
+  const { turn } = told.turn;
+  const says = turnTold(told);
+  if (turn.kind === 'nothingRuns') return { kind: turn.kind, says };
+  if (turn.kind === 'refused') {
+    const { refusal, nearest, kind } = turn;
+    const reason =
+      refusal.kind === 'breach'
+        ? { kind: refusal.kind, firstH: refusal.firstH, line: lineJson(refusal.breach) }
+        : refusal;
+    return { kind, says, refusal: reason, nearest };
+  }
+  const { turned } = turn;
+  const { lever, from, to, low, high, peakPh, also, worstDump, dkh, first, ...rest } = turned;
+  const unit = units[lever];
+  return {
+    ...{ kind: turn.kind, says, lever, unit, from, to, low, high },
+    first: first.kind === 'less' ? { ...first, unit } : first,
+    ...{ ...rest, peakPhNbs: peakPh, also: also.map(lineJson) },
+    worstDump: worstDump && {
+      clockHour: worstDump.clockHour,
+      ...{ peakPhNbs: worstDump.peakPh, peakDkh: worstDump.peakDkh },
+    },
+    hourlyDkh: dkh,
+  };
+}
+
 /** A tank's answers for other programs: every number has its unit in its name or beside it. */
 export function tankJson(told: TankAnswer) {
-  const { tank, plan, counted, answer, plans, chosen, correction, firstChange } = told;
+  const { tank, plan, counted, answer, plans, chosen, correction } = told;
   const { question, offers } = plans;
   return {
     ...{ id: tank.id, name: tank.name, says: logSentences(told) },
@@ -90,6 +120,7 @@ export function tankJson(told: TankAnswer) {
       ...{ ...named('low', id, low), ...named('high', id, high) },
     })),
     answer: typeof answer === 'object' ? answerJson(answer) : undefined,
+    turn: turnJson(told),
     plansFor: {
       targetDkh: question.targetDkh,
       useDkhPerDay: question.now.corals.useDkhPerDay,
@@ -97,6 +128,5 @@ export function tankJson(told: TankAnswer) {
     },
     plans: offers.map(planJson),
     correction: { withPlan: chosen.id, says: firstSentence(told), ...correctionJson(correction) },
-    firstChange: firstChange.change,
   };
 }

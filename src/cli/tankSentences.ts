@@ -9,6 +9,7 @@ import {
   useSentence,
 } from '../parts/log/answerWords';
 import { gettingThere } from '../parts/log/correctionWords';
+import { movesSentence, turnSentences } from '../parts/log/turnWords';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
 import { promiseOf } from '../parts/log/promiseWords';
@@ -47,11 +48,22 @@ export const planSentences = (offer: Offer): string[] => [
 export const firstSentence = ({ correction, plans, counted }: TankAnswer): string =>
   gettingThere(correction, plans.question, counted.readings);
 
+/** What to turn of what runs, the answer first. */
+export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): string[] {
+  const known = typeof answer === 'object' ? answer : undefined;
+  const { headline, more } = turnSentences(turn, { readings, answer: known });
+  const found = turn.turn;
+  if (found.kind !== 'turn') return [headline, ...more];
+  const { recipe } = found.turned;
+  return [headline, ...more, movesSentence(found.turned), ...recipe.mix, ...recipe.dose];
+}
+
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {
   const parts = [
     [told.tank.name],
     logSentences(told),
+    turnTold(told),
     ...told.plans.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],
   ];

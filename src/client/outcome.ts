@@ -9,9 +9,13 @@ export type {
   Lever,
   LogAnswer,
   Nearest,
+  NearestTurn,
   Offer,
   Offered,
   ResponseChoices,
+  Reached,
   ResponseResult,
   TrialOutcome,
+  Turned,
+  TurnTold,
 } from '../../workers/trial.worker';

@@ -29,7 +29,7 @@ interface Waiting {
 
 /**
  * The bench: plans, their trials, one time cursor, undo and redo. Whatever is tried is a trial;
- * today's plan changes by `makeToday`, `runBefore` and `describe` alone.
+ * today's plan changes by `makeToday`, `runBy`, `runBefore` and `describe` alone.
  */
 export class Bench {
   private state: BenchPlans = $state.raw({ plans: [], selected: '', since: '', before: [] });
@@ -147,6 +147,10 @@ export class Bench {
     if (next === this.state) return;
     // The same twice is run once.
     this.step(sameSettings(scenario, today) ? replacing(next, id, { scenario: today }) : next);
+  }
+  /** The real tank runs by a plan that stands on no bench: what was turned. */
+  runBy(plan: Scenario): void {
+    this.step(runningBy(this.state, plan, nowLocal()));
   }
   /** The real tank runs again by what it ran by before. */
   runBefore(index: number): void {

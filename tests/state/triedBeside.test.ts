@@ -87,6 +87,11 @@ const anyStep: fc.Arbitrary<Step> = fc
       step('redo', (bench) => bench.redo(), true, true),
       step('my tank runs by this', (bench) => bench.makeToday(), true),
       step(
+        'my tank runs by this from now on',
+        (bench) => bench.runBy(bench.selected.scenario),
+        true,
+      ),
+      step(
         'run by what was before',
         (bench) => bench.now.before.length > 0 && bench.runBefore(n % bench.now.before.length),
         true,

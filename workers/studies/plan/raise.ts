@@ -22,6 +22,10 @@ const HOUR = 9;
 const scaleText = (grams: number) => Number(grams.toPrecision(3));
 
 type Raise = Extract<Correction, { kind: 'raise' | 'rises' | 'tooFast' | 'tooHighPh' | 'unsure' }>;
+interface Sought {
+  readonly moveDkh?: (scenario: Scenario) => number;
+  readonly mostDays?: number;
+}
 type Poured = Extract<Correction, { kind: 'raise' }>;
 
 /** The upkeep with a weighed dose on each of the first mornings, and the days to look at after. */
@@ -44,8 +48,15 @@ function afterwards({ trace }: Run, { clockHour }: Scenario['start'], days: numb
 
 const highestDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityHigh').worst;
 
-/** The fewest mornings whose doses reach the target and never move it faster than the limit. */
-export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
+/**
+ * The fewest mornings whose doses reach the target and never move it faster than the limit;
+ * `moveDkh` is the largest move of a day that a scenario may come to, where that is known otherwise.
+ */
+export function raise(
+  runPlan: RunPlan,
+  question: CorrectionQuestion,
+  { moveDkh, mostDays = MOST_DAYS }: Sought = {},
+): Raise {
   const { upkeep, targetDkh, additive, giveOrTakeDkhPerDay } = question;
   const { tank, corals, limits, start } = upkeep;
   const missing = targetDkh - tank.alkalinityDkh;
@@ -57,7 +68,7 @@ export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
   // Where pH is beyond the limit as it is, a dose may not lift it farther.
   const mostPh = Math.max(limits.phHighNbs, ...unpoured.map(peakPh));
   let liftsPh = false;
-  for (let days = Math.ceil(missing / (limit * SPARE)); days <= MOST_DAYS;) {
+  for (let days = Math.ceil(missing / (limit * SPARE)); days <= mostDays;) {
     const off = (grams: number) =>
       afterwards(runPlan(scenarioWith(days, grams)), start, days) - targetDkh;
     const alone = off(0);
@@ -87,7 +98,8 @@ export function raise(runPlan: RunPlan, question: CorrectionQuestion): Raise {
 
   /** The largest move at any consumption; undefined as soon as one is beyond the limit. */
   function largestWithin(most: number, scenario: Scenario): number | undefined {
-    let largest = 0;
+    let largest = moveDkh?.(scenario) ?? 0;
+    if (moveDkh) return largest > most ? undefined : largest;
     for (const end of useEnds(scenario, giveOrTakeDkhPerDay)) {
       largest = Math.max(largest, largestMoveDkh(runPlan(end)));
       if (largest > most) return undefined;

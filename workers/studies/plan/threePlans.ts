@@ -5,12 +5,12 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
-import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
 import { nearest, type Nearest, type Refused } from './nearest';
 import { judged, type Judged } from './offered';
+import { withReference } from './withReference';
 import {
   evaporatingLPerDay,
   limewaterFirst,
@@ -46,13 +46,6 @@ const ways = [limewaterFirst, twoPartAlone, waterChangesAlone] as const;
 
 /** So many days show how far the tank is outside as it runs today. */
 const TODAY_DAYS = 2;
-
-/** Today's use refers to the saturation of today: at another target the law goes on from there. */
-function withReference(now: Scenario, options: SimulationOptions): Scenario {
-  if (now.start.omegaReference > 0) return now;
-  const { omegaReference } = settle(now, options);
-  return { ...now, start: { ...now.start, omegaReference } };
-}
 
 /** A plan begins at the target: where alkalinity stands today is no excuse. */
 const withoutAlkalinity = (today: Today): Today =>

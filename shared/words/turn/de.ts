@@ -1,0 +1,114 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+const tage = (days: number) => (days === 1 ? 'einen Tag' : `${days} Tage`);
+const nach = (days: number) => (days === 1 ? '1 Tag' : `${days} Tagen`);
+
+export const de: Words<typeof en> = {
+  panel: {
+    title: 'Woran Sie drehen',
+    trying: 'Am simulierten Becken wird an dem gedreht, was Sie haben …',
+    trouble: (why) => `Es ließ sich nicht ausrechnen, woran zu drehen ist: ${why}`,
+    tryIt: 'Auf der Werkbank probieren',
+    runBy: 'Mein Becken läuft ab jetzt so',
+    runsBy:
+      'Ihr Becken läuft ab jetzt so. „Wieder nach diesem laufen“ weiter oben nimmt es zurück.',
+    full: 'Die Werkbank ist voll: Entfernen Sie dort erst einen Versuch.',
+    more: 'Gramm, Grenzen, und wenn eine Pumpe hängt',
+    mix: 'Mischen',
+    dose: 'Dosieren, sobald es hält',
+    dates: 'Bis zu einem Tag',
+    within: 'Dort in höchstens, Tage',
+    when: 'Wann steht es bei, dKH?',
+  },
+  name: (target) => `Gedreht auf ${target} dKH`,
+  nothingRuns:
+    'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne unten beginnen damit.',
+  noReading:
+    'Noch keine Alkalinität gemessen: Damit fängt es an. Tragen Sie oben die von heute ein.',
+  assumed: (use, by) =>
+    `Den Verbrauch hat noch niemand gemessen: ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Testen Sie in einigen Tagen noch einmal, bevor Sie an etwas drehen.`,
+  torn: (level, by) =>
+    `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
+  byThatLevel: (turn) => `Von diesem Stand aus wäre es: ${turn}`,
+  byThatUse: (turn) => `Nach diesem Verbrauch wäre es: ${turn}`,
+  handDoses:
+    'Es ersetzt, was Sie laut Messbuch von Hand hineingeben: Hören Sie am selben Tag damit auf.',
+  turn: {
+    pump: (name, from, to) => `Drehen Sie „${name}“ von ${from} auf ${to} mL am Tag`,
+    pumpFirst: (name, from, less, days, to) =>
+      `Drehen Sie „${name}“ von ${from} auf ${less} mL am Tag für ${tage(days)}, dann auf ${to}`,
+    with: (name, to) => `„${name}“ mit auf ${to}`,
+    withFirst: (name, less, to) => `„${name}“ mit auf ${less}, dann ${to}`,
+    mix: (from, to) =>
+      `Mischen Sie die Nachfüllung mit ${to} g/L statt ${from}: den Behälter leeren und neu füllen`,
+    mixFirst: (from, less, days, to) =>
+      `Mischen Sie die Nachfüllung mit ${less} g/L statt ${from} für ${tage(days)}, dann mit ${to}: den Behälter jedes Mal leeren und neu füllen`,
+    drip: (from, to) =>
+      `Drehen Sie den Tropf des Kalkreaktors von ${from} auf ${to} L in der Stunde`,
+    dripFirst: (from, less, days, to) =>
+      `Drehen Sie den Tropf des Kalkreaktors von ${from} auf ${less} L in der Stunde für ${tage(days)}, dann auf ${to}`,
+    channel: (name, other, to) =>
+      `Lassen Sie alles, wie es läuft, und nehmen Sie einen Kanal dazu: „${name}“ und „${other}“, je ${to} mL am Tag`,
+    channelFirst: (name, other, less, days, to) =>
+      `Lassen Sie alles, wie es läuft, und nehmen Sie einen Kanal dazu: „${name}“ und „${other}“, je ${less} mL am Tag für ${tage(days)}, dann ${to}`,
+    leavePump: (name, from) => `Lassen Sie „${name}“ bei ${from} mL am Tag`,
+    leaveMix: (from) => `Lassen Sie die Nachfüllung bei ${from} g/L`,
+    leaveDrip: (from) => `Lassen Sie den Tropf des Kalkreaktors bei ${from} L in der Stunde`,
+    arrives: (level, target, days) => `${level} → ${target} dKH in ${nach(days)}`,
+    holds: (level, target) => `${level} dKH bleiben bei ${target}`,
+    range: (low, high) => `Spanne ${low}–${high}`,
+  },
+  pour: (dose, mornings) =>
+    `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,
+  grams: (grams, additive) => `${grams} g ${additive}`,
+  scoops: (scoops) => ` (${scoops} gestrichene Löffel)`,
+  between: (low, high) =>
+    `Bei jedem Verbrauch, den das Messbuch zulässt, liegt sie dann zwischen ${low} und ${high} dKH.`,
+  moves: (largest, limit, ph) =>
+    `Die Alkalinität bewegt sich um höchstens ${largest} dKH am Tag (Ihre Grenze ${limit}); der pH erreicht ${ph}.`,
+  swings: (largest, limit, ph) =>
+    `Schon Licht und Dunkel bewegen die Alkalinität um mehr als Ihre ${limit} dKH am Tag, auch so, wie das Becken heute läuft; mit dem Drehen sind es höchstens ${largest}. Der pH erreicht ${ph}.`,
+  promised: (low, high, days) =>
+    `Von da an innerhalb Ihrer ${low}–${high} dKH, bis zum Tag ${days} bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie binnen einer Woche wieder.`,
+  also: (what, value, limit, day) =>
+    `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
+  refused: {
+    outOfReach: (target, rests) =>
+      `Kein Drehen: Nichts, was läuft, und auch kein weiterer Kanal hält ${target} dKH; am nächsten kommt es bei ${rests} zur Ruhe.`,
+    breach: (what, value, limit, day) =>
+      `Kein Drehen angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
+    offTarget: (ends, target) =>
+      `Kein Drehen angeboten: Was jetzt ${target} dKH halten würde, ist nach vier Wochen bei ${ends}.`,
+    dump: (litres) =>
+      `Kein Drehen angeboten: Wenn die Nachfüllung hängt, bringt ein Behälter der stärkeren Mischung das Becken über den pH, der schadet, oder über Ihre höchste Alkalinität. Höchstens ${litres} L davon dürfen dort stehen.`,
+    knownUse: (by) =>
+      `Es ginge, wenn der Verbrauch auf ± ${by} dKH am Tag bekannt wäre: zuerst mehr messen.`,
+    target: (dkh) => `Es ginge für ${dkh} dKH.`,
+    limit: (dkh) =>
+      `Es ginge mit ${dkh} dKH am Tag als Ihrer Grenze (auf der Werkbank, „Ihre Grenzen“); auf die hellen Stunden verteilt macht die Dosis den Tagesgang kleiner.`,
+    calcium:
+      'So, wie das Becken jetzt läuft, geht das Calcium zur Neige, und Korallen, denen es fehlt, nehmen weniger Alkalinität: Bringen Sie auch Calcium, wie zwei Dosierpumpen es tun (die drei Pläne unten), und drehen Sie dann.',
+    threePlans: 'Die drei Pläne unten fangen neu an und können es vielleicht.',
+    test: 'Ändern Sie bis dahin nichts auf einmal, und testen Sie jeden Tag.',
+  },
+  dates: {
+    outside: (typed, min, max) => `${typed} liegt nicht zwischen ${min} und ${max}.`,
+  },
+  byDay: {
+    inTime: (target, days, asked) =>
+      `Ja: bei ${target} dKH nach ${nach(days)}, in den gefragten ${asked}.`,
+    late: (target, days, asked, at) =>
+      `Nicht in ${asked} Tagen innerhalb Ihrer Tagesgrenze: Dann steht es bei ${at} dKH, und bei ${target} nach ${days}.`,
+  },
+  reaches: {
+    on: (dkh, days) =>
+      `So, wie das Becken jetzt läuft, steht es in etwa ${nach(days)} bei ${dkh} dKH`,
+    within: (soonest, latest) =>
+      `, in ${soonest === latest ? String(soonest) : `${soonest} bis ${latest}`} bei jedem Verbrauch, den das Messbuch zulässt.`,
+    orNever: (soonest) =>
+      `, frühestens in ${soonest}; bei einem anderen Verbrauch, den das Messbuch zulässt, nie.`,
+    never: (dkh, days, ends) =>
+      `So, wie das Becken jetzt läuft, steht es in ${days} Tagen nicht bei ${dkh} dKH: Es endet bei ${ends}.`,
+  },
+};

@@ -1,0 +1,109 @@
+export const en = {
+  panel: {
+    title: 'What to turn',
+    trying: 'Turning what you have on the simulated tank…',
+    trouble: (why: string) => `No turn could be worked out: ${why}`,
+    tryIt: 'Try it on the bench',
+    runBy: 'My tank runs by this from now on',
+    runsBy: 'Your tank runs by it from now on. “Run by this again” above takes it back.',
+    full: 'The bench is full: remove a trial there first.',
+    more: 'Grams, limits, and if a pump sticks',
+    mix: 'Mix',
+    dose: 'Dose, once it holds',
+    dates: 'By a date',
+    within: 'There within, days',
+    when: 'When does it stand at, dKH?',
+  },
+  name: (target: string) => `Turned for ${target} dKH`,
+  nothingRuns:
+    'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans below begin one.',
+  noReading: 'No alkalinity reading yet: a turn begins from one. Type today’s above.',
+  assumed: (use: string, by: string) =>
+    `Nobody has measured the use yet: ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Test again in a few days before you turn anything.`,
+  torn: (level: string, by: string) =>
+    `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
+  byThatLevel: (turn: string) => `From that level it would be: ${turn}`,
+  byThatUse: (turn: string) => `By that use it would be: ${turn}`,
+  handDoses:
+    'It stands in for what the log shows you pouring in by hand: stop that on the same day.',
+  turn: {
+    pump: (name: string, from: string, to: string) =>
+      `Turn “${name}” from ${from} to ${to} mL a day`,
+    pumpFirst: (name: string, from: string, less: string, days: number, to: string) =>
+      `Turn “${name}” from ${from} to ${less} mL a day for ${days === 1 ? 'a day' : `${days} days`}, then to ${to}`,
+    with: (name: string, to: string) => `“${name}” with it to ${to}`,
+    withFirst: (name: string, less: string, to: string) =>
+      `“${name}” with it to ${less}, then ${to}`,
+    mix: (from: string, to: string) =>
+      `Mix the top-off with ${to} g/L instead of ${from}: empty the reservoir and fill it anew`,
+    mixFirst: (from: string, less: string, days: number, to: string) =>
+      `Mix the top-off with ${less} g/L instead of ${from} for ${days === 1 ? 'a day' : `${days} days`}, then with ${to}: empty the reservoir and fill it anew each time`,
+    drip: (from: string, to: string) =>
+      `Turn the drip of the calcium reactor from ${from} to ${to} L an hour`,
+    dripFirst: (from: string, less: string, days: number, to: string) =>
+      `Turn the drip of the calcium reactor from ${from} to ${less} L an hour for ${days === 1 ? 'a day' : `${days} days`}, then to ${to}`,
+    channel: (name: string, other: string, to: string) =>
+      `Leave what runs as it is, and add one more channel: “${name}” and “${other}”, ${to} mL a day each`,
+    channelFirst: (name: string, other: string, less: string, days: number, to: string) =>
+      `Leave what runs as it is, and add one more channel: “${name}” and “${other}”, ${less} mL a day each for ${days === 1 ? 'a day' : `${days} days`}, then ${to}`,
+    leavePump: (name: string, from: string) => `Leave “${name}” at ${from} mL a day`,
+    leaveMix: (from: string) => `Leave the top-off at ${from} g/L`,
+    leaveDrip: (from: string) => `Leave the drip of the calcium reactor at ${from} L an hour`,
+    arrives: (level: string, target: string, days: number) =>
+      `${level} → ${target} dKH in ${days === 1 ? '1 day' : `${days} days`}`,
+    holds: (level: string, target: string) => `${level} dKH is held at ${target}`,
+    range: (low: string, high: string) => `range ${low}–${high}`,
+  },
+  pour: (dose: string, mornings: number) =>
+    `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at the target.`,
+  grams: (grams: string, additive: string) => `${grams} g of ${additive}`,
+  scoops: (scoops: string) => ` (${scoops} level scoops)`,
+  between: (low: string, high: string) =>
+    `At every use that the log allows it is then between ${low} and ${high} dKH.`,
+  moves: (largest: string, limit: string, ph: string) =>
+    `Alkalinity moves by at most ${largest} dKH in a day (your limit ${limit}); pH peaks at ${ph}.`,
+  swings: (largest: string, limit: string, ph: string) =>
+    `Light and dark alone move alkalinity by more than your ${limit} dKH in a day, as the tank runs today too; the turn makes it at most ${largest}. pH peaks at ${ph}.`,
+  promised: (low: string, high: string, days: number) =>
+    `Inside your ${low}–${high} dKH from then on, until day ${days} at every use that the log allows: test again within a week.`,
+  also: (what: string, value: string, limit: string, day: string) =>
+    `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
+  refused: {
+    outOfReach: (target: string, rests: string) =>
+      `No turn: nothing that runs, nor one more channel, holds ${target} dKH; the nearest it comes to rest is ${rests}.`,
+    breach: (what: string, value: string, limit: string, day: string) =>
+      `No turn is offered: at a use that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
+    offTarget: (ends: string, target: string) =>
+      `No turn is offered: what would hold ${target} dKH now has drifted to ${ends} after four weeks.`,
+    dump: (litres: string) =>
+      `No turn is offered: if the top-off sticks, a reservoir of the stronger mix takes the tank past the pH that harms, or past your highest alkalinity. No more than ${litres} L of it may stand there.`,
+    knownUse: (by: string) =>
+      `It would do if the use were known to ± ${by} dKH a day: test more first.`,
+    target: (dkh: string) => `It would do for ${dkh} dKH.`,
+    limit: (dkh: string) =>
+      `It would do with ${dkh} dKH a day as your limit (on the bench, “Your limits”); spreading the dose over the lit hours makes the day’s swing smaller.`,
+    calcium:
+      'Calcium runs out as the tank runs now, and corals that lack it take less alkalinity: bring calcium as well, as a pair of pumps does (the three plans below), and then turn.',
+    threePlans: 'The three plans below begin anew and may do it.',
+    test: 'Until then change nothing at once, and test every day.',
+  },
+  dates: {
+    outside: (typed: string, min: string, max: string) => `${typed} is outside ${min} to ${max}.`,
+  },
+  byDay: {
+    inTime: (target: string, days: number, asked: string) =>
+      `Yes: at ${target} dKH after ${days === 1 ? '1 day' : `${days} days`}, within the ${asked} asked for.`,
+    late: (target: string, days: number, asked: string, at: string) =>
+      `Not within ${asked} days inside your daily limit: it then stands at ${at} dKH, and at ${target} after ${days}.`,
+  },
+  reaches: {
+    on: (dkh: string, days: number) =>
+      `As the tank runs now it stands at ${dkh} dKH in about ${days === 1 ? '1 day' : `${days} days`}`,
+    within: (soonest: number, latest: number) =>
+      `, in ${soonest === latest ? String(soonest) : `${soonest} to ${latest}`} at every use that the log allows.`,
+    orNever: (soonest: number) =>
+      `, in ${soonest} at the soonest; at another use that the log allows never.`,
+    never: (dkh: string, days: string, ends: string) =>
+      `As the tank runs now it does not stand at ${dkh} dKH within ${days} days: it ends at ${ends}.`,
+  },
+};

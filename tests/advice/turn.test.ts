@@ -1,0 +1,131 @@
+import { median } from 'd3-array';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { lineOf } from '../../shared/verdict/lineResult';
+import { movesSentence, turnSentences } from '../../src/parts/log/turnWords';
+import type { LogAnswer } from '../../workers/studies/answerLog';
+import { dayMeans, type Replay } from '../../workers/studies/turn/replay';
+import { turn, type TurnQuestion } from '../../workers/studies/turn/turn';
+import type { Turned } from '../../workers/studies/turn/turned';
+import { patience, runsOf } from '../laws/size';
+import { anyTurn, type AnyTurn } from './anyTurn';
+import { byHandInTruth, farthestDkh, leftAlone, turnInTruth } from './inTruth';
+
+const questionOf = ({ known, targetDkh, giveOrTakeDkhPerDay }: AnyTurn): TurnQuestion => ({
+  ...{ now: known, plan: known, targetDkh, giveOrTakeDkhPerDay },
+  kit: { scoopG: 5, pumpMlPerMin: 20 },
+});
+
+/** A log that knows the level well. */
+const well = {
+  fit: { now: { covariance: [[1e-4]] } },
+  habits: { doses: [], change: undefined },
+} as unknown as Pick<LogAnswer, 'fit' | 'habits'>;
+
+/** A turn takes a second or two: at full size five hundred, else a handful. */
+const full = runsOf(500);
+const sized = { ...full, numRuns: full.numRuns < 500 ? Math.ceil(full.numRuns / 12) : 500 };
+
+/** As near as a test can tell, dKH. */
+const NEAR_DKH = 0.3;
+/** A level that was read 0.05 off, and hours at which nothing was run. */
+const READ_DKH = 0.2;
+
+/** What a turn does to a tank's true water that it promised not to do. */
+function breachesOf({ truth, known, giveOrTakeDkhPerDay }: AnyTurn, turned: Turned, run: Replay) {
+  const alone = leftAlone(truth);
+  const off = Math.abs(known.corals.useDkhPerDay - truth.corals.useDkhPerDay);
+  // Once in twenty the use is farther off than its doubt says: nothing was promised of that.
+  if (off > giveOrTakeDkhPerDay) return [];
+  const { limits } = truth;
+  const untilH = turned.promisedDays * 24;
+  const means = dayMeans(run.dkh).slice(turned.settled!.days + 1, turned.promisedDays);
+  return [
+    ...(run.largestMoveDkh > turned.allowedDkh + 0.1 ? [`moves ${run.largestMoveDkh}`] : []),
+    ...means
+      .filter(
+        (mean) =>
+          mean < limits.alkalinityLowDkh - READ_DKH || mean > limits.alkalinityHighDkh + READ_DKH,
+      )
+      .map((mean) => `a day at ${mean}`),
+    ...run.lines
+      .filter(
+        ({ id, quantity, firstH, trouble, worst, limit }) =>
+          !quantity.startsWith('alkalinity') &&
+          firstH !== undefined &&
+          firstH < untilH &&
+          lineOf(alone.lines, id).firstH === undefined &&
+          (trouble === 'above' ? worst - limit : limit - worst) > 0.02 * limit,
+      )
+      .map(({ id, worst, limit }) => `${id} ${worst} (${limit})`),
+  ];
+}
+
+it(
+  'a turn keeps what it promised in the tank’s true water, and comes nearer to the target than hand arithmetic',
+  () => {
+    const kept: { own: number; byHand: number }[] = [];
+    const breaches: string[] = [];
+    const took: number[] = [];
+    let [turns, settled, refused, largest] = [0, 0, 0, 0];
+    fc.assert(
+      fc.property(anyTurn, (any) => {
+        const begun = performance.now();
+        const question = questionOf(any);
+        const found = turn(question);
+        took.push(performance.now() - begun);
+        const { headline, more } = turnSentences(
+          { question, turn: found },
+          { readings: [{ at: '2026-03-01T10:00', alkalinityDkh: 8 }], answer: well },
+        );
+        for (const told of [headline, ...more]) {
+          expect(told).not.toMatch(/NaN|undefined|Infinity|-\d/);
+        }
+        if (found.kind !== 'turn') {
+          refused++;
+          expect(more.length).toBeGreaterThan(0);
+          return;
+        }
+        const { turned } = found;
+        turns++;
+        for (const value of [turned.to, turned.low, turned.high, turned.from]) {
+          expect(value).toBeGreaterThanOrEqual(0);
+          expect(value).toBeLessThan(Infinity);
+        }
+        expect(turned.low).toBeLessThanOrEqual(turned.to);
+        expect(turned.high).toBeGreaterThanOrEqual(turned.to);
+        expect(movesSentence(turned)).not.toMatch(/NaN|undefined|Infinity/);
+        const run = turnInTruth(any.truth, turned);
+        breaches.push(...breachesOf(any, turned, run));
+        largest += Number(run.largestMoveDkh > turned.allowedDkh + 1e-6);
+        const { days, lowDkh, highDkh } = turned.settled!;
+        const there = dayMeans(run.dkh)[days]!;
+        settled += Number(there > lowDkh - READ_DKH && there < highDkh + READ_DKH);
+        kept.push({
+          own: farthestDkh(run, any.targetDkh),
+          byHand: farthestDkh(byHandInTruth(any), any.targetDkh),
+        });
+      }),
+      sized,
+    );
+    const within = (which: 'own' | 'byHand') => kept.filter((one) => one[which] <= NEAR_DKH).length;
+    const medians = [median(kept, ({ own }) => own)!, median(kept, ({ byHand }) => byHand)!];
+    const ms = took.toSorted((a, b) => a - b);
+    const quantile = (p: number) =>
+      Math.round(ms[Math.min(ms.length - 1, Math.floor(p * ms.length))]!);
+    console.log(
+      [
+        `turns ${turns} of ${turns + refused}; stood where promised ${settled}; moved faster than allowed ${largest}`,
+        `farthest, days 7–28, median ${medians[0]!.toFixed(2)} (by hand ${medians[1]!.toFixed(2)})`,
+        `within ${NEAR_DKH} dKH ${within('own')} (by hand ${within('byHand')})`,
+        `ms p50 ${quantile(0.5)}, p99 ${quantile(0.99)}, most ${quantile(1)}`,
+      ].join('; '),
+    );
+    expect(breaches).toEqual([]);
+    expect(turns).toBeGreaterThan(0);
+    expect(settled / turns).toBeGreaterThan(0.9);
+    expect(medians[0]).toBeLessThanOrEqual(medians[1]!);
+    expect(within('own')).toBeGreaterThanOrEqual(within('byHand'));
+  },
+  patience * 6,
+);

@@ -1,0 +1,78 @@
+import { expect, test, type Page } from '@playwright/test';
+import { axeFindsNothing, looks } from './axe';
+
+const SHOTS = process.env.SHOTS;
+const TESTS = ['8.4', '8.3', '8.1', '8.0', '7.9', '7.7', '7.6', '7.5'];
+
+/** A pump that brings too little, and the tests that show it. */
+async function pumpThatFallsShort(page: Page) {
+  await page.goto('/#bench');
+  await page.getByLabel('How much water, without rock?').fill('300');
+  await page
+    .getByLabel('What brings alkalinity now?')
+    .selectOption({ label: 'a dosing pump with carbonate' });
+  await page.getByRole('button', { name: 'Put it on the bench' }).click();
+  await page.goto('/#log');
+  await page.getByText('Another time, other readings').first().click();
+  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
+  for (const [i, value] of TESTS.entries()) {
+    await dkh.fill(value);
+    await page.getByLabel('When', { exact: true }).fill(`2026-03-0${i + 1}T10:30`);
+    await dkh.press('Enter');
+    await expect(dkh).toHaveValue('');
+  }
+}
+
+const turnOf = (page: Page) =>
+  page.locator('section').filter({ has: page.getByRole('heading', { name: 'What to turn' }) });
+
+for (const { width, colorScheme } of looks) {
+  test(`the turn at ${width} wide, ${colorScheme}`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
+    await pumpThatFallsShort(page);
+    const turn = turnOf(page);
+    await expect(turn.locator('.headline')).toContainText(
+      /Turn “.+” from [\d.]+ to [\d.]+ mL a day.*→ 8\.5 dKH in \d+ days?; range/,
+      { timeout: 30_000 },
+    );
+    for (const fold of await turn.locator('summary').all()) await fold.click();
+    await turn.getByLabel('There within, days').fill('10');
+    await turn.getByLabel('There within, days').press('Enter');
+    await expect(turn).toContainText(/Yes: at 8\.5 dKH after|Not within 10 days/);
+    await turn.getByLabel('When does it stand at, dKH?').fill('7');
+    await turn.getByLabel('When does it stand at, dKH?').press('Enter');
+    await expect(turn).toContainText(/As the tank runs now it (stands|does not stand) at 7 dKH/, {
+      timeout: 20_000,
+    });
+    await axeFindsNothing(page);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(wide).toBeLessThanOrEqual(width);
+    if (SHOTS) await turn.screenshot({ path: `${SHOTS}/turn-${width}-${colorScheme}.png` });
+    if (SHOTS)
+      await page.screenshot({ path: `${SHOTS}/log-${width}-${colorScheme}.png`, fullPage: true });
+  });
+}
+
+test('is tried beside today’s plan, and is run by only when it is said so, and taken back', async ({
+  page,
+}) => {
+  await pumpThatFallsShort(page);
+  const turn = turnOf(page);
+  const asked = turn.locator('.headline');
+  await expect(asked).toContainText(/Turn “/, { timeout: 30_000 });
+  const plan = page.locator('.margin-note').filter({ hasText: 'Read against today’s plan' });
+  const before = await plan.textContent();
+  await turn.getByRole('button', { name: 'Try it on the bench' }).click();
+  await expect(page.getByRole('button', { name: 'Turned for 8.5 dKH', exact: true })).toBeVisible();
+  await page.goto('/#log');
+  await expect(plan).toHaveText(before!);
+  await expect(asked).toContainText(/Turn “/, { timeout: 30_000 });
+  await turn.getByRole('button', { name: 'My tank runs by this from now on' }).click();
+  await expect(plan).not.toHaveText(before!);
+  await page.reload();
+  await expect(plan).not.toHaveText(before!);
+  await page.getByText(/plans? before this one/).click();
+  await page.getByRole('button', { name: 'Run by this again' }).last().click();
+  await expect(plan).toHaveText(before!);
+});

@@ -1,0 +1,31 @@
+import { gramsForDkh } from '../../../shared/recipe/gramsFor';
+import { STOCK_G_PER_L, twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
+import { MOST_DOSERS } from '../../../shared/scenario/dosing';
+import { quantityAt } from '../../../shared/scenario/fields';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { pumpText, type Lever } from './lever';
+
+/** A pair's bottles hold no more than a plan can say. */
+function bottled(dosers: Scenario['dosers']): Scenario['dosers'] {
+  const most = quantityAt(['dosers', 0, 'stockL']).quantity.max;
+  return dosers.map((doser) => ({ ...doser, stockL: Math.min(most, doser.stockL) }));
+}
+
+/** One more channel, a pair of pumps, beside what runs; none where the plan has no room for it. */
+export function channelOf(plan: Scenario, carbonate: Carbonate): Lever[] {
+  const { dosers, tank, corals } = plan;
+  if (dosers.length + 2 > MOST_DOSERS) return [];
+  const gramsPerDay = gramsForDkh(carbonate, 3 * (corals.useDkhPerDay + 0.5), tank.volumeL);
+  const mlPerDay = (gramsPerDay / STOCK_G_PER_L[carbonate]) * 1000;
+  return [
+    {
+      ...{ kind: 'channel', pump: dosers.length, from: 0 },
+      most: Math.min(mlPerDay, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max),
+      rounded: pumpText,
+      set: (base, ml) => ({
+        ...base,
+        dosers: [...dosers, ...bottled(twoPart(carbonate, ml, base))],
+      }),
+    },
+  ];
+}

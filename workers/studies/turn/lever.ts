@@ -1,0 +1,97 @@
+import { pulsesOf } from '../../../shared/devices/doseTimes';
+import { quantityAt } from '../../../shared/scenario/fields';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
+import { oxidisedMeqPerG } from '../../../shared/species/additives';
+
+type Doser = Scenario['dosers'][number];
+
+/** Something of a plan that brings alkalinity and can be turned: mL a day, g/L or L an hour. */
+export interface Lever {
+  readonly kind: 'pump' | 'mix' | 'drip' | 'channel';
+  /** Which pump of the turned plan, counted from 0. */
+  readonly pump?: number;
+  readonly from: number;
+  readonly most: number;
+  /** As fine as it can be set. */
+  readonly rounded: (value: number) => number;
+  readonly set: (plan: Scenario, value: number) => Scenario;
+}
+
+const threeFigures = (value: number) => Number(value.toPrecision(3));
+/** A hundredth of the dose, at the most. */
+export const pumpText = (ml: number) =>
+  ml >= 50 ? Math.round(ml) : Number(ml.toFixed(ml >= 5 ? 1 : 2));
+const hundredths = (value: number) => Math.round(value * 100) / 100;
+
+/** Alkalinity in a litre of a stock once all of it has been oxidised, meq/L. */
+export const stockMeqPerL = ({ recipe }: Doser): number =>
+  recipe.reduce((sum, { additive, gramsPerL }) => sum + gramsPerL * oxidisedMeqPerG(additive), 0);
+
+/** What a pump can give in a day of its hours, mL. */
+function mostMlPerDay({ schedule }: Doser): number {
+  const { count, spacingH } = pulsesOf(schedule, 0);
+  const byHours = count * spacingH * 60 * schedule.pumpMlPerMin;
+  return Math.min(byHours, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max);
+}
+
+const broughtMeqPerDay = (dosers: readonly Doser[]): number =>
+  dosers.reduce((sum, doser) => sum + (doser.mlPerDay / 1000) * stockMeqPerL(doser), 0);
+
+/** One pump at another dose; pumps that bring no alkalinity are its other part, and go with it. */
+function pumpAt(plan: Scenario, pump: number, mlPerDay: number): Scenario {
+  const turned = plan.dosers.map((doser, i) => (i === pump ? { ...doser, mlPerDay } : doser));
+  const times = broughtMeqPerDay(turned) / broughtMeqPerDay(plan.dosers);
+  const dosers = turned.map((doser) =>
+    stockMeqPerL(doser) > 0 ? doser : { ...doser, mlPerDay: threeFigures(doser.mlPerDay * times) },
+  );
+  return { ...plan, dosers };
+}
+
+function pumpLever(plan: Scenario, pump: number): Lever {
+  const { dosers } = plan;
+  const { mlPerDay: from } = dosers[pump]!;
+  const others = dosers.filter((doser) => stockMeqPerL(doser) === 0 && doser.mlPerDay > 0);
+  // As far as the slower pump of a pair goes.
+  const timesOthers = Math.min(...others.map((doser) => mostMlPerDay(doser) / doser.mlPerDay));
+  const all = broughtMeqPerDay(dosers);
+  const own = broughtMeqPerDay([dosers[pump]!]);
+  const byOthers = (from * (timesOthers * all - (all - own))) / own;
+  return {
+    ...{ kind: 'pump', pump, from, rounded: pumpText },
+    most: Math.min(mostMlPerDay(dosers[pump]!), byOthers),
+    set: (base, mlPerDay) => pumpAt({ ...base, dosers }, pump, mlPerDay),
+  };
+}
+
+function mixLever({ topOff, tank }: Scenario): Lever {
+  const most =
+    topOff.additive === 'calciumHydroxide'
+      ? (limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100
+      : quantityAt(['topOff', 'gramsPerL']).quantity.max;
+  return {
+    ...{ kind: 'mix', from: Math.min(topOff.gramsPerL, most), rounded: hundredths },
+    most: Math.floor(most * 100) / 100,
+    set: (base, gramsPerL) => ({ ...base, topOff: { ...base.topOff, gramsPerL, settledG: 0 } }),
+  };
+}
+
+const dripLever = ({ calciumReactor }: Scenario): Lever => ({
+  ...{ kind: 'drip', from: calciumReactor.dripLPerH, rounded: threeFigures },
+  most: quantityAt(['calciumReactor', 'dripLPerH']).quantity.max,
+  set: (base, dripLPerH) => ({ ...base, calciumReactor: { ...base.calciumReactor, dripLPerH } }),
+});
+
+/** All that brings alkalinity as the tank runs: what is there but does nothing is no lever. */
+export function leversOf(plan: Scenario): Lever[] {
+  const { dosers, topOff, calciumReactor } = plan;
+  const pumps = dosers.flatMap((doser, i) =>
+    doser.mlPerDay > 0 && stockMeqPerL(doser) > 0 ? [pumpLever(plan, i)] : [],
+  );
+  const mixes = topOff.additive !== 'none' && topOff.reservoirL > 0 && topOff.gramsPerL > 0;
+  return [
+    ...pumps,
+    ...(mixes ? [mixLever(plan)] : []),
+    ...(calciumReactor.dripLPerH > 0 ? [dripLever(plan)] : []),
+  ];
+}

@@ -1,0 +1,187 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import { run, stateAfter } from '../../engine/run';
+import type { SimulationOptions } from '../../engine/simulation';
+import type { TankState } from '../../engine/tankState';
+import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
+import { heldDkh, largestMoveDkh, PLAN_DAYS } from '../plan/holding';
+
+import type { PlanQuestion } from '../plan/threePlans';
+import { withUse } from '../plan/useEnds';
+import { withReference } from '../plan/withReference';
+import { waysThere, type Way } from './gettingThere';
+import { holdingValue, type Holding } from './holdingValue';
+import type { Lever } from './lever';
+import { promised, type Promised, type Refusal } from './promised';
+import { dayMeans, replayed, type Replay, type Stretch } from './replay';
+
+/** A lever where it holds the target. */
+export interface Held {
+  readonly lever: Lever;
+  readonly to: number;
+  readonly dkhPerUnit: number;
+}
+
+/** How well the use is known, and how fast the water may be moved. */
+export interface Allowed {
+  readonly giveOrTakeDkhPerDay: number;
+  readonly mostDkhPerDay: number;
+}
+
+/** A lever tried: the way there, and what became of it at the use and at either end of its doubt. */
+export type Attempt =
+  | { readonly kind: 'refused'; readonly refusal: Refusal }
+  | {
+      readonly kind: 'turn';
+      readonly held: Held;
+      readonly way: Way;
+      readonly replays: readonly Replay[];
+      readonly promise: Promised;
+      readonly settledDays: number;
+      readonly allowedDkh: number;
+    };
+
+/** Off the target a day swings a little more. */
+const SWING = 1.1;
+/** At the target: nearer than a test can tell, or else as near as one can. */
+const NEAR_DKH = [0.1, 0.3] as const;
+
+/** One tank and one target: the water that every try begins with, and what was found of each lever. */
+export class Seeker {
+  readonly now: Scenario;
+  private readonly from;
+  private readonly found = new Map<Lever, Holding>();
+  private standingAt: TankState | undefined;
+  private goesOn: Replay | undefined;
+
+  constructor(
+    question: Pick<PlanQuestion, 'now'>,
+    private readonly targetDkh: number,
+    private readonly options: SimulationOptions,
+  ) {
+    const now = withReference(question.now, options);
+    this.now = { ...now, days: PLAN_DAYS, additions: [], faults: [], responses: [] };
+    this.from = stateAfter({ ...this.now, days: 0 }, options);
+  }
+
+  /** The same water at the target. */
+  private get standing(): TankState {
+    const tank = { ...this.now.tank, alkalinityDkh: this.targetDkh };
+    this.standingAt ??= stateAfter({ ...this.now, days: 0, tank }, this.options);
+    return this.standingAt;
+  }
+
+  /** Whether calcium passes the keeper's lowest while nothing is turned. */
+  get calciumRunsOut(): boolean {
+    return lineOf(this.today.lines, 'calciumLow').firstH !== undefined;
+  }
+
+  /** The tank as it goes on if nothing is turned. */
+  private get today(): Replay {
+    const { now } = this;
+    this.goesOn ??= this.replay([{ scenario: now, untilDay: PLAN_DAYS }], this.uses(0)[0]!);
+    return this.goesOn;
+  }
+
+  /** The use itself, and at either end of its doubt. */
+  uses(giveOrTakeDkhPerDay: number): readonly number[] {
+    const { useDkhPerDay } = this.now.corals;
+    return [0, -1, 1].map((side) => Math.max(0, useDkhPerDay + side * giveOrTakeDkhPerDay));
+  }
+
+  /** From the newest water through all stretches, at another use than the fitted. */
+  replay(stretches: readonly Stretch[], use: number): Replay {
+    const scenarios = stretches.map((one) => ({ ...one, scenario: withUse(one.scenario, use) }));
+    return replayed(scenarios, this.from, this.options);
+  }
+
+  /** Runs from the newest water, as it was left by the plan in force. */
+  runPlan = (scenario: Scenario) => run(scenario, this.options, this.from);
+
+  /** How far above the target a setting holds water that stands there already. */
+  restsOffDkh(lever: Lever, value: number, use: number): number {
+    const scenario = withUse(lever.set(this.now, value), use);
+    return heldDkh(run(scenario, this.options, this.standing)) - this.targetDkh;
+  }
+
+  holding(lever: Lever): Holding {
+    const known = this.found.get(lever);
+    if (known) return known;
+    const [use] = this.uses(0);
+    const found = holdingValue(lever, this.targetDkh, (value) =>
+      this.restsOffDkh(lever, value, use!),
+    );
+    this.found.set(lever, found);
+    return found;
+  }
+
+  attempt(held: Held, { giveOrTakeDkhPerDay, mostDkhPerDay }: Allowed): Attempt {
+    const { targetDkh } = this;
+    const { lever, to } = held;
+    const limits = { ...this.now.limits, alkalinityChangeDkhPerDay: mostDkhPerDay };
+    const scenario = { ...lever.set(this.now, to), limits };
+    const uses = this.uses(giveOrTakeDkhPerDay);
+    // The day's own swing is nothing that a turn brings or could keep away.
+    const allowedDkh = Math.max(mostDkhPerDay, SWING * this.swingDkh(scenario, uses[2]!));
+    const ways = waysThere({
+      ...{ lever, holding: to, held: scenario, targetDkh, days: PLAN_DAYS, allowedDkh },
+      replay: (stretches) => this.replay(stretches, uses[0]!),
+      runPlan: this.runPlan,
+      moveDkh: (stretches, use) =>
+        this.replay(stretches, uses[use === 'lowest' ? 1 : 2]!).largestMoveDkh,
+    });
+    // What moves too fast as the tank runs today may not move any faster.
+    const mayMoveDkh = Math.max(allowedDkh, this.todaysMoveDkh);
+    let refusal: Refusal | undefined;
+    for (const way of ways) {
+      const replays = uses.map((use) => this.replay(way.stretches, use));
+      const settledDays = settledOn(replays[0]!, targetDkh);
+      const days = way.stretches.at(-1)!.untilDay;
+      const { today } = this;
+      const judge = { ...{ today, targetDkh, settledDays, days }, allowedDkh: mayMoveDkh };
+      const promise = promised(replays, judge);
+      refusal ??= promise.refusal;
+      if (promise.refusal) continue;
+      const full = { ...scenario, tank: { ...scenario.tank, alkalinityDkh: targetDkh } };
+      if (lever.kind === 'mix' && to > lever.from && !dumpHolds(full)) {
+        return { kind: 'refused', refusal: { kind: 'dump', fullestL: fullestReservoirL(full) } };
+      }
+      return {
+        kind: 'turn',
+        held,
+        way,
+        replays,
+        promise,
+        settledDays: settledDays!,
+        allowedDkh: mayMoveDkh,
+      };
+    }
+    return { kind: 'refused', refusal: refusal! };
+  }
+
+  /** Largest move of the first two days as the tank runs today, dKH. */
+  private get todaysMoveDkh(): number {
+    const { dkh } = this.today;
+    const moves = Array.from({ length: 24 }, (_, hour) => {
+      const day = dkh.slice(hour, hour + 25);
+      return Math.max(...day) - Math.min(...day);
+    });
+    return Math.max(...moves);
+  }
+
+  /** What a day moves by itself once the water stands at the target, dKH. */
+  private swingDkh(scenario: Scenario, use: number): number {
+    const days = Math.max(2, Math.min(8, scenario.waterChanges.everyDays + 1));
+    return largestMoveDkh(run({ ...withUse(scenario, use), days }, this.options, this.standing));
+  }
+}
+
+/** The first day whose mean stands at the target. */
+function settledOn({ dkh }: Replay, targetDkh: number): number | undefined {
+  const means = dayMeans(dkh);
+  for (const near of NEAR_DKH) {
+    const day = means.findIndex((mean) => Math.abs(mean - targetDkh) <= near);
+    if (day >= 0) return day;
+  }
+  return undefined;
+}

@@ -1,0 +1,64 @@
+import type { Recipe } from '../../../shared/recipe/recipe';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { WorstDump } from '../drill/worstDump';
+import type { First } from './gettingThere';
+import type { Promised, Refusal } from './promised';
+import type { Lever } from './lever';
+
+/** A dose that is set anew: mL a day. */
+export interface TurnedPump {
+  readonly name: string;
+  readonly fromMlPerDay: number;
+  readonly toMlPerDay: number;
+}
+
+/** The change that was found, replayed; its numbers are those of the lever: mL a day, g/L or L an hour. */
+export interface Turned extends Promised {
+  readonly lever: Lever['kind'];
+  readonly from: number;
+  readonly to: number;
+  /** Where it would have to stand at either end of what is thought of the use. */
+  readonly low: number;
+  readonly high: number;
+  /** Every pump that is set anew: both parts of a pair. */
+  readonly pumps: readonly TurnedPump[];
+  readonly first: First;
+  readonly levelDkh: number;
+  readonly targetDkh: number;
+  /** Days until the water stands at the target, and between what it then is; undefined when it never does. */
+  readonly settled:
+    { readonly days: number; readonly lowDkh: number; readonly highDkh: number } | undefined;
+  readonly largestDailyDkh: number;
+  /** May be moved in a day, dKH: the keeper's limit, or the day's own swing where that is more. */
+  readonly allowedDkh: number;
+  readonly peakPh: number;
+  /** What is mixed and dosed once it holds. */
+  readonly recipe: Recipe;
+  readonly worstDump: WorstDump | undefined;
+  /** Alkalinity hour by hour, dKH. */
+  readonly dkh: readonly number[];
+  /** The tank as it stands, with what it runs by from now on and what is poured. */
+  readonly scenario: Scenario;
+  /** The keeper's plan with what is turned now, and with what holds once it has settled. */
+  readonly plan: Scenario;
+  readonly heldPlan: Scenario;
+}
+
+/** One change that would make a turn of it. */
+export type NearestTurn =
+  | { readonly kind: 'knownUse'; readonly giveOrTakeDkhPerDay: number }
+  | { readonly kind: 'target'; readonly dkh: number }
+  /** Calcium runs out as the tank runs, with the turn or without: alkalinity alone holds nothing. */
+  | { readonly kind: 'calcium' }
+  /** The day's own swing is above the limit. */
+  | { readonly kind: 'limit'; readonly dkhPerDay: number };
+
+export type Turn =
+  /** Today's plan brings no alkalinity: there is nothing to turn. */
+  | { readonly kind: 'nothingRuns' }
+  | { readonly kind: 'turn'; readonly turned: Turned }
+  | {
+      readonly kind: 'refused';
+      readonly refusal: Refusal;
+      readonly nearest: NearestTurn | undefined;
+    };
