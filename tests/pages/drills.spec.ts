@@ -76,8 +76,41 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await expect(page.getByRole('row', { name: /^aerate/ })).toBeVisible({ timeout: 60_000 });
     await expect(page.getByRole('row', { name: /^nothing/ })).toBeVisible();
   });
-  expect(errors).toEqual([]);
+  await test.step('what would have kept it stands side by side, the best first', async () => {
+    await page.getByRole('button', { name: 'Try what would keep it' }).click();
+    const rows = page.getByRole('region', { name: 'What each would buy' }).locator('tbody tr');
+    await expect(rows.first()).toContainText(/second switch .*0 instead of \d/, {
+      timeout: 60_000,
+    });
+    await expect(rows.filter({ hasText: 'half the pump' })).toContainText(/min gained|h gained/);
+  });
+
+  await test.step('what was tested is still there after a reload', async () => {
+    await page.getByRole('button', { name: '+ Battery air pump' }).click();
+    const tested = page.locator('.checklist .list');
+    await expect(tested).toContainText('Battery air pump: never tested');
+    await page.getByRole('button', { name: 'Battery air pump: tested today' }).click();
+    await expect(tested).toContainText(/Battery air pump tested \d/);
+    await page.reload();
+    await expect(tested).toContainText(/Battery air pump tested \d/);
+  });
   expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined/);
+
+  await test.step('the sheet for the wall is one page or two, with the own tank’s failures', async () => {
+    await page.getByRole('link', { name: 'Sheet for the wall' }).click();
+    const sheet = page.getByRole('article', { name: 'Sheet for the wall' });
+    await expect(sheet).toContainText('Power cut', { ignoreCase: true, timeout: 60_000 });
+    await expect(sheet).toContainText(/Left alone: oxygen below 4 mg\/L after \d/);
+    await expect(sheet).toContainText(/Battery air pump tested \d/);
+    await expect(sheet).toContainText('unplugging does not stop a siphon');
+    expect(await sheet.textContent()).not.toMatch(/NaN|undefined/);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)!.length).toBeLessThanOrEqual(2);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await axeFindsNothing(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  });
+  expect(errors).toEqual([]);
 });
 
 for (const { width, colorScheme } of looks) {
