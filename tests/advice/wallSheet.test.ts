@@ -37,6 +37,7 @@ describe('the sheet for the wall', () => {
     const cut = sheet.find(({ fault }) => fault.kind === 'powerCut')!;
     const card = (await actsBuy(nightCut(two), usualHandAir, usualOptions, goOn))!;
     expect(cut.first).toEqual(card.first);
+    expect(cut.fault).toEqual(nightCut(two).faults[0]);
     expect(cut.air.map(({ act }) => act)).toEqual(['batteryAir', 'scoop']);
     expect(sheet.find(({ fault }) => fault.kind === 'doserOn')!.fault.pump).toBe(weak.length + 1);
   });
