@@ -55,10 +55,9 @@ export function memberOf(scenario: Scenario, spreads: Spreads, draws: Draws): Sc
     [['start', 'phNbs'], within(['start', 'phNbs'], start.phNbs + spreads.startPh * draws.startPh)],
   ];
   const tankOf = changes.reduce((plan, [path, value]) => withValue(plan, path, value), scenario);
-  const breathed = factor(
-    Math.min(spreads.respiration, 100 * respirationDoubt(scenario)),
-    draws.respiration,
-  );
+  const isTyped = scenario.oxygen.respirationMmolPerLPerDay > 0;
+  const most = isTyped ? 100 * respirationDoubt(scenario) : Infinity;
+  const breathed = factor(Math.min(spreads.respiration, most), draws.respiration);
   const breathes = breathed === 1 ? tankOf : breathing(tankOf, breathed);
   return shifted(withoutChalk(breathes), spreads.hour * draws.hour);
 }
