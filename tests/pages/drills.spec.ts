@@ -110,6 +110,22 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await axeFindsNothing(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
   });
+  await test.step('woken at night: two taps to the first act, in sight, before anything is reckoned', async () => {
+    await page.goto('/#bench');
+    await page.getByRole('link', { name: 'Drills' }).click();
+    const first = page.locator('.first-hour .first li').first();
+    const acts = [
+      ['Power is out', /^Move water or air/],
+      ['Too warm', /^Unplug the heater/],
+      ['Too cold', /^Warm slowly/],
+      ['Top-off ran on', /^Unplug the top-off/],
+    ] as const;
+    for (const [said, act] of acts) {
+      await page.getByRole('button', { name: said }).click();
+      await expect(first).toContainText(act, { timeout: 1000 });
+      await expect(first).toBeInViewport();
+    }
+  });
   expect(errors).toEqual([]);
 });
 

@@ -2,6 +2,15 @@ import type { Words } from '../words';
 import type { en } from './en';
 
 export const de: Words<typeof en> = {
+  now: {
+    ask: 'Gerade jetzt?',
+    powerOut: 'Strom weg',
+    pumpRan: 'Nachfüllung lief durch',
+    tooWarm: 'Zu warm',
+    tooCold: 'Zu kalt',
+    doserRan: 'Dosierpumpe lief durch',
+    badAir: 'Schlechte Luft im Raum',
+  },
   protections: {
     title: 'Was es verhindern würde',
     why: 'Derselbe Ausfall, ohne dass jemand ihn bemerkt: in Ihrem Plan, wie er ist, und mit einer Sache von Anfang an.',

@@ -1,4 +1,13 @@
 export const en = {
+  now: {
+    ask: 'Happening now?',
+    powerOut: 'Power is out',
+    pumpRan: 'Top-off ran on',
+    tooWarm: 'Too warm',
+    tooCold: 'Too cold',
+    doserRan: 'Dosing pump ran on',
+    badAir: 'Bad air in the room',
+  },
   protections: {
     title: 'What would keep it from happening',
     why: 'The same failure with nobody noticing: in your plan as it is, and with one thing in place from the start.',
