@@ -125,6 +125,17 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
       await expect(first).toContainText(act, { timeout: 1000 });
       await expect(first).toBeInViewport();
     }
+    await page.getByRole('button', { name: 'Power is out' }).click();
+    await page.getByText('What does your tank breathe?').click();
+    for (const [field, mgPerL] of [
+      ['Oxygen at first', '6.5'],
+      ['Oxygen at last', '6.4'],
+    ] as const) {
+      await page.getByLabel(field).fill(mgPerL);
+      await page.getByLabel(field).press('Enter');
+    }
+    await expect(page.getByText('It breathes 0.45 mmol/L a day.')).toBeVisible();
+    await axeFindsNothing(page);
   });
   expect(errors).toEqual([]);
 });

@@ -11,6 +11,22 @@ export const de: Words<typeof en> = {
     doserRan: 'Dosierpumpe lief durch',
     badAir: 'Schlechte Luft im Raum',
   },
+  night: {
+    title: 'Was atmet Ihr Becken? Aus einem Abfall in der Nacht',
+    why: (mmol) =>
+      `Jetzt ${mmol} mmol/L am Tag, aus dem Wort für den Besatz, dem Futter und dem, was der pH-Wert weiß, oder wie eingegeben. Ein Sauerstoffmessgerät nach dem Ausschalten des Lichts sagt es besser.`,
+    from: 'Sauerstoff zuerst',
+    to: 'Sauerstoff zuletzt',
+    minutes: 'Dazwischen',
+    pumpsOff: 'Pumpen und Luft waren währenddessen aus',
+    breathes: (mmol) => `Es atmet ${mmol} mmol/L am Tag.`,
+    between: (from, to) =>
+      `Es atmet ${from} bis ${to} mmol/L am Tag: nicht genauer, als der Gasaustausch bekannt ist.`,
+    rough: 'Zehn Minuten ohne Pumpen und Luft, während Sie dabeistehen, würden es sagen.',
+    noSense: 'Das ist kein Abfall eines Beckens, das atmet: War das Licht aus?',
+    take: 'Als Versuch übernehmen',
+    taken: (mmol) => `atmet ${mmol} mmol/L am Tag`,
+  },
   protections: {
     title: 'Was es verhindern würde',
     why: 'Derselbe Ausfall, ohne dass jemand ihn bemerkt: in Ihrem Plan, wie er ist, und mit einer Sache von Anfang an.',

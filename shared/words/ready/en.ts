@@ -8,6 +8,22 @@ export const en = {
     doserRan: 'Dosing pump ran on',
     badAir: 'Bad air in the room',
   },
+  night: {
+    title: 'What does your tank breathe? From a fall in the night',
+    why: (mmol: string) =>
+      `Now ${mmol} mmol/L a day, from the word for stocking, food and what pH knows of, or as typed. An oxygen meter after lights-off says it better.`,
+    from: 'Oxygen at first',
+    to: 'Oxygen at last',
+    minutes: 'Between them',
+    pumpsOff: 'Pumps and air were off meanwhile',
+    breathes: (mmol: string) => `It breathes ${mmol} mmol/L a day.`,
+    between: (from: string, to: string) =>
+      `It breathes ${from} to ${to} mmol/L a day: no better than the gas exchange is known.`,
+    rough: 'Ten minutes with pumps and air off, and you watching, would say it.',
+    noSense: 'These readings are no fall of a tank that breathes: were the lights off?',
+    take: 'Take it as a trial',
+    taken: (mmol: string) => `breathes ${mmol} mmol/L a day`,
+  },
   protections: {
     title: 'What would keep it from happening',
     why: 'The same failure with nobody noticing: in your plan as it is, and with one thing in place from the start.',
