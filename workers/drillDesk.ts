@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
 import type { HandAir } from '../shared/faults/handAir';
 import type { Scenario } from '../shared/scenario/schema';
-import type { FirstHourBought, Protections } from '../shared/verdict/bought';
+import type { FirstHourBought, OnTheWall, Protections } from '../shared/verdict/bought';
 import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
@@ -22,6 +22,7 @@ import {
 import { protectionsOf } from './studies/drill/protections';
 import { rehearse } from './studies/drill/rehearse';
 import type { ResponseChoices } from './studies/drill/responsePlans';
+import { DAYS as WALL_DAYS, wallSheet } from './studies/drill/wallSheet';
 import { tryResponses, type ResponseResult } from './studies/drill/responses';
 
 /** A run of members of one ensemble, from one number to before another. */
@@ -63,6 +64,14 @@ export class DrillDesk {
     const goesOn = this.begin(key, job);
     return answering(async () =>
       protectionsOf(scenario, handAir, await sampledOptions(scenario), goesOn),
+    );
+  }
+
+  wall(key: string, job: number, plan: Scenario, handAir: HandAir): Promise<Answer<OnTheWall[]>> {
+    const goesOn = this.begin(key, job);
+    const scenario = { ...plan, faults: [], responses: [] };
+    return answering(async () =>
+      wallSheet(scenario, handAir, await sampledOptions(scenario, WALL_DAYS), goesOn),
     );
   }
 

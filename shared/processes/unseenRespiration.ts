@@ -23,22 +23,48 @@ const saidMmolPerLPerDay = ({ oxygen }: Scenario): number =>
 export const breathedMmolPerLPerDay = (scenario: Scenario): number =>
   Math.max(saidMmolPerLPerDay(scenario), seenMmolPerLPerDay(scenario) * scenario.oxygen.perCarbon);
 
+interface Settings {
+  /** Carbon that all who breathe take at the tank's own temperature, and what pH knows of it. */
+  readonly allMolPerH: number;
+  readonly seenMolPerH: number;
+  readonly perTenDegrees: number;
+  readonly usualTempC: number;
+}
+
+/** Whether the water may leave the temperature at which it is typed what is breathed. */
+const maySway = ({ temperaturePlan, faults }: Scenario): boolean =>
+  temperaturePlan.length > 0 ||
+  faults.some(
+    ({ kind, cooling }) => kind === 'heater' || (kind === 'powerCut' && cooling !== 'none'),
+  );
+
 /**
  * What a tank breathes beyond the carbon that its settings know of. The settled day gives pH as its
  * keeper measures it, and whatever carbon dioxide more is breathed, something else has fixed by
  * then: so it takes oxygen and moves neither carbon nor pH. Never less than what the carbon takes:
- * without light and food in its settings, a tank still breathes.
+ * without light and food in its settings, a tank still breathes. Warmer than the tank's own
+ * temperature, all that breathes does so faster (Q10); the carbon that pH knows of stays as it is.
  */
-export const unseenRespiration = defineProcess<{ molPerH: number }>({
+export const unseenRespiration = defineProcess<Settings>({
   id: 'unseenRespiration',
   label: say.unseenRespiration,
   role: 'life',
   cites: ['commonPractice'],
   settings({ scenario, volumeL }) {
-    const carbon = saidMmolPerLPerDay(scenario) / scenario.oxygen.perCarbon;
-    const molPerH = ((carbon - seenMmolPerLPerDay(scenario)) * volumeL) / 1000 / 24;
-    return molPerH > 0 ? { molPerH } : null;
+    const { perCarbon, respirationPerTenDegrees: perTenDegrees } = scenario.oxygen;
+    const molPerH = (mmolPerLPerDay: number) => (mmolPerLPerDay * volumeL) / 1000 / 24;
+    const seenMmol = seenMmolPerLPerDay(scenario);
+    const unseenMmol = saidMmolPerLPerDay(scenario) / perCarbon - seenMmol;
+    if (unseenMmol <= 0 && (perTenDegrees === 1 || !maySway(scenario))) return null;
+    const seenMolPerH = molPerH(seenMmol);
+    return {
+      allMolPerH: seenMolPerH + Math.max(0, molPerH(unseenMmol)),
+      ...{ seenMolPerH, perTenDegrees, usualTempC: scenario.tank.tempC },
+    };
   },
   reaction: () => new Reaction({ unseenOrganicC: -1, unseenCO2: 1 }),
-  rate: (_view, { molPerH }) => molPerH,
+  rate({ tempC }, { allMolPerH, seenMolPerH, perTenDegrees, usualTempC }) {
+    const faster = perTenDegrees ** ((tempC - usualTempC) / 10);
+    return Math.max(0, allMolPerH * faster - seenMolPerH);
+  },
 });

@@ -121,6 +121,13 @@ export const oxygen = part(say.oxygen, {
     },
     0,
   ),
+  respirationPerTenDegrees: quantity(
+    {
+      ...say.oxygen.respirationPerTenDegrees,
+      ...{ unit: '×', min: 1, max: 4, slider: [1, 3], step: 0.1 },
+    },
+    2,
+  ),
   perCarbon: quantity(
     { ...say.oxygen.perCarbon, unit: 'mol/mol', min: 0.8, max: 1.5, slider: [1, 1.3], step: 0.01 },
     1.1,

@@ -1,4 +1,5 @@
 import type { ActId } from '../faults/firstHour';
+import type { Scenario } from '../scenario/schema';
 import type { Line } from './lines';
 
 /** Acts whose worth is reckoned: those of the first hour that the engine knows how to do. */
@@ -89,4 +90,13 @@ export interface Protections {
   readonly protections: readonly ProtectionBought[];
   /** Those that would take something beyond its limit that is kept now. */
   readonly worse: readonly ProtectionId[];
+}
+
+/** What the sheet on the wall needs of one failure. */
+export interface OnTheWall {
+  readonly fault: Scenario['faults'][number];
+  readonly first: FirstHourBought['first'];
+  readonly followedH: number;
+  /** What moves air without mains, where the mains are what fails. */
+  readonly air: readonly ActBought[];
 }

@@ -90,7 +90,7 @@ function leftAloneSentence({ outcome, leftAlone }: DrillAnswer, scenario: Scenar
 /** Warm water holds less oxygen; what matters then and is not in the model is said beside it. */
 const inWarmWater = (answer: DrillAnswer, scenario: Scenario): string =>
   scenario.faults.some(({ kind, endTempC }) => kind === 'heater' && endTempC > scenario.tank.tempC)
-    ? `${say.oxygen.warmth} ${oxygenSentences(answer, scenario)}`
+    ? `${say.oxygen.warmth(figure(scenario.oxygen.respirationPerTenDegrees))} ${oxygenSentences(answer, scenario)}`
     : '';
 
 /**

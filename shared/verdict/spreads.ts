@@ -11,7 +11,15 @@ export interface SpreadKind {
 }
 
 export type SpreadId =
-  'volume' | 'kLa' | 'pump' | 'strength' | 'roomCo2' | 'alkalinity' | 'startPh' | 'hour';
+  | 'volume'
+  | 'kLa'
+  | 'pump'
+  | 'strength'
+  | 'roomCo2'
+  | 'alkalinity'
+  | 'startPh'
+  | 'hour'
+  | 'respiration';
 
 const kind = (id: SpreadId, title: string, unit: string, usual: number, max: number) => ({
   ...{ id, title, unit, usual, max },
@@ -26,6 +34,8 @@ export const spreadKinds: readonly SpreadKind[] = [
   kind('alkalinity', say.spreads.alkalinity, 'dKH', 0.3, 2),
   kind('startPh', say.spreads.startPh, 'pH', 0.1, 0.3),
   kind('hour', say.spreads.hour, 'h', 12, 12),
+  // Last, so that the draws of the others stay what they were.
+  kind('respiration', say.spreads.respiration, '%', 50, 100),
 ];
 
 export type Spreads = Readonly<Record<SpreadId, number>>;

@@ -46,6 +46,12 @@ export const pageList: readonly PageEntry[] = [
     load: () => import('./DisplayPage.svelte').then((m) => m.default),
   },
   {
+    id: 'wall',
+    title: say.pages.wall,
+    byLinkOnly: true,
+    load: () => import('./WallPage.svelte').then((m) => m.default),
+  },
+  {
     id: 'plan',
     title: say.pages.plan,
     byLinkOnly: true,

@@ -216,7 +216,13 @@ export const detailGroups: readonly SettingsGroup[] = [
   {
     title: say.oxygen,
     open: false,
-    fields: in_('oxygen', 'stocking', 'respirationMmolPerLPerDay', 'perCarbon'),
+    fields: in_(
+      'oxygen',
+      'stocking',
+      'respirationMmolPerLPerDay',
+      'respirationPerTenDegrees',
+      'perCarbon',
+    ),
   },
   { title: say.additions, open: false, fields: [], editor: 'additions' },
   {

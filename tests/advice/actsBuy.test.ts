@@ -178,3 +178,72 @@ describe('battery air', () => {
     expect(both).toBeCloseTo(alone!, 2);
   });
 });
+
+describe('by hand', () => {
+  const RESPIRED = 0.6;
+  const kLaPerH = 2;
+  const own = (oxygen: object = {}) =>
+    cut(quietTank({ gas: { kLaPerH }, oxygen }), { gasPercent: 0 });
+  const { tempC, salinityPractical } = own().tank;
+  const saturated = (oxygenSaturationUmolPerKg(tempC, salinityPractical) * 1.02334 * 31.998) / 1000;
+  const perH = (mmolPerLPerDay: number) => (mmolPerLPerDay * 31.998) / 24;
+  /** Oxygen as the power goes: breath and air in balance. */
+  const startOf = (mmolPerLPerDay: number) =>
+    saturated - perH(mmolPerLPerDay) / oxygenKLaPerH(kLaPerH, tempC);
+  const untilFour = (mmolPerLPerDay: number) =>
+    (startOf(mmolPerLPerDay) - 4) / perH(mmolPerLPerDay);
+
+  it.each([
+    ['the word for stocking, half as much more or less', {}, RESPIRED, 1.5],
+    ['what was measured, a sixth', { respirationMmolPerLPerDay: 0.9 }, 0.9, 1.15],
+  ])('oxygen’s range in a closed tank is that of %s', async (_, oxygen, mmol, times) => {
+    const scenario = own(oxygen);
+    const [left] = oxygenLeft((await rehearse(scenario, usualOptions, goOn))!, scenario);
+    expect(left!.soonestH! / untilFour(mmol * times)).toBeCloseTo(1, 3);
+    expect(left!.afterH! / untilFour(mmol / times)).toBeCloseTo(1, 3);
+    const { first } = await buys(scenario);
+    expect(first!.reach.asSetH! / untilFour(mmol)).toBeCloseTo(1, 3);
+  });
+
+  it('battery air is believed by half where the time is short', async () => {
+    const mmol = 1.2;
+    const scenario = own({ stocking: 'crowded' });
+    const one = actOf((await buys(scenario)).acts, 'batteryAir')!;
+    const k = oxygenKLaPerH(batteryKLaPerH(scenario, usualHandAir) / 2, tempC);
+    const steady = saturated - perH(mmol * 1.5) / k;
+    const hours = -Math.log((4 - steady) / (startOf(mmol * 1.5) - steady)) / k;
+    expect(one.after.soonestH! / hours).toBeCloseTo(1, 3);
+  });
+
+  it('a wrapped tank takes twice as long to its limit', async () => {
+    const tank = quietTank({ tank: { tempC: 26 }, evaporation: { airTempC: 18 }, days: 3 });
+    const scenario = cut(
+      { ...tank, gas: { ...tank.gas, kLaPerH: 4 } },
+      {
+        ...{ cooling: 'own', coolingHours: 10, gasPercent: 100 },
+      },
+    );
+    const one = actOf((await buys(scenario)).acts, 'keepWarm')!;
+    const hours = 10 * Math.log((26 - 18) / (24 - 18));
+    expect([one.line.id, one.gain]).toEqual(['temperatureLow', 'later']);
+    expect(one.before.asSetH).toBeCloseTo(hours, 3);
+    expect(one.after.asSetH).toBeCloseTo(2 * hours, 3);
+    expect(one.gainedMin).toBeCloseTo(hours * 60, 1);
+  });
+
+  it('aerating and changing water are the runs with kLa 4, and with two tenths half a day apart', async () => {
+    const plan = { ...scenarioFromFile('limewater-holds.json'), days: 4, responses: [] };
+    const over = { ...plan, faults: [newFault('overdose', { day: 2, hour: 2, grams: 50 })] };
+    const { acts } = await buys(over);
+    const outside = (responses: Scenario['responses']) =>
+      lineOf(runDrill({ ...over, responses }).lines, 'phHigh').outsideH;
+    const at = { day: 2, hour: 2.05 };
+    const aerated = outside([newResponse('aerate', { ...at, hours: 80, kLaPerH: 4 })]);
+    expect(actOf(acts, 'aerate')!.outsideH[1]).toBeCloseTo(aerated, 2);
+    const tenth = (hour: number) => newResponse('extraChange', { day: 2, hour, percent: 10 });
+    const changed = outside([tenth(2.05), tenth(14.05)]);
+    expect(actOf(acts, 'changeInSteps')!.outsideH[1]).toBeCloseTo(changed, 2);
+    // Twelve more hours of stronger hydroxide would show; so would a twentieth more of the water.
+    expect(Math.abs(changed - outside([tenth(2.05), tenth(14.65)]))).toBeGreaterThan(0.01);
+  });
+});

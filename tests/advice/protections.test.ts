@@ -51,6 +51,13 @@ describe('what keeps a failure from doing harm', () => {
     // A second switch two litres up ends it: the first in the list, and no limit passed.
     expect(found.protections[0]).toMatchObject({ act: 'secondSwitch', gain: 'kept' });
     expect(found.protections[0]!.passes[1]).toBe(0);
+    const switched = runDrill({
+      ...alone,
+      topOff: { ...topOff, secondSwitchL: 2 },
+      faults: alone.faults.map((fault) => ({ ...fault, secondSwitch: 'works' as const })),
+    });
+    const { worst } = lineOf(switched.lines, 'phHigh');
+    expect(found.protections[0]!.worst[1]).toBeCloseTo(worst, 6);
   });
 
   it('is offered where it fits, and each has a failure that it fits', () => {

@@ -76,8 +76,68 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await expect(page.getByRole('row', { name: /^aerate/ })).toBeVisible({ timeout: 60_000 });
     await expect(page.getByRole('row', { name: /^nothing/ })).toBeVisible();
   });
-  expect(errors).toEqual([]);
+  await test.step('what would have kept it stands side by side, the best first', async () => {
+    await page.getByRole('button', { name: 'Try what would keep it' }).click();
+    const rows = page.getByRole('region', { name: 'What each would buy' }).locator('tbody tr');
+    await expect(rows.first()).toContainText(/second switch .*0 instead of \d/, {
+      timeout: 60_000,
+    });
+    await expect(rows.filter({ hasText: 'half the pump' })).toContainText(/min gained|h gained/);
+  });
+
+  await test.step('what was tested is still there after a reload', async () => {
+    await page.getByRole('button', { name: '+ Battery air pump' }).click();
+    const tested = page.locator('.checklist .list');
+    await expect(tested).toContainText('Battery air pump: never tested');
+    await page.getByRole('button', { name: 'Battery air pump: tested today' }).click();
+    await expect(tested).toContainText(/Battery air pump tested \d/);
+    await page.reload();
+    await expect(tested).toContainText(/Battery air pump tested \d/);
+  });
   expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined/);
+
+  await test.step('the sheet for the wall is one page or two, with the own tank’s failures', async () => {
+    await page.getByRole('link', { name: 'Sheet for the wall' }).click();
+    const sheet = page.getByRole('article', { name: 'Sheet for the wall' });
+    await expect(sheet).toContainText('Power cut', { ignoreCase: true, timeout: 60_000 });
+    await expect(sheet).toContainText(/Left alone: oxygen below 4 mg\/L after \d/);
+    await expect(sheet).toContainText(/Battery air pump tested \d/);
+    await expect(sheet).toContainText('unplugging does not stop a siphon');
+    expect(await sheet.textContent()).not.toMatch(/NaN|undefined/);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)!.length).toBeLessThanOrEqual(2);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await axeFindsNothing(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  });
+  await test.step('woken at night: two taps to the first act, in sight, before anything is reckoned', async () => {
+    await page.goto('/#bench');
+    await page.getByRole('link', { name: 'Drills' }).click();
+    const first = page.locator('.first-hour .first li').first();
+    const acts = [
+      ['Power is out', /^Move water or air/],
+      ['Too warm', /^Unplug the heater/],
+      ['Too cold', /^Warm slowly/],
+      ['Top-off ran on', /^Unplug the top-off/],
+    ] as const;
+    for (const [said, act] of acts) {
+      await page.getByRole('button', { name: said }).click();
+      await expect(first).toContainText(act, { timeout: 1000 });
+      await expect(first).toBeInViewport();
+    }
+    await page.getByRole('button', { name: 'Power is out' }).click();
+    await page.getByText('What does your tank breathe?').click();
+    for (const [field, mgPerL] of [
+      ['Oxygen at first', '6.5'],
+      ['Oxygen at last', '6.4'],
+    ] as const) {
+      await page.getByLabel(field).fill(mgPerL);
+      await page.getByLabel(field).press('Enter');
+    }
+    await expect(page.getByText('It breathes 0.45 mmol/L a day.')).toBeVisible();
+    await axeFindsNothing(page);
+  });
+  expect(errors).toEqual([]);
 });
 
 for (const { width, colorScheme } of looks) {

@@ -162,8 +162,14 @@ test.describe('at 390 wide', () => {
     await expect(page.getByRole('img', { name: /^Höchster pH/ })).toBeVisible({
       timeout: 90_000,
     });
+    await page.getByRole('button', { name: 'Ausprobieren, was es verhindert' }).click();
+    await expect(page.getByText('Überschrittene Grenzen')).toBeVisible({ timeout: 60_000 });
+    await page.getByRole('button', { name: '+ Batterie-Luftpumpe' }).click();
     await isGerman(page);
     await axeFindsNothing(page);
+    await page.goto('/#wall');
+    await expect(page.getByText(/Sich selbst überlassen/).first()).toBeVisible({ timeout: 60_000 });
+    await isGerman(page);
   });
 
   test('every lesson speaks German, to its end and on its sheet', async ({ page }) => {

@@ -79,6 +79,9 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
   const card = page.getByRole('article', { name: 'Dose card' });
   await expect(card).toContainText('inside 7–11');
   await expect(card).toContainText('A test above 11 dKH');
+  await expect(card).toContainText(/No power, nobody moving air: oxygen below 4 mg\/L after \d/, {
+    timeout: 30_000,
+  });
   for (const [paper, box] of [
     ['A5', 'MediaBox [0 0 420 '],
     ['letter', 'MediaBox [0 0 612 792]'],

@@ -9,7 +9,7 @@ export const de: Words<typeof en> = {
   orNever: (span) => `frühestens nach ${span}, oder gar nicht`,
   first: (line, when) => `Sich selbst überlassen: ${line} ${when}.`,
   nothingPassed: (span) =>
-    `Sich selbst überlassen geht innerhalb von ${span} kein beobachteter Wert über Ihre Grenzen. Was Sie an den Tieren sehen, geht jeder Zahl vor.`,
+    `Sich selbst überlassen geht dadurch innerhalb von ${span} nichts von Alkalinität, pH-Wert, Kalzium, Magnesium, Salzgehalt, Temperatur, Sauerstoff, Ammoniak und Stand im Technikbecken über Ihre Grenzen. Was Sie an den Tieren sehen, geht jeder Zahl vor.`,
   noticed: (span) =>
     `Das gilt, wenn mit diesen Handgriffen beim Bemerken begonnen wird, nach ${span}.`,
   reckoning: 'Berechnet, was jeder Handgriff bringt …',

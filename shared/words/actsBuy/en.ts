@@ -6,7 +6,7 @@ export const en = {
   orNever: (span: string) => `after ${span} at the soonest, or not at all`,
   first: (line: string, when: string) => `Left alone: ${line} ${when}.`,
   nothingPassed: (span: string) =>
-    `Left alone, no level that is watched passes your limits within ${span}. What you see of the animals comes before any number.`,
+    `Left alone, none of alkalinity, pH, calcium, magnesium, salinity, temperature, oxygen, ammonia and the sump’s level passes your limits within ${span} because of it. What you see of the animals comes before any number.`,
   noticed: (span: string) => `That is with these acts begun when it is noticed, after ${span}.`,
   reckoning: 'Working out what each act buys …',
   names: {

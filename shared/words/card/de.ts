@@ -9,6 +9,7 @@ export const de: Words<typeof en> = {
   save: 'Karte als Datei speichern',
   paper: 'Papier',
   letter: 'Letter',
+  wall: 'Blatt für die Wand, für Ausfälle',
   putAway: 'Karte weglegen',
   about: (date, litres, plan) => `${date} · ${litres} L netto · ${plan}`,
   hold: 'Halten:',
@@ -44,6 +45,7 @@ export const de: Words<typeof en> = {
     bottle: (ml, minutes, high) =>
       `Nie mehr als ${ml} mL in der Karbonatflasche: Bleibt ihre Pumpe hängen, sind ${high} dKH in ${minutes} min überschritten.`,
     bottles: 'Eine von zwei Flaschen leer: auch die andere anhalten.',
+    cut: (line, when) => `Kein Strom, niemand bewegt Luft: ${line} ${when} (Schätzung).`,
     dump: (ph, high) =>
       `Der ganze Nachfüllbehälter auf einmal brächte pH ${ph}, über Ihren ${high}: zwei unabhängige, geprüfte Abschaltungen an seiner Pumpe, und nie voller gefüllt, als diese Karte sagt.`,
   },

@@ -6,6 +6,7 @@ export const en = {
   save: 'Save the card as a file',
   paper: 'Paper',
   letter: 'letter',
+  wall: 'Sheet for the wall, for failures',
   putAway: 'Put the card away',
   about: (date: string, litres: string, plan: string) => `${date} · ${litres} L net · ${plan}`,
   hold: 'Hold',
@@ -40,6 +41,7 @@ export const en = {
     bottle: (ml: string, minutes: string, high: string) =>
       `Never more than ${ml} mL in the carbonate bottle: if its pump sticks, ${high} dKH is passed in ${minutes} min.`,
     bottles: 'One of two bottles empty: stop the other too.',
+    cut: (line: string, when: string) => `No power, nobody moving air: ${line} ${when} (estimate).`,
     dump: (ph: string, high: string) =>
       `All of the reservoir at once would bring pH ${ph}, above your ${high}: two independent stops on its pump, tested, and it is never filled fuller than this card says.`,
   },

@@ -32,7 +32,8 @@ export const de: Words<typeof en> = {
     twoTimes:
       'Wo zwei Zeiten stehen, gilt die kürzere ganz ohne Luft an der Oberfläche und mit mehr Atmung, die längere mit dem eingestellten Gasaustausch und weniger Atmung.',
     before: 'Bewegen Sie Wasser oder Luft, bevor Sie rechnen.',
-    warmth: 'In warmem Wasser atmen Tiere schneller, was nicht im Modell ist.',
+    warmth: (times) =>
+      `Warmes Wasser hält weniger Sauerstoff, und was darin lebt, atmet schneller: ${times}-mal so viel, wo es 10 °C wärmer ist (gängige Praxis, von Ihnen zu ändern).`,
     howLong: (limit, span) => `Bis der Sauerstoff unter ${limit} mg/L liegt: ${span}.`,
   },
   leftAlone: {

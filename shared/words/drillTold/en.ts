@@ -28,7 +28,8 @@ export const en = {
     twoTimes:
       'Where two times stand, the shorter is with no air at the surface at all and more breathed, the longer with the gas exchange that is set and less breathed.',
     before: 'Move water or air before you reckon.',
-    warmth: 'In warm water animals breathe faster, which is not modelled.',
+    warmth: (times: string) =>
+      `Warm water holds less oxygen, and what lives in it breathes faster: ${times} times as much where it is 10 °C warmer (common practice, yours to change).`,
     howLong: (limit: string, span: string) => `Until oxygen is below ${limit} mg/L: ${span}.`,
   },
   leftAlone: {

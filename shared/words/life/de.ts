@@ -82,6 +82,10 @@ export const de: Words<typeof en> = {
       measure:
         'Ein Sauerstoffmessgerät nach Licht aus, Pumpen und Luft zehn Minuten lang aus: der Abfall in mg/L × 4,5 ist mmol/L am Tag.',
     },
+    respirationPerTenDegrees: {
+      title: 'Atmung in 10 °C wärmerem Wasser',
+      help: 'Q10: so viel Mal so viel wie bei der eigenen Temperatur des Beckens, etwa 2 (gängige Praxis); 1: gleich viel. Es bewegt allein den Sauerstoff.',
+    },
     perCarbon: {
       title: 'Sauerstoff je Kohlenstoff lebender Substanz',
       help: 'Der photosynthetische Quotient, 1,0–1,2; sein Kehrwert ist der respiratorische Quotient (aus dem Gedächtnis).',

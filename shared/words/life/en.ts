@@ -79,6 +79,10 @@ export const en = {
       measure:
         'An oxygen meter after lights-off, pumps and air off for ten minutes: the fall in mg/L × 4.5 is mmol/L a day.',
     },
+    respirationPerTenDegrees: {
+      title: 'Breathing in water 10 °C warmer',
+      help: 'Q10: so many times as much as at the tank’s own temperature, about 2 (common practice); 1: as much. It moves oxygen alone.',
+    },
     perCarbon: {
       title: 'Oxygen for each carbon of living matter',
       help: 'The photosynthetic quotient, 1.0–1.2; one over it is the respiratory quotient (from memory).',

@@ -67,5 +67,6 @@ export const de: Words<typeof en> = {
     alkalinity: 'Alkalinität zu Beginn',
     startPh: 'pH-Wert zu Beginn, falls gemessen',
     hour: 'Stunde, in der es geschieht, früher oder später',
+    respiration: 'Geatmeter Sauerstoff (höchstens 15, wo Sie ihn eingegeben haben)',
   },
 };

@@ -63,5 +63,6 @@ export const en = {
     alkalinity: 'Alkalinity at the start',
     startPh: 'pH at the start, if measured',
     hour: 'Hour at which it happens, either way',
+    respiration: 'Oxygen breathed (15 at most where you typed it)',
   },
 };

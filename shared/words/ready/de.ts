@@ -2,6 +2,31 @@ import type { Words } from '../words';
 import type { en } from './en';
 
 export const de: Words<typeof en> = {
+  now: {
+    ask: 'Gerade jetzt?',
+    powerOut: 'Strom weg',
+    pumpRan: 'Nachfüllung lief durch',
+    tooWarm: 'Zu warm',
+    tooCold: 'Zu kalt',
+    doserRan: 'Dosierpumpe lief durch',
+    badAir: 'Schlechte Luft im Raum',
+  },
+  night: {
+    title: 'Was atmet Ihr Becken? Aus einem Abfall in der Nacht',
+    why: (mmol) =>
+      `Jetzt ${mmol} mmol/L am Tag, aus dem Wort für den Besatz, dem Futter und dem, was der pH-Wert weiß, oder wie eingegeben. Ein Sauerstoffmessgerät nach dem Ausschalten des Lichts sagt es besser.`,
+    from: 'Sauerstoff zuerst',
+    to: 'Sauerstoff zuletzt',
+    minutes: 'Dazwischen',
+    pumpsOff: 'Pumpen und Luft waren währenddessen aus',
+    breathes: (mmol) => `Es atmet ${mmol} mmol/L am Tag.`,
+    between: (from, to) =>
+      `Es atmet ${from} bis ${to} mmol/L am Tag: nicht genauer, als der Gasaustausch bekannt ist.`,
+    rough: 'Zehn Minuten ohne Pumpen und Luft, während Sie dabeistehen, würden es sagen.',
+    noSense: 'Das ist kein Abfall eines Beckens, das atmet: War das Licht aus?',
+    take: 'Als Versuch übernehmen',
+    taken: (mmol) => `atmet ${mmol} mmol/L am Tag`,
+  },
   protections: {
     title: 'Was es verhindern würde',
     why: 'Derselbe Ausfall, ohne dass jemand ihn bemerkt: in Ihrem Plan, wie er ist, und mit einer Sache von Anfang an.',
@@ -48,7 +73,7 @@ export const de: Words<typeof en> = {
       secondSwitch: 'Zweiter Schalter der Nachfüllung',
       runLimit: 'Laufzeitgrenze der Nachfüllung',
       floatSwitch: 'Niveauschalter der Nachfüllung',
-      antiSiphon: 'Kein Heber, wenn die Nachfüllung anhält',
+      antiSiphon: 'Nachfüllung läuft nicht als Heber nach',
       batteryAir: 'Batterie-Luftpumpe',
       heater: 'Heizer schaltet ab, wo er soll',
       residualCurrent: 'Fehlerstrom-Schutzschalter',
@@ -56,5 +81,24 @@ export const de: Words<typeof en> = {
       thermometer: 'Thermometer gegen ein zweites',
       overflowRoom: 'Platz im Technikbecken bei stehenden Pumpen',
     },
+  },
+  wall: {
+    title: 'Blatt für die Wand',
+    open: 'Blatt für die Wand, für das eigene Becken',
+    of: (tank) => `Wenn etwas ausfällt · ${tank}`,
+    about: (date, litres) => `${date} · ${litres} L netto`,
+    print: 'Das Blatt drucken',
+    back: 'Zurück zu den Übungen',
+    working: 'Jeder Ausfall, den dieses Becken haben kann, wird durchgerechnet …',
+    people:
+      'Menschen zuerst. Nasser Boden: vor allem anderen die Sicherung, von einem trockenen Platz aus. Trockene Hände an jedem Stecker. Pulver oder Kalkwasser im Auge: 15–20 Minuten unter fließendem Wasser spülen, Lider offen, dann zum Arzt.',
+    then: 'Dann:',
+    never: 'Nie:',
+    cold: 'Heizer fällt aus, das Becken kühlt ab',
+    hot: 'Heizer bleibt an, das Becken wird warm',
+    tested: 'Geprüft:',
+    numbers: 'Tierarzt · Giftnotruf · Elektriker:',
+    breaker: 'Sicherung, Batteriepumpe und Ersatzheizer sind hier:',
+    note: 'Die Zeiten stammen von einem simulierten Becken, vom schlechtesten bis zum besten, das Ihres sein kann, ab 02:00 und ohne dass jemand etwas tut; eine Schätzung. Was Sie an den Tieren sehen, geht vor. Gängige Praxis: mit den Sicherheitsdatenblättern und den örtlichen Vorschriften abgleichen.',
   },
 };

@@ -1,4 +1,29 @@
 export const en = {
+  now: {
+    ask: 'Happening now?',
+    powerOut: 'Power is out',
+    pumpRan: 'Top-off ran on',
+    tooWarm: 'Too warm',
+    tooCold: 'Too cold',
+    doserRan: 'Dosing pump ran on',
+    badAir: 'Bad air in the room',
+  },
+  night: {
+    title: 'What does your tank breathe? From a fall in the night',
+    why: (mmol: string) =>
+      `Now ${mmol} mmol/L a day, from the word for stocking, food and what pH knows of, or as typed. An oxygen meter after lights-off says it better.`,
+    from: 'Oxygen at first',
+    to: 'Oxygen at last',
+    minutes: 'Between them',
+    pumpsOff: 'Pumps and air were off meanwhile',
+    breathes: (mmol: string) => `It breathes ${mmol} mmol/L a day.`,
+    between: (from: string, to: string) =>
+      `It breathes ${from} to ${to} mmol/L a day: no better than the gas exchange is known.`,
+    rough: 'Ten minutes with pumps and air off, and you watching, would say it.',
+    noSense: 'These readings are no fall of a tank that breathes: were the lights off?',
+    take: 'Take it as a trial',
+    taken: (mmol: string) => `breathes ${mmol} mmol/L a day`,
+  },
   protections: {
     title: 'What would keep it from happening',
     why: 'The same failure with nobody noticing: in your plan as it is, and with one thing in place from the start.',
@@ -45,7 +70,7 @@ export const en = {
       secondSwitch: 'Second switch of the top-off',
       runLimit: 'Run-time limit of the top-off',
       floatSwitch: 'Level switch of the top-off',
-      antiSiphon: 'No siphon when the top-off stops',
+      antiSiphon: 'Top-off does not siphon',
       batteryAir: 'Battery air pump',
       heater: 'Heater cuts out where it should',
       residualCurrent: 'Residual-current device',
@@ -53,5 +78,24 @@ export const en = {
       thermometer: 'Thermometer against a second one',
       overflowRoom: 'Room in the sump with the pumps off',
     },
+  },
+  wall: {
+    title: 'Sheet for the wall',
+    open: 'Sheet for the wall, for your own tank',
+    of: (tank: string) => `When something fails · ${tank}`,
+    about: (date: string, litres: string) => `${date} · ${litres} L net`,
+    print: 'Print the sheet',
+    back: 'Back to the drills',
+    working: 'Running every failure that this tank can have …',
+    people:
+      'People first. Wet floor: breaker, from a dry place, before anything else. Dry hands at every plug. Powder or limewater in an eye: rinse 15–20 minutes with running water, lids open, then a doctor.',
+    then: 'Then:',
+    never: 'Never:',
+    cold: 'heater fails, the tank goes cold',
+    hot: 'heater sticks on, the tank goes warm',
+    tested: 'Tested:',
+    numbers: 'Vet · poison centre · electrician:',
+    breaker: 'Breaker, battery pump and spare heater are at:',
+    note: 'Times are from a simulated tank, from the worst to the best that yours may be, beginning at 02:00 with nobody doing anything; an estimate. What you see of the animals comes first. Common practice: check it against the safety data sheets and your local rules.',
   },
 };

@@ -12,6 +12,7 @@ export const de: Words<typeof en> = {
     lessons: 'Lektionen',
     words: 'Begriffe',
     display: 'Anzeige',
+    wall: 'Wenn etwas ausfällt',
     plan: 'Ein Plan für Sie',
   },
   opening: 'Wird geöffnet …',

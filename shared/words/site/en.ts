@@ -9,6 +9,7 @@ export const en = {
     lessons: 'Lessons',
     words: 'Words',
     display: 'Display',
+    wall: 'When something fails',
     plan: 'A plan sent to you',
   },
   opening: 'Opening…',

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { breathedMmolPerLPerDay } from '../../../shared/processes/unseenRespiration';
 import { usualSpreads } from '../../../shared/verdict/spreads';
 import { DrillDesk } from '../../../workers/drillDesk';
 import { usualOptions } from '../../../workers/engine/simulation';
-import { drawsOf } from '../../../workers/studies/drill/member';
+import { drawsOf, memberOf } from '../../../workers/studies/drill/member';
 import { runDrill } from '../../../workers/studies/drill/drillRun';
 import { rankCorrelation, summaryOf } from '../../../workers/studies/drill/ensembleSummary';
 import {
@@ -62,6 +63,21 @@ describe('an ensemble', () => {
     },
     patience,
   );
+
+  it('doubts what is breathed by half by a word, by a sixth where it was typed', () => {
+    const still = drawsOf(1, 1);
+    const nothing = Object.fromEntries(Object.keys(still).map((id) => [id, 0])) as typeof still;
+    const breathed = (own: object, respiration: number) =>
+      memberOf({ ...scenario, oxygen: { ...scenario.oxygen, ...own } }, usualSpreads, {
+        ...nothing,
+        respiration,
+      }).oxygen.respirationMmolPerLPerDay;
+    const usual = breathedMmolPerLPerDay(scenario);
+    expect(breathed({}, 0)).toBe(scenario.oxygen.respirationMmolPerLPerDay);
+    expect(breathed({}, 1) / usual).toBeCloseTo(1.5, 9);
+    expect(breathed({}, -1) * 1.5).toBeCloseTo(usual, 9);
+    expect(breathed({ respirationMmolPerLPerDay: 2 }, 1)).toBeCloseTo(2.3, 9);
+  });
 
   it('draws each respect by itself, with the spread that was stated', () => {
     const draws = Array.from({ length: 4000 }, (_, i) => drawsOf(1, i));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { columns, type ColumnId } from '../../../shared/trace/columns';
 import { readColumn } from '../../../shared/trace/trace';
+import { newFault } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { run } from '../../../workers/engine/run';
@@ -13,7 +14,7 @@ const least = (scenario: Scenario) => Math.min(...readColumn(run(scenario).trace
 
 describe('oxygen', () => {
   it('falls, rises and is taken as reckoned by hand', () => {
-    expect(oxygenRunChecks()).toHaveLength(4 + 9 + 5);
+    expect(oxygenRunChecks()).toHaveLength(4 + 4 + 9 + 5);
     expect(misses(oxygenRunChecks())).toEqual([]);
   });
 
@@ -22,7 +23,7 @@ describe('oxygen', () => {
     const usual = run(plan);
     const gasping = run({
       ...plan,
-      oxygen: { stocking: 'crowded', respirationMmolPerLPerDay: 6, perCarbon: 1.4 },
+      oxygen: { ...plan.oxygen, stocking: 'crowded', respirationMmolPerLPerDay: 6, perCarbon: 1.4 },
     });
     const isOxygen = (id: ColumnId) => id.startsWith('oxygen');
     for (const { id } of columns) {
@@ -31,6 +32,31 @@ describe('oxygen', () => {
       );
       expect([id, same]).toEqual([id, !isOxygen(id)]);
     }
+  });
+
+  it('is breathed faster in warm water, and no other column moves', () => {
+    const plan = {
+      ...scenarioFromFile('over-fed.json'),
+      days: 3,
+      faults: [newFault('heater', { day: 1, hour: 12, hours: 40, endTempC: 31 })],
+    };
+    const of = (respirationPerTenDegrees: number) =>
+      run({ ...plan, oxygen: { ...plan.oxygen, respirationPerTenDegrees } });
+    const [even, usual] = [of(1), of(2)];
+    for (const { id } of columns) {
+      const [a, b] = [even, usual].map(({ trace }) => readColumn(trace, id));
+      const same = a!.every((value, i) => value === b![i]);
+      expect([id, same]).toEqual([id, !id.startsWith('oxygen')]);
+    }
+    expect(usual.closures.elements.O).toBeLessThan(1e-12);
+    const steady = { ...plan, faults: [] };
+    const [a, b] = [1, 3].map((respirationPerTenDegrees) =>
+      readColumn(
+        run({ ...steady, oxygen: { ...plan.oxygen, respirationPerTenDegrees } }).trace,
+        'oxygen_mg_l',
+      ),
+    );
+    expect(a).toEqual(b);
   });
 
   it('is a debt where more is breathed than there is, and comes back with the air', () => {

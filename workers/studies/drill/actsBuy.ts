@@ -1,15 +1,13 @@
 import { CO2_G_PER_L } from '../../../shared/events/carbonatedWater';
 import { firstHourOf } from '../../../shared/faults/firstHour';
 import type { HandAir } from '../../../shared/faults/handAir';
-import { withoutChalk } from '../../../shared/scenario/chalk';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { ActBought, BoughtActId, FirstHourBought } from '../../../shared/verdict/bought';
-import { firstFaultH } from '../../../shared/verdict/drillOutcome';
 import type { SimulationOptions } from '../../engine/simulation';
-import { actH, actPlans, actsFromH, carbonated, leftAlone, type Act } from './actPlans';
-import { isPowerCut } from './airEnds';
-import { candidatesOf, type Candidate } from './candidates';
-import { bought, leadingOf, reachOf } from './gain';
+import { actH, actPlans, actsFromH, carbonated, type Act } from './actPlans';
+import type { Candidate } from './candidates';
+import { bought } from './gain';
+import { howLong } from './howLong';
 import { causedLines, passedH, type Course } from './passing';
 import { portionG, portionsUntilBack } from './untilBack';
 
@@ -70,24 +68,13 @@ export async function actsBuy(
   options: SimulationOptions,
   pause: () => Promise<boolean>,
 ): Promise<FirstHourBought | undefined> {
-  const asked: Scenario = { ...withoutChalk(drill), responses: [] };
-  const found = await candidatesOf(asked, handAir, options, pause);
-  if (!found) return undefined;
-  const candidates = found;
-  const fromH = firstFaultH(asked);
+  const left = await howLong(drill, handAir, options, pause);
+  if (!left) return undefined;
+  const { asked, candidates, alone, nothing, leading, fromH, first } = left;
   const endH = asked.days * 24;
   const told = (act: BoughtActId): number => actH(act, asked);
   const { stops, air, then } = actsOf(asked);
-
-  const alone = candidates.map(({ asked: own }) => leftAlone(own));
-  const nothing = candidates.map(({ run }, i) => run(alone[i]!));
-  if (!(await pause())) return undefined;
-  const leading = leadingOf(candidates, nothing, asked.faults.some(isPowerCut));
-  const answer = {
-    first: leading && { line: leading, reach: reachOf(nothing, leading.id, fromH, fromH) },
-    actsFromH: actsFromH(asked) - fromH,
-    followedH: endH - fromH,
-  };
+  const answer = { first, actsFromH: actsFromH(asked) - fromH, followedH: endH - fromH };
 
   const acts: ActBought[] = [];
   const withheld: BoughtActId[] = [];

@@ -3,6 +3,7 @@ import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { withValue } from '../../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../../shared/scenario/fields';
+import { breathing, respirationDoubt } from '../../../shared/processes/respirationDoubt';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { withoutChalk } from '../../../shared/scenario/chalk';
 import { spreadKinds, type SpreadId, type Spreads } from '../../../shared/verdict/spreads';
@@ -28,6 +29,10 @@ const within = (path: FieldPath, value: number): number => {
   return Math.max(min, Math.min(max, value));
 };
 
+/** A factor whose logarithm is normal: never below nothing. */
+const factor = (percent: number, draw: number): number =>
+  Math.exp(Math.log1p(percent / 100) * draw);
+
 /** One tank that the keeper's might be. */
 export function memberOf(scenario: Scenario, spreads: Spreads, draws: Draws): Scenario {
   const times = (id: SpreadId) => Math.max(0.1, 1 + (spreads[id] / 100) * draws[id]);
@@ -38,7 +43,7 @@ export function memberOf(scenario: Scenario, spreads: Spreads, draws: Draws): Sc
   const { tank, gas, topOff, room, start } = scenario;
   const changes: [FieldPath, number][] = [
     scaled(['tank', 'volumeL'], tank.volumeL, times('volume')),
-    scaled(['gas', 'kLaPerH'], gas.kLaPerH, Math.exp(Math.log1p(spreads.kLa / 100) * draws.kLa)),
+    scaled(['gas', 'kLaPerH'], gas.kLaPerH, factor(spreads.kLa, draws.kLa)),
     scaled(['topOff', 'pumpLPerH'], topOff.pumpLPerH, times('pump')),
     scaled(['topOff', 'gramsPerL'], topOff.gramsPerL, times('strength')),
     scaled(['topOff', 'saturationPercent'], topOff.saturationPercent, times('strength')),
@@ -50,5 +55,9 @@ export function memberOf(scenario: Scenario, spreads: Spreads, draws: Draws): Sc
     [['start', 'phNbs'], within(['start', 'phNbs'], start.phNbs + spreads.startPh * draws.startPh)],
   ];
   const tankOf = changes.reduce((plan, [path, value]) => withValue(plan, path, value), scenario);
-  return shifted(withoutChalk(tankOf), spreads.hour * draws.hour);
+  const isTyped = scenario.oxygen.respirationMmolPerLPerDay > 0;
+  const most = isTyped ? 100 * respirationDoubt(scenario) : Infinity;
+  const breathed = factor(Math.min(spreads.respiration, most), draws.respiration);
+  const breathes = breathed === 1 ? tankOf : breathing(tankOf, breathed);
+  return shifted(withoutChalk(breathes), spreads.hour * draws.hour);
 }

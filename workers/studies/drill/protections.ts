@@ -1,5 +1,4 @@
 import type { HandAir } from '../../../shared/faults/handAir';
-import { withoutChalk } from '../../../shared/scenario/chalk';
 import type { Scenario } from '../../../shared/scenario/schema';
 import {
   protectionIds,
@@ -7,12 +6,11 @@ import {
   type ProtectionId,
   type Protections,
 } from '../../../shared/verdict/bought';
-import { firstFaultH } from '../../../shared/verdict/drillOutcome';
 import type { SimulationOptions } from '../../engine/simulation';
 import { leftAlone } from './actPlans';
-import { isPowerCut } from './airEnds';
 import { candidatesOf, type Candidate } from './candidates';
-import { bought, leadingOf, reachOf } from './gain';
+import { bought } from './gain';
+import { howLong } from './howLong';
 import { causedLines, type Course } from './passing';
 import { protectionPlans } from './protectionPlans';
 
@@ -35,14 +33,9 @@ export async function protectionsOf(
   options: SimulationOptions,
   pause: () => Promise<boolean>,
 ): Promise<Protections | undefined> {
-  const asked: Scenario = { ...withoutChalk(drill), responses: [] };
-  const fromH = firstFaultH(asked);
-  const candidates = await candidatesOf(asked, handAir, options, pause);
-  if (!candidates) return undefined;
-  const alone = ({ asked: own, run }: Candidate): Course => run(leftAlone(own));
-  const before = candidates.map(alone);
-  if (!(await pause())) return undefined;
-  const leading = leadingOf(candidates, before, asked.faults.some(isPowerCut));
+  const left = await howLong(drill, handAir, options, pause);
+  if (!left) return undefined;
+  const { asked, candidates, nothing: before, leading, fromH, first } = left;
   const count = (course: Course, { undisturbed }: Candidate) =>
     causedLines(course, undisturbed, fromH).length;
   const protections: ProtectionBought[] = [];
@@ -64,7 +57,7 @@ export async function protectionsOf(
   }
   const lateness = ({ after }: ProtectionBought) => after.asSetH ?? Infinity;
   return {
-    first: leading && { line: leading, reach: reachOf(before, leading.id, fromH, fromH) },
+    first,
     followedH: asked.days * 24 - fromH,
     protections: protections.sort(
       (a, b) =>

@@ -51,6 +51,30 @@ function closedDarkChecks(): Check[] {
   });
 }
 
+/** The same in water that has grown warmer or colder than it was typed for: Q10, by hand. */
+function warmerChecks(): Check[] {
+  const cases: [tempC: number, oxygen: object, mmolPerLPerDay: number][] = [
+    [30, { stocking: 'usual' }, 0.6 * Math.sqrt(2)],
+    [35, { stocking: 'few', respirationPerTenDegrees: 3 }, 0.3 * 3],
+    [20, { respirationMmolPerLPerDay: 1.7 }, 1.7 / Math.sqrt(2)],
+    [30, { stocking: 'usual', respirationPerTenDegrees: 1 }, 0.6],
+  ];
+  return cases.map(([tempC, oxygen, mmolPerLPerDay]): Check => {
+    const tank = onlyTank({ oxygen, temperaturePlan: [{ day: 0.01, tempC }] });
+    tank.advanceTo(1);
+    const change = changeOver(tank, 3, measures);
+    return {
+      id: `oxygen/closed-dark-at-${tempC}-${JSON.stringify(oxygen)}`,
+      quantity: 'fall in a closed dark tank that has left its temperature, against Q10',
+      source: 'common practice, by hand',
+      howVerified: 'computed',
+      expected: 1,
+      got: change.oxygen / ((-mmolPerLPerDay * VOLUME_L * 2) / 24 / 1000),
+      ...{ tolerance: 1e-9, unit: '-' },
+    };
+  });
+}
+
 /** What each reaction takes or gives, by the electrons that it moves. */
 function reactionChecks(): Check[] {
   const salt = (additive: 'calciumAcetate' | 'calciumFormate') =>
@@ -194,6 +218,7 @@ function dayAndNightChecks(): Check[] {
 
 export const oxygenRunChecks = (): Check[] => [
   ...closedDarkChecks(),
+  ...warmerChecks(),
   ...reactionChecks(),
   ...dayAndNightChecks(),
 ];
