@@ -31,13 +31,6 @@ interface Settings {
   readonly usualTempC: number;
 }
 
-/** Whether the water may leave the temperature at which it is typed what is breathed. */
-const maySway = ({ temperaturePlan, faults }: Scenario): boolean =>
-  temperaturePlan.length > 0 ||
-  faults.some(
-    ({ kind, cooling }) => kind === 'heater' || (kind === 'powerCut' && cooling !== 'none'),
-  );
-
 /**
  * What a tank breathes beyond the carbon that its settings know of. The settled day gives pH as its
  * keeper measures it, and whatever carbon dioxide more is breathed, something else has fixed by
@@ -55,7 +48,8 @@ export const unseenRespiration = defineProcess<Settings>({
     const molPerH = (mmolPerLPerDay: number) => (mmolPerLPerDay * volumeL) / 1000 / 24;
     const seenMmol = seenMmolPerLPerDay(scenario);
     const unseenMmol = saidMmolPerLPerDay(scenario) / perCarbon - seenMmol;
-    if (unseenMmol <= 0 && (perTenDegrees === 1 || !maySway(scenario))) return null;
+    // Whether anything warms the water must not decide it: a fault adds no row to a trace.
+    if (unseenMmol <= 0 && perTenDegrees === 1) return null;
     const seenMolPerH = molPerH(seenMmol);
     return {
       allMolPerH: seenMolPerH + Math.max(0, molPerH(unseenMmol)),
