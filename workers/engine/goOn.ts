@@ -9,13 +9,21 @@ import { compile, type Plan } from './compile';
 import type { Books } from './books';
 import type { TankState } from './tankState';
 
+/** A plan that takes over a tank, and where. */
+export interface GoneOn {
+  readonly plan: Plan;
+  readonly from: TankState;
+}
+
 /**
  * A scenario made ready to take over a tank as another run left it. Water, pools, ledger, the phase
  * of every switch and the law of growth go on; what the scenario says of the first water is passed
  * over. What stands in the reservoir and the bottles is used up first; where another mix is meant,
  * they are emptied and filled with it. Nothing comes or goes but through the books.
+ * Throws a RangeError when the scenario's days end before the state's moment.
  */
-export function goOn(scenario: Scenario, from: TankState, factors: Factors = noFactors): Plan {
+export function goOn(scenario: Scenario, from: TankState, factors: Factors = noFactors): GoneOn {
+  if (scenario.days * 24 < from.timeH - INSTANT_H) throw new RangeError(endsBefore(scenario, from));
   const plan = compile(scenario, { ...from.start, factors, beside: from });
   const meant = new Map(
     plan.devices.flatMap(({ vessels }) => vessels.map(({ id, contents }) => [id, contents])),
@@ -36,8 +44,11 @@ export function goOn(scenario: Scenario, from: TankState, factors: Factors = noF
     memory.forEach((part, i) => Object.assign(part, from.memories[id]?.[i]));
   }
   const events = plan.events.filter(({ timeH }) => timeH > from.timeH + INSTANT_H);
-  return { ...plan, events };
+  return { plan: { ...plan, events }, from };
 }
+
+const endsBefore = ({ days }: Scenario, { timeH }: TankState): string =>
+  `days: got ${days}; the tank goes on from day ${timeH / 24}: expected no fewer`;
 
 /** Every account as it stood; a vessel that is new stands empty. */
 function takeOver(books: Books, { vessels, pools }: TankState): void {
