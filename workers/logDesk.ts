@@ -7,6 +7,7 @@ import { answering, type Answer } from './answer';
 import { sampledOptions } from './engine/sampledOptions';
 import { answerLog, FORECAST_DAYS, type LogAnswer } from './studies/answerLog';
 import { tooLittle } from './studies/fit/tooLittle';
+import type { RanUntil } from './studies/fit/turnedAt';
 import type { Correction } from './studies/plan/correct';
 import { correctBefore } from './studies/plan/correctBefore';
 import { PLAN_DAYS } from './studies/plan/holding';
@@ -44,12 +45,13 @@ export class LogDesk {
     plan: Scenario,
     log: readonly Reading[],
     withinDkhPerDay: number,
+    ran: readonly RanUntil[] = [],
   ): Promise<Answer<LogAnswer | string>> {
     return answering(async () => {
       const reason = tooLittle(log);
       if (reason !== undefined) return reason;
       const options = await sampledOptions(plan, daysOf(log) + FORECAST_DAYS + 2);
-      return answerLog(plan, log, withinDkhPerDay, options);
+      return answerLog(plan, log, withinDkhPerDay, options, ran);
     });
   }
 

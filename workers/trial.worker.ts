@@ -16,6 +16,7 @@ export type { ResponseChoices } from './studies/drill/responsePlans';
 export type { Progress, TrialOutcome } from './trialDesk';
 export type { LogDesk, Offered, TurnTold } from './logDesk';
 export type { LogAnswer } from './studies/answerLog';
+export type { RanUntil } from './studies/fit/turnedAt';
 export type { Correction } from './studies/plan/correct';
 export type { Nearest } from './studies/plan/nearest';
 export type { Offer } from './studies/plan/offers';

@@ -4,7 +4,7 @@ import type { Outcome } from '../shared/verdict/outcome';
 import { answering, type Answer } from './answer';
 import { inSlices, SLICE_MS } from './engine/inSlices';
 import { letMessagesIn } from './letMessagesIn';
-import { TrialRun, type Run } from './engine/run';
+import { TrialRun, type Run } from './engine/trialRun';
 import { settling } from './engine/settle';
 import { sampledOptions } from './engine/sampledOptions';
 import type { GasSolution } from './studies/solveGas';

@@ -5,6 +5,7 @@ import { LogDesk, type Offered, type TurnTold } from '../../workers/logDesk';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
+import { ranUntil } from '../state/ranUntil';
 import type { Tank } from '../state/tanks';
 
 /** Everything that is told of a tank: what the page's log shows and works out. */
@@ -34,7 +35,9 @@ export async function tankAnswer(tank: Tank, now: string): Promise<TankAnswer> {
   const { log, bench } = tank;
   const plan = bench.plans[0]!.scenario;
   const counted = countedReadings(log, now);
-  const answer = await done(desk.answer(plan, counted.readings, log.withinDkhPerDay));
+  const answer = await done(
+    desk.answer(plan, counted.readings, log.withinDkhPerDay, ranUntil(bench)),
+  );
   const known = typeof answer === 'object' ? answer : undefined;
   const { targetDkh, scoopG, pumpMlPerMin } = log;
   const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };

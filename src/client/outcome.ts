@@ -13,6 +13,7 @@ export type {
   Offer,
   Offered,
   ResponseChoices,
+  RanUntil,
   Reached,
   ResponseResult,
   TrialOutcome,

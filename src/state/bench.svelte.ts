@@ -150,12 +150,14 @@ export class Bench {
   }
   /** The real tank runs by a plan that stands on no bench: what was turned. */
   runBy(plan: Scenario): void {
-    this.step(runningBy(this.state, plan, nowLocal()));
+    this.step(runningBy(this.state, plan, nowLocal(), { turned: true }));
   }
   /** The real tank runs again by what it ran by before. */
   runBefore(index: number): void {
-    const { scenario } = this.state.before[index]!;
-    this.step(runningBy(this.state, scenario, nowLocal()));
+    const { before } = this.state;
+    // What takes back a turn is another turn.
+    const how = before.at(-1)?.turned ? { turned: true as const } : {};
+    this.step(runningBy(this.state, before[index]!.scenario, nowLocal(), how));
   }
   /** The keeper has described the tank in a few answers: it runs by these. */
   describe(tank: Scenario): void {

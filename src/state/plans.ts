@@ -14,6 +14,8 @@ export interface PlanOnBench {
 export interface RanBy {
   readonly since: string;
   readonly scenario: Scenario;
+  /** It ended by a turn: a change on that day, and no putting right. */
+  readonly turned?: true;
 }
 
 /** What undo, redo and autosave hold. */

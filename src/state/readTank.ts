@@ -61,10 +61,12 @@ class Reader {
 
   before(value: unknown): RanBy[] {
     return (Array.isArray(value) ? value : []).flatMap((raw: unknown) => {
-      const { since, scenario } = isPart(raw) ? raw : {};
+      const { since, scenario, turned } = isPart(raw) ? raw : {};
       const at = typeof since === 'string' && isLocalTime(since) ? since : '';
       const read = this.scenario(scenario, say.earlierPlan(at));
-      return read ? { since: at, scenario: read } : [];
+      return read
+        ? { since: at, scenario: read, ...(turned === true && { turned: true as const }) }
+        : [];
     });
   }
 

@@ -1,7 +1,7 @@
 import { say as words } from '../../shared/words/bench';
 import { differences } from '../../shared/scenario/change';
 import type { Scenario } from '../../shared/scenario/schema';
-import { replacing, withPlan, type BenchPlans } from './plans';
+import { replacing, withPlan, type BenchPlans, type RanBy } from './plans';
 
 /** So many earlier plans are kept; older ones are a matter for files. */
 const MOST_BEFORE = 30;
@@ -26,13 +26,18 @@ function ownWords({ title, place, question }: Scenario, since: string) {
  * The real tank runs by these settings from now on: the one act that changes today's plan. What it
  * ran by before is kept with its date, so that it can be taken back however much later.
  */
-export function runningBy(bench: BenchPlans, plan: Scenario, now: string): BenchPlans {
+export function runningBy(
+  bench: BenchPlans,
+  plan: Scenario,
+  now: string,
+  how: Pick<RanBy, 'turned'> = {},
+): BenchPlans {
   const { id, scenario } = bench.plans[0]!;
   const settings = withoutFailures(plan);
   const same = sameSettings(settings, scenario);
   if (same && bench.since !== '') return bench;
   const today = { ...settings, ...ownWords(scenario, bench.since) };
-  const kept = same || bench.untouched ? [] : [{ since: bench.since, scenario }];
+  const kept = same || bench.untouched ? [] : [{ since: bench.since, scenario, ...how }];
   return {
     ...replacing(bench, id, { scenario: today }),
     since: now,

@@ -89,7 +89,7 @@ function assertSampled({ evaporation, room }: Scenario, factors: Factors): void 
   if (missing) throw new Error('sampleFactors comes before run: this scenario has an expression');
 }
 
-interface CompileOptions extends Partial<GrowthReference> {
+export interface CompileOptions extends Partial<GrowthReference> {
   /** Carbon dioxide that the water starts with, once the run-in has settled it. */
   readonly pco2Uatm?: number;
   /** Oxygen that it starts with; without it, what the air holds it at. */

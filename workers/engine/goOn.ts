@@ -5,18 +5,38 @@ import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { densityKgPerM3 } from '../../shared/seawater/density';
 import { indexOf, WATER, type Block } from '../../shared/species/block';
-import { compile, type Plan } from './compile';
+import { compile, type CompileOptions, type Plan } from './compile';
 import type { Books } from './books';
 import type { TankState } from './tankState';
+
+/** What a tank is taken over with; what was watched of it is another matter. */
+type LeftBehind = Omit<TankState, 'recent' | 'closure'>;
+
+/** A plan that takes over a tank, and where. */
+export interface GoneOn {
+  readonly plan: Plan;
+  readonly from: TankState;
+}
 
 /**
  * A scenario made ready to take over a tank as another run left it. Water, pools, ledger, the phase
  * of every switch and the law of growth go on; what the scenario says of the first water is passed
  * over. What stands in the reservoir and the bottles is used up first; where another mix is meant,
  * they are emptied and filled with it. Nothing comes or goes but through the books.
+ * Throws a RangeError when the scenario's days end before the state's moment.
  */
-export function goOn(scenario: Scenario, from: TankState, factors: Factors = noFactors): Plan {
-  const plan = compile(scenario, { ...from.start, factors, beside: from });
+export function goOn(scenario: Scenario, from: TankState, factors?: Factors): GoneOn {
+  if (scenario.days * 24 < from.timeH - INSTANT_H) throw new RangeError(endsBefore(scenario, from));
+  return { plan: takenOver(scenario, from, { factors: factors ?? noFactors }), from };
+}
+
+/** The plan alone, with what was done to the tank where that is known. */
+export function takenOver(
+  scenario: Scenario,
+  from: LeftBehind,
+  done: Pick<CompileOptions, 'factors' | 'events'>,
+): Plan {
+  const plan = compile(scenario, { ...from.start, ...done, beside: from });
   const meant = new Map(
     plan.devices.flatMap(({ vessels }) => vessels.map(({ id, contents }) => [id, contents])),
   );
@@ -39,8 +59,11 @@ export function goOn(scenario: Scenario, from: TankState, factors: Factors = noF
   return { ...plan, events };
 }
 
+const endsBefore = ({ days }: Scenario, { timeH }: TankState): string =>
+  `days: got ${days}; the tank goes on from day ${timeH / 24}: expected no fewer`;
+
 /** Every account as it stood; a vessel that is new stands empty. */
-function takeOver(books: Books, { vessels, pools }: TankState): void {
+function takeOver(books: Books, { vessels, pools }: LeftBehind): void {
   books.amounts.fill(0);
   for (const { id, amounts, lost } of vessels) {
     books.amounts.set(amounts, books.offsetOf(id));
@@ -54,7 +77,7 @@ function takeOver(books: Books, { vessels, pools }: TankState): void {
 function goesOn(
   id: VesselId,
   { topOff, dosers }: Scenario,
-  { scenario: before, vessels }: TankState,
+  { scenario: before, vessels }: LeftBehind,
 ) {
   if (!vessels.some((vessel) => vessel.id === id)) return false;
   if (id === 'reservoir') {

@@ -1,5 +1,6 @@
 export { runDrill } from '../studies/drill/drillRun';
-export { run, stateAfter, TrialRun, type Run } from './run';
+export { run, stateAfter } from './run';
+export { TrialRun, type Run } from './trialRun';
 export { sampledOptions } from './sampledOptions';
 export { settle, type Settled } from './settle';
 export type { TankState } from './tankState';

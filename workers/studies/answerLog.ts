@@ -6,6 +6,7 @@ import { usualOptions, type SimulationOptions } from '../engine/simulation';
 import { notesOf } from './fit/cannotTell';
 import { fitLog, type Fit } from './fit/fit';
 import { tooLittle } from './fit/tooLittle';
+import type { RanUntil } from './fit/turnedAt';
 import { aheadOf, fanOf, type Fan } from './forecast/fan';
 import { goingOn, habitsOf, type Habits } from './forecast/habit';
 import { leavingOf, type Leaving } from './forecast/leaving';
@@ -50,16 +51,17 @@ export function useNowOf({ now }: Fit): UseNow {
   };
 }
 
-/** The answer, or the sentence that says why there is none yet. */
+/** The answer, or the sentence that says why there is none yet; `ran` is what was dosed before each turn. */
 export function answerLog(
   plan: Scenario,
   log: readonly Reading[],
   withinDkhPerDay: number,
   options: SimulationOptions = usualOptions,
+  ran: readonly RanUntil[] = [],
 ): LogAnswer | string {
   const reason = tooLittle(log);
   if (reason !== undefined) return reason;
-  const fit = fitLog(plan, log, options);
+  const fit = fitLog(plan, log, options, ran);
   if (!fit.converged) return say.notConverged;
   const habits = habitsOf(log, fit.startAt, fit.endH);
   const now = tankNow(plan, log, fit, habits, options);

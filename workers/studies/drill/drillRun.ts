@@ -1,7 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { firstFaultH, type DrillOutcome } from '../../../shared/verdict/drillOutcome';
 import { watchedLines } from '../../../shared/verdict/lines';
-import { TrialRun, type Run } from '../../engine/run';
+import { TrialRun, type Run } from '../../engine/trialRun';
 import { settle, type Settled } from '../../engine/settle';
 import { usualOptions, type Simulation, type SimulationOptions } from '../../engine/simulation';
 import { PipeLog } from './pipeLog';

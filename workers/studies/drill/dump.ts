@@ -4,7 +4,7 @@ import { newFault } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { watchedLines, type Line } from '../../../shared/verdict/lines';
 import { usualSpreads, type Spreads } from '../../../shared/verdict/spreads';
-import { TrialRun } from '../../engine/run';
+import { TrialRun } from '../../engine/trialRun';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { drawsOf, memberOf } from './member';
 

@@ -2,7 +2,7 @@ import { quantile } from 'd3-array';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { watchedLines } from '../../../shared/verdict/lines';
 import type { Spreads } from '../../../shared/verdict/spreads';
-import { TrialRun } from '../../engine/run';
+import { TrialRun } from '../../engine/trialRun';
 import { usualOptions } from '../../engine/simulation';
 import { memberOptions } from './memberResult';
 import { dumpAt, dumpOfMember, withLever } from './dump';

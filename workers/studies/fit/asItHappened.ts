@@ -6,6 +6,7 @@ import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import { inOrder, USUAL_ACCURACY_DKH, type Reading } from '../../../shared/log/reading';
 import { byHand, type ByHand } from './byHand';
 import { sawtoothDkh } from './sawtooth';
+import { earlierOf, type Earlier, type RanUntil } from './turnedAt';
 import type { Scenario } from '../../../shared/scenario/schema';
 
 /** One number of the log that the model has to meet. */
@@ -32,6 +33,8 @@ export interface Happened {
   readonly lots: readonly string[];
   /** Whether anything was poured in by hand. */
   readonly poured: boolean;
+  /** What was dosed before each turn within the log. */
+  readonly earlier: readonly Earlier[];
   /** Where the fit begins. */
   readonly guess: ByHand;
 }
@@ -119,8 +122,15 @@ function together(all: readonly Observation[]): Observation[] {
     .toSorted((a, b) => a.timeH - b.timeH);
 }
 
-/** Lines up a log for the fit. Pumps and top-off are the plan's; doses and water changes the log's. */
-export function asItHappened(plan: Scenario, log: readonly Reading[]): Happened {
+/**
+ * Lines up a log for the fit. Pumps and top-off are the plan's, and before a turn what they were then;
+ * doses and water changes are the log's.
+ */
+export function asItHappened(
+  plan: Scenario,
+  log: readonly Reading[],
+  ran: readonly RanUntil[] = [],
+): Happened {
   const readings = inOrder(log);
   const startH = Math.floor(hoursOf(readings[0]!.at));
   const lastH = hoursOf(readings.at(-1)!.at) - startH;
@@ -138,5 +148,6 @@ export function asItHappened(plan: Scenario, log: readonly Reading[]): Happened 
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
     guess: byHand(scenario, readings),
+    earlier: earlierOf(ran, startH, lastH),
   };
 }

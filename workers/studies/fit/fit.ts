@@ -8,6 +8,7 @@ import { Model } from './model';
 import { parametersOf, withinBounds } from './parameters';
 import { plainFit } from './plainFit';
 import { firstWeights, robustly, type Settlement } from './robust';
+import type { RanUntil } from './turnedAt';
 import { slopesAt, sumOf, type Slopes } from './slopes';
 
 export type { Estimate, Fit, Now } from './fitted';
@@ -23,8 +24,9 @@ export function fitLog(
   plan: Scenario,
   log: readonly Reading[],
   options: SimulationOptions = usualOptions,
+  ran: readonly RanUntil[] = [],
 ): Fit {
-  return fitHappened(asItHappened(plan, log), options);
+  return fitHappened(asItHappened(plan, log, ran), options);
 }
 
 /**

@@ -115,7 +115,7 @@ function nowOf(
     ),
     restless: settlement.restless,
     doubts: doubtsOf(scenario, model.happened.poured).map(({ id, sigma, more }) => {
-      const there = model.run(more(scenario, sigma));
+      const there = model.run(scenario, (one) => more(one, sigma));
       const answer = settlement.answerTo(course.water.map((value, i) => value - there.water[i]!));
       const moved = there.useDkhPerDay - course.useDkhPerDay;
       return { id, useDkhPerDay: moved + sumOf(ofUse, answer) };

@@ -1,7 +1,10 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { isUse } from '../../../shared/trace/trace';
 import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
+import { noFactors } from '../../../shared/scenario/factors';
 import { compile } from '../../engine/compile';
+import { takenOver } from '../../engine/goOn';
+import { simulatedState } from '../../engine/tankState';
 import { settle, type Settled } from '../../engine/settle';
 import { LeftRange } from '../../engine/leftRange';
 import { Simulation, usualOptions, type SimulationOptions } from '../../engine/simulation';
@@ -66,21 +69,26 @@ export class Model {
   }
 
   /** The run of the log in another tank: what if a typed number were off. */
-  run(scenario: Scenario): Course {
-    const { observations, events, endH } = this.happened;
-    const { factors } = this.options;
-    this.settled = settle(scenario, this.options, this.settled?.settled ? this.settled : undefined);
-    const plan = compile(scenario, {
-      ...this.settled,
-      events,
-      ...(factors && { factors }),
-    });
-    const simulation = new Simulation(plan, this.options);
-    const takers = plan.ledger.flatMap(({ role }, row) => (isUse(role) ? [row] : []));
-    const takenDkh = () =>
-      (takers.reduce((sum, row) => sum - simulation.books.ledgerEq[row]!, 0) * 1000) /
-      meqPerLPerDkh /
-      scenario.tank.volumeL;
+  run(latest: Scenario, other = (scenario: Scenario) => scenario): Course {
+    const { observations, events, endH, earlier } = this.happened;
+    const done = { events, factors: this.options.factors ?? noFactors };
+    // What was dosed before each turn, and after the last.
+    const dosed = [...earlier.map(({ dosing }) => ({ ...latest, ...dosing })), latest].map(other);
+    const [scenario] = dosed as [Scenario];
+    const near = this.settled?.settled ? this.settled : undefined;
+    const settled = settle(scenario, this.options, near);
+    this.settled = settled;
+    let simulation = new Simulation(compile(scenario, { ...settled, ...done }), this.options);
+    const turnTo = (next: Scenario) => {
+      const from = { ...simulatedState(simulation), start: settled };
+      simulation = new Simulation(takenOver(next, from, done), this.options, from);
+    };
+    const takenEq = () =>
+      simulation.plan.ledger.reduce(
+        (sum, { role }, row) => (isUse(role) ? sum - simulation.books.ledgerEq[row]! : sum),
+        0,
+      );
+    const takenDkh = () => (takenEq() * 1000) / meqPerLPerDkh / scenario.tank.volumeL;
     const water = observations.map(() => LEFT);
     const past: { timeH: number; dkh: number }[] = [];
     const look = (timeH: number) => ({
@@ -97,6 +105,7 @@ export class Model {
       })),
       ...Array.from({ length: Math.floor(endH / LOOK_H) + 1 }, (_, i) => look(i * LOOK_H)),
       { timeH: fromH, see: () => (before = takenDkh()) },
+      ...earlier.map(({ untilH }, i) => ({ timeH: untilH, see: () => turnTo(dosed[i + 1]!) })),
     ].toSorted((a, b) => a.timeH - b.timeH);
     try {
       for (const { timeH, see } of marks) {
@@ -109,6 +118,6 @@ export class Model {
     } catch (error) {
       if (!(error instanceof LeftRange)) throw error;
     }
-    return { water, past, endDkh, useDkhPerDay, settled: this.settled };
+    return { water, past, endDkh, useDkhPerDay, settled };
   }
 }

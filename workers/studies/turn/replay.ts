@@ -1,7 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn, type Crossing } from '../../../shared/trace/trace';
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
-import { TrialRun } from '../../engine/run';
+import { ended } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
 
@@ -39,14 +39,7 @@ export function replayed(
   let lines: readonly LineResult[] = [];
   let stoppedH: number | undefined;
   for (const { scenario, untilDay } of stretches) {
-    const trial = new TrialRun(
-      { ...scenario, days: untilDay },
-      options,
-      undefined,
-      undefined,
-      state,
-    );
-    trial.advance(Infinity);
+    const trial = ended({ ...scenario, days: untilDay }, options, state);
     const run = trial.result();
     // The hour of the change belongs to both.
     dkh.push(...readColumn(run.trace, 'alkalinity_dkh').subarray(dkh.length > 0 ? 1 : 0));

@@ -1,0 +1,63 @@
+import { expect, it } from 'vitest';
+import type { Reading } from '../../shared/log/reading';
+import { scenarioOf } from '../../shared/scenario/write';
+import type { Scenario } from '../../shared/scenario/schema';
+import { readColumn } from '../../shared/trace/trace';
+import { usePerDay } from '../../shared/verdict/measures';
+import { run, stateAfter } from '../../workers/engine/run';
+import { usualOptions } from '../../workers/engine/simulation';
+import { answerLog, type LogAnswer } from '../../workers/studies/answerLog';
+
+const soda = { additive: 'sodiumCarbonate', gramsPerL: 60 } as const;
+const chloride = { additive: 'calciumChlorideDihydrate', gramsPerL: 83 } as const;
+const dosed = (mlPerDay: number): Scenario =>
+  scenarioOf({
+    days: 12,
+    start: { clockHour: 10 },
+    tank: { volumeL: 300, alkalinityDkh: 8.4 },
+    corals: { useDkhPerDay: 1 },
+    dosers: [
+      { name: 'soda', recipe: [soda], mlPerDay },
+      { name: 'calcium', recipe: [chloride], mlPerDay },
+    ],
+  });
+const [before, after] = [dosed(70), dosed(110)];
+
+/** Twelve days, turned up on the seventh morning, a test every morning; nothing is read wrongly. */
+const readings: Reading[] = (() => {
+  const turned = stateAfter({ ...before, days: 6 });
+  const first = readColumn(run({ ...before, days: 6 }).trace, 'alkalinity_dkh');
+  const second = readColumn(run(after, usualOptions, turned).trace, 'alkalinity_dkh');
+  const hourly = [...first, ...second.subarray(1)];
+  return Array.from({ length: 13 }, (_, day) => ({
+    at: `2026-03-${String(day + 1).padStart(2, '0')}T10:00`,
+    alkalinityDkh: Number(hourly[day * 24]!.toFixed(2)),
+  }));
+})();
+
+const ran = [{ until: '2026-03-07T10:00', plan: before }];
+
+/** What a log says of the use, knowing of the turn and not. */
+function saidOf(log: readonly Reading[]) {
+  const knowing = answerLog(after, log, 0.1, usualOptions, ran);
+  const blind = answerLog(after, log, 0.1);
+  if (typeof knowing === 'string' || typeof blind === 'string') throw new Error('there is a fit');
+  return { knowing, blind };
+}
+
+it('a log over a turn is read with what was dosed before it, and after it with what is dosed now', () => {
+  const { knowing, blind } = saidOf(readings);
+  const { trace } = run(after, usualOptions, stateAfter({ ...before, days: 6 }));
+  const truth = usePerDay(trace, 96, 144);
+  expect(Math.abs(knowing.useNow.dkhPerDay - truth)).toBeLessThan(0.03);
+  expect(knowing.fit.points.every(({ standardised }) => Math.abs(standardised) < 1)).toBe(true);
+  const by = (answer: LogAnswer) => answer.useNow.standardErrorDkhPerDay;
+  expect(by(knowing)).toBeLessThan(by(blind) / 3);
+});
+
+it('on the day after a turn, nobody is told to turn once more by what was dosed before', () => {
+  const { knowing, blind } = saidOf(readings.slice(0, 8));
+  const truth = usePerDay(run({ ...before, days: 6 }).trace, 96, 144);
+  expect(Math.abs(knowing.useNow.dkhPerDay - truth)).toBeLessThan(0.06);
+  expect(Math.abs(blind.useNow.dkhPerDay - truth)).toBeGreaterThan(0.2);
+});
