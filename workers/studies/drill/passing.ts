@@ -3,7 +3,8 @@ import { firstFaultH } from '../../../shared/verdict/drillOutcome';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { watchedLines, type Line, type LineQuantity } from '../../../shared/verdict/lines';
-import { TrialRun, type Run } from '../../engine/run';
+import type { Run } from '../../engine/run';
+import { TrialRun } from '../../engine/trialRun';
 import type { Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 

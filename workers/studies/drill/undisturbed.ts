@@ -2,7 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { firstFaultH } from '../../../shared/verdict/drillOutcome';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { watchedLines } from '../../../shared/verdict/lines';
-import { TrialRun } from '../../engine/run';
+import { TrialRun } from '../../engine/trialRun';
 import type { Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 

@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { run, TrialRun, type Run } from '../../engine/run';
+import { run, type Run } from '../../engine/run';
+import { TrialRun } from '../../engine/trialRun';
 import { settle, type Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
