@@ -60,7 +60,7 @@ describe('what an act buys', () => {
           }
           expect(firstText(found)).not.toMatch(/NaN|undefined|Infinity/);
         }),
-        runsOf(200),
+        runsOf(120),
       );
       expect(gained).toBeGreaterThan(5);
     },
