@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { movesSentence, turnSentences } from '../../src/parts/log/turnWords';
 import type { LogAnswer } from '../../workers/studies/answerLog';
-import { dayMeans, type Replay } from '../../workers/studies/turn/replay';
+import { dayMeans, widestDayDkh, type Replay } from '../../workers/studies/turn/replay';
 import { turn, type TurnQuestion } from '../../workers/studies/turn/turn';
 import type { Turned } from '../../workers/studies/turn/turned';
 import { patience, runsOf } from '../laws/size';
@@ -31,9 +31,17 @@ const NEAR_DKH = 0.3;
 /** A level that was read 0.05 off, and hours at which nothing was run. */
 const READ_DKH = 0.2;
 
+/** May be moved in a day: the limit, as fast as it moves anyway, or the day's own swing once at rest. */
+const allowedDkh = ({ truth }: AnyTurn, turned: Turned, run: Replay, alone: Replay): number =>
+  Math.max(
+    truth.limits.alkalinityChangeDkhPerDay,
+    widestDayDkh(alone.dkh, 0, 48),
+    1.15 * widestDayDkh(run.dkh, (turned.settled!.days + 2) * 24, run.dkh.length),
+  ) + 0.05;
+
 /** What a turn does to a tank's true water that it promised not to do. */
-function breachesOf({ truth, known, giveOrTakeDkhPerDay }: AnyTurn, turned: Turned, run: Replay) {
-  const alone = leftAlone(truth);
+function breachesOf(any: AnyTurn, turned: Turned, run: Replay, alone: Replay) {
+  const { truth, known, giveOrTakeDkhPerDay } = any;
   const off = Math.abs(known.corals.useDkhPerDay - truth.corals.useDkhPerDay);
   // Once in twenty the use is farther off than its doubt says: nothing was promised of that.
   if (off > giveOrTakeDkhPerDay) return [];
@@ -41,7 +49,9 @@ function breachesOf({ truth, known, giveOrTakeDkhPerDay }: AnyTurn, turned: Turn
   const untilH = turned.promisedDays * 24;
   const means = dayMeans(run.dkh).slice(turned.settled!.days + 1, turned.promisedDays);
   return [
-    ...(run.largestMoveDkh > turned.allowedDkh + 0.1 ? [`moves ${run.largestMoveDkh}`] : []),
+    ...(run.largestMoveDkh > allowedDkh(any, turned, run, alone)
+      ? [`moves ${run.largestMoveDkh}`]
+      : []),
     ...means
       .filter(
         (mean) =>
@@ -96,8 +106,9 @@ it(
         expect(turned.high).toBeGreaterThanOrEqual(turned.to);
         expect(movesSentence(turned)).not.toMatch(/NaN|undefined|Infinity/);
         const run = turnInTruth(any.truth, turned);
-        breaches.push(...breachesOf(any, turned, run));
-        largest += Number(run.largestMoveDkh > turned.allowedDkh + 1e-6);
+        const alone = leftAlone(any.truth);
+        breaches.push(...breachesOf(any, turned, run, alone));
+        largest += Number(run.largestMoveDkh > allowedDkh(any, turned, run, alone));
         const { days, lowDkh, highDkh } = turned.settled!;
         const there = dayMeans(run.dkh)[days]!;
         settled += Number(there > lowDkh - READ_DKH && there < highDkh + READ_DKH);

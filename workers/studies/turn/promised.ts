@@ -72,19 +72,23 @@ interface Judged {
   /** When the replay at the use itself stands at the target; undefined when it never does. */
   readonly settledDays: number | undefined;
   readonly days: number;
-  readonly allowedDkh: number;
+  /** What a day may be moved by, at each replay's use. */
+  readonly mayMoveDkh: readonly number[];
 }
 
 /** `replays` begins with that at the use itself. */
 export function promised(
   replays: readonly Replay[],
-  { today, targetDkh, settledDays, days, allowedDkh }: Judged,
+  { today, targetDkh, settledDays, days, mayMoveDkh }: Judged,
 ): Promised {
   const graceH = ((settledDays ?? days) + 1) * 24;
   const breaches = replays
-    .flatMap((replay) =>
+    .flatMap((replay, i) =>
       replay.lines.map((breach) => ({
-        ...{ breach, firstH: breachH(breach, replay, { today, allowedDkh, graceH }) },
+        ...{
+          breach,
+          firstH: breachH(breach, replay, { today, allowedDkh: mayMoveDkh[i]!, graceH }),
+        },
       })),
     )
     .filter(({ firstH }) => firstH < Infinity)

@@ -65,3 +65,17 @@ export function dayMeans(dkh: readonly number[]): number[] {
     (_, day) => dkh.slice(day * 24, day * 24 + 24).reduce((sum, value) => sum + value, 0) / 24,
   );
 }
+
+/** The widest range of any twenty-four hours between two hours, dKH. */
+export function widestDayDkh(dkh: ArrayLike<number>, fromH: number, toH: number): number {
+  let widest = 0;
+  for (let from = fromH; from + 24 <= Math.min(toH, dkh.length - 1); from++) {
+    let [low, high] = [Infinity, -Infinity];
+    for (let hour = from; hour <= from + 24; hour++) {
+      low = Math.min(low, dkh[hour]!);
+      high = Math.max(high, dkh[hour]!);
+    }
+    widest = Math.max(widest, high - low);
+  }
+  return widest;
+}

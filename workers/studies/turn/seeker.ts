@@ -1,11 +1,11 @@
 import type { Scenario } from '../../../shared/scenario/schema';
+import { readColumn } from '../../../shared/trace/trace';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { run, stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
-import { heldDkh, largestMoveDkh, PLAN_DAYS } from '../plan/holding';
-
+import { heldDkh, PLAN_DAYS } from '../plan/holding';
 import type { PlanQuestion } from '../plan/threePlans';
 import { withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
@@ -13,7 +13,7 @@ import { waysThere, type Way } from './gettingThere';
 import { holdingValue, type Holding } from './holdingValue';
 import type { Lever } from './lever';
 import { promised, type Promised, type Refusal } from './promised';
-import { dayMeans, replayed, type Replay, type Stretch } from './replay';
+import { dayMeans, replayed, widestDayDkh, type Replay, type Stretch } from './replay';
 
 /** A lever where it holds the target. */
 export interface Held {
@@ -41,8 +41,10 @@ export type Attempt =
       readonly allowedDkh: number;
     };
 
+/** From the third day on a tank is at rest again; by then each weekly change has come once. */
+const REST_DAYS = 11;
 /** Off the target a day swings a little more. */
-const SWING = 1.1;
+const SWING = 1.05;
 /** At the target: nearer than a test can tell, or else as near as one can. */
 const NEAR_DKH = [0.1, 0.3] as const;
 
@@ -122,7 +124,8 @@ export class Seeker {
     const scenario = { ...lever.set(this.now, to), limits };
     const uses = this.uses(giveOrTakeDkhPerDay);
     // The day's own swing is nothing that a turn brings or could keep away.
-    const allowedDkh = Math.max(mostDkhPerDay, SWING * this.swingDkh(scenario, uses[2]!));
+    const perUse = uses.map((use) => Math.max(mostDkhPerDay, SWING * this.swingDkh(scenario, use)));
+    const allowedDkh = Math.min(...perUse);
     const ways = waysThere({
       ...{ lever, holding: to, held: scenario, targetDkh, days: PLAN_DAYS, allowedDkh },
       replay: (stretches) => this.replay(stretches, uses[0]!),
@@ -131,14 +134,14 @@ export class Seeker {
         this.replay(stretches, uses[use === 'lowest' ? 1 : 2]!).largestMoveDkh,
     });
     // What moves too fast as the tank runs today may not move any faster.
-    const mayMoveDkh = Math.max(allowedDkh, this.todaysMoveDkh);
+    const mayMoveDkh = perUse.map((dkh) => Math.max(dkh, this.todaysMoveDkh));
     let refusal: Refusal | undefined;
     for (const way of ways) {
       const replays = uses.map((use) => this.replay(way.stretches, use));
       const settledDays = settledOn(replays[0]!, targetDkh);
       const days = way.stretches.at(-1)!.untilDay;
       const { today } = this;
-      const judge = { ...{ today, targetDkh, settledDays, days }, allowedDkh: mayMoveDkh };
+      const judge = { ...{ today, targetDkh, settledDays, days }, mayMoveDkh };
       const promise = promised(replays, judge);
       refusal ??= promise.refusal;
       if (promise.refusal) continue;
@@ -153,7 +156,7 @@ export class Seeker {
         replays,
         promise,
         settledDays: settledDays!,
-        allowedDkh: mayMoveDkh,
+        allowedDkh: mayMoveDkh[0]!,
       };
     }
     return { kind: 'refused', refusal: refusal! };
@@ -161,18 +164,17 @@ export class Seeker {
 
   /** Largest move of the first two days as the tank runs today, dKH. */
   private get todaysMoveDkh(): number {
-    const { dkh } = this.today;
-    const moves = Array.from({ length: 24 }, (_, hour) => {
-      const day = dkh.slice(hour, hour + 25);
-      return Math.max(...day) - Math.min(...day);
-    });
-    return Math.max(...moves);
+    return widestDayDkh(this.today.dkh, 0, 48);
   }
 
   /** What a day moves by itself once the water stands at the target, dKH. */
   private swingDkh(scenario: Scenario, use: number): number {
-    const days = Math.max(2, Math.min(8, scenario.waterChanges.everyDays + 1));
-    return largestMoveDkh(run({ ...withUse(scenario, use), days }, this.options, this.standing));
+    const { trace } = run(
+      { ...withUse(scenario, use), days: REST_DAYS },
+      this.options,
+      this.standing,
+    );
+    return widestDayDkh(readColumn(trace, 'alkalinity_dkh'), 3 * 24, REST_DAYS * 24);
   }
 }
 
