@@ -5,7 +5,8 @@ import { limewaterDkhFromGPerL } from '../../shared/seawater/limewater';
 import { readColumn } from '../../shared/trace/trace';
 import { run, stateAfter } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
-import { dayMeans, replayed, type Replay, type Stretch } from '../../workers/studies/turn/replay';
+import { dayMeans } from '../../workers/studies/dayMeans';
+import { replayed, type Replay, type Stretch } from '../../workers/studies/turn/replay';
 import type { Turned } from '../../workers/studies/turn/turned';
 import type { AnyTurn } from './anyTurn';
 

@@ -6,7 +6,7 @@ import { settling, type Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { Doing } from './actPlans';
 import { mightBe } from './mightBe';
-import { courseOf, type Course } from './passing';
+import { courseOf, undisturbed, type Course } from './passing';
 
 /** One of the tanks that this may be, and how a failure goes in it with this or that done. */
 export interface Candidate {
@@ -34,7 +34,7 @@ export async function candidatesOf(
     near ??= start;
     candidates.push({
       asked: scenario,
-      undisturbed: courseOf({ ...scenario, faults: [], responses: [] }, options, start, fromH),
+      undisturbed: courseOf(undisturbed(scenario), options, start, fromH),
       doing: { handAir, airShare },
       run: (plan) => courseOf(plan, options, start, fromH),
     });

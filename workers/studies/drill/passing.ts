@@ -23,6 +23,13 @@ export interface Course {
   readonly lines: readonly LineResult[];
 }
 
+/** The same plan with nothing failing and nobody answering. */
+export const undisturbed = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  faults: [],
+  responses: [],
+});
+
 /** Runs a failure from where its tank settles; the lines count from a moment of the trial. */
 export function courseOf(
   scenario: Scenario,

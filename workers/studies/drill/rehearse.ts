@@ -15,8 +15,8 @@ import type { SimulationOptions } from '../../engine/simulation';
 import { inSlices } from '../../engine/inSlices';
 import { easedAir, isPowerCut, shortOfAir } from './airEnds';
 import { DrillRun, runDrill } from './drillRun';
+import { courseOf, undisturbed } from './passing';
 import { shifted } from './shifted';
-import { undisturbedLines } from './undisturbed';
 
 /** Chalk that takes less than this is not worth a second answer, dKH. */
 const LEAST_CHALK_DKH = 0.02;
@@ -97,7 +97,7 @@ export async function rehearse(
     if (!(await pause())) return undefined;
   }
   const outcome = drill.result();
-  const undisturbed = undisturbedLines(scenario, options, start);
+  const calm = courseOf(undisturbed(scenario), options, start, firstFaultH(scenario));
   if (!(await pause())) return undefined;
   const chalked = runDrill(withChalk(asked), options);
   if (!(await pause())) return undefined;
@@ -120,7 +120,7 @@ export async function rehearse(
   const asSetH = oxygenAfterH(outcome, firstFaultH(scenario)) ?? Infinity;
   const isWorse = worst.peakPh > lineOf(outcome.lines, 'phHigh').worst + SAME_PH;
   return {
-    ...{ outcome, undisturbed },
+    ...{ outcome, undisturbed: calm.lines },
     leftAlone,
     closed,
     eased,

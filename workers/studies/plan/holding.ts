@@ -1,7 +1,9 @@
+import { mean } from 'd3-array';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import type { Run } from '../../engine/run';
+import { dayMeans } from '../dayMeans';
 import { doseWhere } from './root';
 import type { RunPlan } from './runPlan';
 
@@ -15,12 +17,9 @@ const CLOSE_DKH = 0.01;
 /** Means of every whole day once the plan has come to rest: a daily swing is no drift. */
 export function dailyMeans({ trace }: Run): number[] {
   const dkh = readColumn(trace, 'alkalinity_dkh');
-  const days = Math.floor((dkh.length - 1) / 24);
-  const from = Math.min(RESTED_H / 24, Math.max(0, days - 1));
-  return Array.from({ length: Math.max(1, days - from) }, (_, i) => {
-    const day = dkh.subarray((from + i) * 24, (from + i + 1) * 24);
-    return day.reduce((sum, value) => sum + value, 0) / day.length;
-  });
+  const means = dayMeans(dkh);
+  if (means.length === 0) return [mean(dkh)!];
+  return means.slice(Math.min(RESTED_H / 24, means.length - 1));
 }
 
 /** Half way between the highest and the lowest: growth is shared out over the plan's weeks. */

@@ -5,10 +5,14 @@ export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => (
   corals: { ...scenario.corals, measuredAs: 'use', useDkhPerDay: Math.max(0, useDkhPerDay) },
 });
 
+/** A use, and the lowest and the highest that is possible, dKH/day. */
+export const usesWithin = (useDkhPerDay: number, giveOrTakeDkhPerDay: number): readonly number[] =>
+  [0, -1, 1].map((side) => Math.max(0, useDkhPerDay + side * giveOrTakeDkhPerDay));
+
 /** A plan at the consumption it was made for, at the lowest and at the highest that is possible. */
 export const useEnds = (scenario: Scenario, giveOrTakeDkhPerDay: number): readonly Scenario[] =>
   giveOrTakeDkhPerDay === 0
     ? [scenario]
-    : [0, -1, 1].map((side) =>
-        withUse(scenario, scenario.corals.useDkhPerDay + side * giveOrTakeDkhPerDay),
+    : usesWithin(scenario.corals.useDkhPerDay, giveOrTakeDkhPerDay).map((use) =>
+        withUse(scenario, use),
       );

@@ -1,4 +1,5 @@
 import { say } from '../../../shared/words/plans';
+import { bottled } from '../../../shared/recipe/bottled';
 import { twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { thinned } from '../../../shared/recipe/thinned';
@@ -59,12 +60,6 @@ export function wellStocked(scenario: Scenario, litresPerDay: number): Scenario 
   return refilled({ ...scenario, topOff: { ...topOff, reservoirL } }, litresPerDay);
 }
 
-/** Stocks no larger than a plan can hold; the pump then draws on one that is mixed anew sooner. */
-function stocked(dosers: Scenario['dosers']): Scenario['dosers'] {
-  const most = quantityAt(['dosers', 0, 'stockL']).quantity.max;
-  return dosers.map((doser) => ({ ...doser, stockL: Math.min(most, doser.stockL) }));
-}
-
 /** Pumps that bring the rest; soda ash, or bicarbonate where soda ash would lift pH too far. */
 function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Scenario {
   const { tank, corals, limits } = scenario;
@@ -74,7 +69,7 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
     const most = Math.min(enough, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max);
     const withDose = (ml: number) => ({
       ...scenario,
-      dosers: stocked(twoPart(carbonate, ml, scenario)),
+      dosers: bottled(twoPart(carbonate, ml, scenario)),
     });
     const ml = holdingDose(runPlan, withDose, targetDkh, most) ?? 0;
     if (ml === 0) return scenario;

@@ -1,15 +1,10 @@
+import { bottled } from '../../../shared/recipe/bottled';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { STOCK_G_PER_L, twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { MOST_DOSERS } from '../../../shared/scenario/dosing';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { pumpText, type Lever } from './lever';
-
-/** A pair's bottles hold no more than a plan can say. */
-function bottled(dosers: Scenario['dosers']): Scenario['dosers'] {
-  const most = quantityAt(['dosers', 0, 'stockL']).quantity.max;
-  return dosers.map((doser) => ({ ...doser, stockL: Math.min(most, doser.stockL) }));
-}
 
 /** One more channel, a pair of pumps, beside what runs; none where the plan has no room for it. */
 export function channelOf(plan: Scenario, carbonate: Carbonate): Lever[] {

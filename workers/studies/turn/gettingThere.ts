@@ -5,7 +5,8 @@ import { raise } from '../plan/raise';
 import { doseWhere } from '../plan/root';
 import type { RunPlan } from '../plan/runPlan';
 import type { Lever } from './lever';
-import { dayMeans, type Replay, type Stretch } from './replay';
+import { dayMeans } from '../dayMeans';
+import type { Replay, Stretch } from './replay';
 
 /** What is done once, beside the turn, because the level is off the target. */
 export type First =

@@ -1,6 +1,7 @@
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
 import { LEAST_PROMISE_DAYS } from '../plan/offered';
-import { dayMeans, type Replay } from './replay';
+import { dayMeans } from '../dayMeans';
+import type { Replay } from './replay';
 
 /** Why a turn is not offered. */
 export type Refusal =

@@ -1,7 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import type { PlanQuestion } from '../plan/threePlans';
-import { dayMeans } from './replay';
+import { dayMeans } from '../dayMeans';
 import { Seeker } from './seeker';
 
 /** When a level is reached as the tank runs now; undefined where it is not within `REACHED_DAYS`. */

@@ -44,7 +44,7 @@ export function replayed(
     // The hour of the change belongs to both.
     dkh.push(...readColumn(run.trace, 'alkalinity_dkh').subarray(dkh.length > 0 ? 1 : 0));
     crossings.push(...run.crossings);
-    const { lines: before } = { lines };
+    const before = lines;
     lines = run.lines.map((line, i) => (before[i] ? worse(before[i], line) : line));
     stoppedH = run.stopped?.timeH;
     if (stoppedH !== undefined) break;
@@ -55,15 +55,6 @@ export function replayed(
     peakPh: lineOf(lines, 'phHigh').worst,
     largestMoveDkh: lineOf(lines, 'alkalinityChange').worst,
   };
-}
-
-/** Mean of each whole day: a daily swing is no drift. */
-export function dayMeans(dkh: readonly number[]): number[] {
-  const days = Math.floor((dkh.length - 1) / 24);
-  return Array.from(
-    { length: days },
-    (_, day) => dkh.slice(day * 24, day * 24 + 24).reduce((sum, value) => sum + value, 0) / 24,
-  );
 }
 
 /** The widest range of any twenty-four hours between two hours, dKH. */

@@ -7,13 +7,14 @@ import type { TankState } from '../../engine/tankState';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import { heldDkh, PLAN_DAYS } from '../plan/holding';
 import type { PlanQuestion } from '../plan/threePlans';
-import { withUse } from '../plan/useEnds';
+import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
 import { waysThere, type Way } from './gettingThere';
 import { holdingValue, type Holding } from './holdingValue';
 import type { Lever } from './lever';
 import { promised, type Promised, type Refusal } from './promised';
-import { dayMeans, replayed, widestDayDkh, type Replay, type Stretch } from './replay';
+import { dayMeans } from '../dayMeans';
+import { replayed, widestDayDkh, type Replay, type Stretch } from './replay';
 
 /** A lever where it holds the target. */
 export interface Held {
@@ -87,8 +88,7 @@ export class Seeker {
 
   /** The use itself, and at either end of its doubt. */
   uses(giveOrTakeDkhPerDay: number): readonly number[] {
-    const { useDkhPerDay } = this.now.corals;
-    return [0, -1, 1].map((side) => Math.max(0, useDkhPerDay + side * giveOrTakeDkhPerDay));
+    return usesWithin(this.now.corals.useDkhPerDay, giveOrTakeDkhPerDay);
   }
 
   /** From the newest water through all stretches, at another use than the fitted. */

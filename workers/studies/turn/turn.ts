@@ -6,7 +6,8 @@ import { worstDump } from '../drill/worstDump';
 import type { PlanQuestion } from '../plan/threePlans';
 import { allLevers, findTurn } from './findTurn';
 import { allowedIn, nearestTurn } from './nearestTurn';
-import { dayMeans, type Replay } from './replay';
+import { dayMeans } from '../dayMeans';
+import type { Replay } from './replay';
 import { Seeker, type Attempt, type Held } from './seeker';
 import type { Turn, Turned, TurnedPump } from './turned';
 
