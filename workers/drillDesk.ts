@@ -6,6 +6,7 @@ import type { DrillAnswer } from '../shared/verdict/drillOutcome';
 import type { Spreads } from '../shared/verdict/spreads';
 import { answering, type Answer } from './answer';
 import { sampledOptions } from './engine/sampledOptions';
+import type { SimulationOptions } from './engine/simulation';
 import { letMessagesIn } from './letMessagesIn';
 import { actsBuy } from './studies/drill/actsBuy';
 import { largestKept, type Design, type DesignQuestion } from './studies/drill/design';
@@ -19,6 +20,7 @@ import {
   runMember,
   type MemberResult,
 } from './studies/drill/memberResult';
+import { undisturbed } from './studies/drill/passing';
 import { protectionsOf } from './studies/drill/protections';
 import { rehearse } from './studies/drill/rehearse';
 import type { ResponseChoices } from './studies/drill/responsePlans';
@@ -39,8 +41,7 @@ export class DrillDesk {
   private readonly latest = new Map<string, number>();
 
   drill(key: string, job: number, scenario: Scenario): Promise<Answer<DrillAnswer>> {
-    const goesOn = this.begin(key, job);
-    return answering(async () => rehearse(scenario, await sampledOptions(scenario), goesOn));
+    return this.asked(key, job, scenario, (options, goesOn) => rehearse(scenario, options, goesOn));
   }
 
   actsBuy(
@@ -49,9 +50,8 @@ export class DrillDesk {
     scenario: Scenario,
     handAir: HandAir,
   ): Promise<Answer<FirstHourBought>> {
-    const goesOn = this.begin(key, job);
-    return answering(async () =>
-      actsBuy(scenario, handAir, await sampledOptions(scenario), goesOn),
+    return this.asked(key, job, scenario, (options, goesOn) =>
+      actsBuy(scenario, handAir, options, goesOn),
     );
   }
 
@@ -61,17 +61,16 @@ export class DrillDesk {
     scenario: Scenario,
     handAir: HandAir,
   ): Promise<Answer<Protections>> {
-    const goesOn = this.begin(key, job);
-    return answering(async () =>
-      protectionsOf(scenario, handAir, await sampledOptions(scenario), goesOn),
+    return this.asked(key, job, scenario, (options, goesOn) =>
+      protectionsOf(scenario, handAir, options, goesOn),
     );
   }
 
   wall(key: string, job: number, plan: Scenario, handAir: HandAir): Promise<Answer<OnTheWall[]>> {
-    const goesOn = this.begin(key, job);
-    const scenario = { ...plan, faults: [], responses: [] };
-    return answering(async () =>
-      wallSheet(scenario, handAir, await sampledOptions(scenario, WALL_DAYS), goesOn),
+    const scenario = undisturbed(plan);
+    const followed = { ...scenario, days: WALL_DAYS };
+    return this.asked(key, job, followed, (options, goesOn) =>
+      wallSheet(scenario, handAir, options, goesOn),
     );
   }
 
@@ -138,14 +137,24 @@ export class DrillDesk {
     scenario: Scenario,
     choices: ResponseChoices,
   ): Promise<Answer<ResponseResult[]>> {
-    const goesOn = this.begin(key, job);
-    return answering(async () =>
-      tryResponses(scenario, choices, await sampledOptions(scenario), goesOn),
+    return this.asked(key, job, scenario, (options, goesOn) =>
+      tryResponses(scenario, choices, options, goesOn),
     );
   }
 
   cancel(key: string): void {
     this.latest.delete(key);
+  }
+
+  /** A job that runs a scenario, with what its expressions of time come to. */
+  private asked<T>(
+    key: string,
+    job: number,
+    scenario: Scenario,
+    work: (options: SimulationOptions, goesOn: () => Promise<boolean>) => Promise<T | undefined>,
+  ): Promise<Answer<T>> {
+    const goesOn = this.begin(key, job);
+    return answering(async () => work(await sampledOptions(scenario), goesOn));
   }
 
   /** Takes a job; what comes back lets messages in and says whether the job still stands. */

@@ -38,6 +38,19 @@ export interface TurnTold {
   readonly turn: Turn;
 }
 
+type PlanAsked = [
+  plan: Scenario,
+  log: readonly Reading[],
+  known: Pick<LogAnswer, 'now' | 'useNow'> | undefined,
+  wanted: Wanted,
+];
+
+/** A plan's question, with the plan's seasons sampled for so many days. */
+async function asked(days: number, ...[plan, log, known, wanted]: PlanAsked) {
+  const options = await sampledOptions(plan, days);
+  return { question: planQuestion(plan, log, known, wanted, options), options };
+}
+
 /** Everything that is asked of a test log. */
 export class LogDesk {
   /** What the log says of the tank that runs by this plan. */
@@ -56,30 +69,18 @@ export class LogDesk {
   }
 
   /** Three plans that hold the target, replayed. */
-  plans(
-    plan: Scenario,
-    log: readonly Reading[],
-    known: Pick<LogAnswer, 'now' | 'useNow'> | undefined,
-    wanted: Wanted,
-  ): Promise<Answer<Offered>> {
+  plans(...asks: PlanAsked): Promise<Answer<Offered>> {
     return answering(async () => {
-      const options = await sampledOptions(plan, PLAN_DAYS + 2);
-      const question = planQuestion(plan, log, known, wanted, options);
+      const { question, options } = await asked(PLAN_DAYS + 2, ...asks);
       return { question, offers: offers(question, options) };
     });
   }
 
   /** The smallest change of what runs already. */
-  turn(
-    plan: Scenario,
-    log: readonly Reading[],
-    known: Pick<LogAnswer, 'now' | 'useNow'> | undefined,
-    wanted: Wanted,
-  ): Promise<Answer<TurnTold>> {
+  turn(...asks: PlanAsked): Promise<Answer<TurnTold>> {
     return answering(async () => {
-      const options = await sampledOptions(plan, LONGEST_TURN_DAYS);
-      const question = planQuestion(plan, log, known, wanted, options);
-      return { question, turn: turn({ ...question, plan }, options) };
+      const { question, options } = await asked(LONGEST_TURN_DAYS, ...asks);
+      return { question, turn: turn({ ...question, plan: asks[0] }, options) };
     });
   }
 
