@@ -39,6 +39,9 @@ export class Autosave {
       if (setAside) this.listener.trouble(say.setAside);
       for (const tank of tanks) this.bases.set(tank.id, tank);
       this.restored = true;
+      // What was changed while nothing was there to be read is the first to be kept.
+      if (tanks.length > 0) this.waiting.clear();
+      else if (this.waiting.size > 0) this.timer = setTimeout(() => this.now(), SAVE_EVERY_MS);
       return tanks;
     } catch (error) {
       this.listener.trouble(isNewer(error) ? say.newerHere : say.keepsNothing);
@@ -52,13 +55,13 @@ export class Autosave {
   }
 
   soon(tank: Tank): void {
-    if (!this.restored) return;
     this.waiting.set(tank.id, tank);
-    this.timer ??= setTimeout(() => this.now(), SAVE_EVERY_MS);
+    if (this.restored) this.timer ??= setTimeout(() => this.now(), SAVE_EVERY_MS);
   }
 
   /** The page is going away, too soon for the database: what waits is left where it can be found. */
   beforeLeaving(): void {
+    if (!this.restored) return;
     for (const tank of this.waiting.values()) leaveBehind(tank, this.bases.get(tank.id));
   }
 

@@ -19,5 +19,10 @@ export const newTank = (id: string, name: string, bench: BenchPlans): Tank => ({
 /** The edition of a save is this browser's own business. */
 export const withoutEdition = ({ id, name, bench, log }: Tank): Tank => ({ id, name, bench, log });
 
-/** A name that no other window chooses at the same moment. */
-export const freshTankId = (): string => `tank-${crypto.randomUUID()}`;
+let latest = 0;
+
+/** A name that no other window chooses at the same moment; kept in the order in which tanks came. */
+export function freshTankId(): string {
+  latest = Math.max(latest + 1, Date.now());
+  return `tank-${latest.toString(36)}-${crypto.randomUUID()}`;
+}

@@ -19,6 +19,26 @@ test('three answers put a tank like theirs on the bench, and are never asked aga
   await expect(page.getByText('A tank like yours, in three answers')).toHaveCount(0);
 });
 
+test('what was typed in another unit is read before it is put on the bench, and what is no number is not put', async ({
+  page,
+}) => {
+  await page.route('**/dimensional*', async (route) => {
+    await new Promise((later) => setTimeout(later, 1500));
+    await route.continue();
+  });
+  await page.goto('/');
+  const volume = page.getByLabel('How much water, without rock?');
+  const put = page.getByRole('button', { name: 'Put it on the bench' });
+  await volume.fill('a bathtub');
+  await volume.press('Tab');
+  await put.click();
+  await expect(volume).toBeFocused();
+  await expect(put).toBeVisible();
+  await volume.fill('16 gal');
+  await put.click();
+  await expect(page.getByLabel('Net water volume', { exact: true })).toHaveValue('61');
+});
+
 test('they can be skipped, once and for all, or lead to the lesson', async ({ page }) => {
   await page.goto('/');
   await page.getByRole('link', { name: 'Show me why alkalinity falls' }).click();

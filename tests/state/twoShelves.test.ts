@@ -64,6 +64,28 @@ describe('a tank that was removed', () => {
   });
 });
 
+describe('what is kept', () => {
+  it('is there again in the order in which it came', async () => {
+    const { shelf, bench } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    const names = Array.from({ length: 12 }, (_, i) => `basin ${i}`);
+    for (const name of names) shelf.add(name, bench.today.scenario);
+    await soon(async () => expect((await loadTanks()).tanks).toHaveLength(13));
+    const again = (await open()).shelf;
+    expect(again.tanks.slice(1).map(({ name }) => name)).toEqual(names);
+  });
+
+  it('has what was changed before the store had answered', async () => {
+    const shelf = new TankShelf(new Bench(example));
+    const restoring = shelf.restore();
+    shelf.log.add([reading(1, 8.4)]);
+    await restoring;
+    await soon(async () => {
+      expect((await loadTanks()).tanks[0]?.log.readings).toEqual([reading(1, 8.4)]);
+    });
+  });
+});
+
 describe('two windows on one tank', () => {
   it('keep the undo of each, whatever the other saves', async () => {
     const [one, two] = [await open(), await open()];
