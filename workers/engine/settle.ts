@@ -18,7 +18,9 @@ const LOWEST_UATM = 1;
 const HIGHEST_UATM = 1e5;
 /** So close from one day to the next is settled, Ω. */
 const CLOSE = 1e-5;
-const MOST_DAYS = 30;
+const SECANT_DAYS = 30;
+/** Where those are thrown off, from the air and day after day as they come. */
+const PLAIN_DAYS = 90;
 const FEW_DAYS = 12;
 
 /**
@@ -80,10 +82,36 @@ function* findCycle(
     const fixed = start.carbon === 'airEquilibrium' ? air : undefined;
     return { pco2Uatm: air, ...(yield* growthAt(scenario, fixed, options)), settled: true };
   }
-  const carbon = new Secant();
-  let growth: Wanted = near ?? plainGrowth;
-  let x = Math.log(near?.pco2Uatm ?? air);
-  for (let i = 0; i < MOST_DAYS; i++) {
+  const atRest = yield* comingToRest(scenario, options, {
+    ...{ pco2Uatm: near?.pco2Uatm ?? air, growth: near ?? plainGrowth, days: SECANT_DAYS },
+    steps: new Secant(),
+  });
+  if (atRest) return atRest;
+  const growth = yield* growthAt(scenario, air, options);
+  const again = { pco2Uatm: air, growth, days: PLAIN_DAYS, steps: plainSteps };
+  const slowly = yield* comingToRest(scenario, options, again);
+  return slowly ?? { pco2Uatm: air, ...growth, settled: false };
+}
+
+const plainSteps: Pick<Secant, 'next'> = { next: (x, gap) => x + gap };
+
+interface Search {
+  readonly pco2Uatm: number;
+  readonly growth: Wanted;
+  readonly days: number;
+  /** The next logarithm of the CO2 to try, from this one and how far the day moved it. */
+  readonly steps: Pick<Secant, 'next'>;
+}
+
+/** Day after day until one ends as it began; undefined when none does, or carbon runs out. */
+function* comingToRest(
+  scenario: Scenario,
+  options: SimulationOptions,
+  { pco2Uatm: first, growth: given, days, steps }: Search,
+): Sliced<Settled | undefined> {
+  let growth = given;
+  let x = Math.log(first);
+  for (let day = 0; day < days; day++) {
     const pco2Uatm = Math.exp(x);
     const { endPco2Uatm, wanted } = runDay(scenario, { ...growth, pco2Uatm }, options);
     yield;
@@ -92,7 +120,10 @@ function* findCycle(
       return { pco2Uatm, ...wanted, settled: true };
     }
     growth = wanted;
-    x = Math.min(Math.max(carbon.next(x, gap), Math.log(LOWEST_UATM)), Math.log(HIGHEST_UATM));
+    const before = x;
+    x = Math.min(Math.max(steps.next(x, gap), Math.log(LOWEST_UATM)), Math.log(HIGHEST_UATM));
+    const stuck = x === before;
+    if (stuck && (x === Math.log(LOWEST_UATM) || x === Math.log(HIGHEST_UATM))) return undefined;
   }
-  return { pco2Uatm: air, ...(yield* growthAt(scenario, air, options)), settled: false };
+  return undefined;
 }

@@ -71,6 +71,8 @@ export const de: Words<typeof en> = {
     `Schon Licht und Dunkel bewegen die Alkalinität um mehr als Ihre ${limit} dKH am Tag, auch so, wie das Becken heute läuft; mit dem Drehen sind es höchstens ${largest}. Der pH erreicht ${ph}.`,
   promised: (low, high, days) =>
     `Von da an innerhalb Ihrer ${low}–${high} dKH, bis zum Tag ${days} bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie binnen einer Woche wieder.`,
+  endedBy: (what, value, limit, day) =>
+    `Dort endet es, weil ${what} am Tag ${day} Ihre Grenze von ${limit} überschreitet und auf ${value} kommt: Sehen Sie vorher danach.`,
   also: (what, value, limit, day) =>
     `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
   refused: {

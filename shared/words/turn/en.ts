@@ -66,6 +66,8 @@ export const en = {
     `Light and dark alone move alkalinity by more than your ${limit} dKH in a day, as the tank runs today too; the turn makes it at most ${largest}. pH peaks at ${ph}.`,
   promised: (low: string, high: string, days: number) =>
     `Inside your ${low}–${high} dKH from then on, until day ${days} at every use that the log allows: test again within a week.`,
+  endedBy: (what: string, value: string, limit: string, day: string) =>
+    `It ends there because ${what} passes your limit of ${limit} on day ${day} and goes to ${value}: look at that before.`,
   also: (what: string, value: string, limit: string, day: string) =>
     `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
   refused: {

@@ -57,13 +57,14 @@ export function turnSentences({ question, turn }: TurnTold, around: Around): Tur
 }
 
 function turnedSentences(turned: Turned, scoopG: number, { answer }: Around): string[] {
-  const { settled, also } = turned;
+  const { settled, also, endedBy } = turned;
   return [
     headlineOf(turned),
     ...pourSentence(turned, scoopG),
     ...(settled ? [say.between(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
     ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
     promiseSentence(turned),
+    ...(endedBy ? [endSentence(endedBy.breach, endedBy.firstH)] : []),
     ...alsoSentences(also),
   ];
 }
@@ -82,12 +83,7 @@ export function movesSentence(turned: Turned): string {
 const alsoSentences = (also: readonly LineResult[]): string[] =>
   also
     .filter(({ quantity }) => quantity !== 'alkalinityChange')
-    .map(({ quantity, worst, limit, firstH }) =>
-      say.also(
-        ...([begun(lineTexts[quantity].name), figureText(lineValue(quantity, worst))] as const),
-        ...([figureText(limitText(quantity, limit)), String(dayOf(firstH!))] as const),
-      ),
-    );
+    .map((line) => begun(say.also(...passed(line, line.firstH!))));
 
 /** As it begins a sentence. */
 const begun = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}`;
@@ -181,11 +177,18 @@ function refusedSentences(
   }
 }
 
-const breachSentence = ({ quantity, worst, limit }: LineResult, firstH: number): string =>
-  say.refused.breach(
+/** What is passed, how far it goes, the limit, and on which day. */
+const passed = ({ quantity, worst, limit }: LineResult, firstH: number) =>
+  [
     ...([lineTexts[quantity].name, figureText(lineValue(quantity, worst))] as const),
     ...([figureText(limitText(quantity, limit)), String(dayOf(firstH))] as const),
-  );
+  ] as const;
+
+const breachSentence = (line: LineResult, firstH: number): string =>
+  say.refused.breach(...passed(line, firstH));
+
+const endSentence = (line: LineResult, firstH: number): string =>
+  say.endedBy(...passed(line, firstH));
 
 function nearestSentence(nearest: NearestTurn): string {
   const told = say.refused;

@@ -16,6 +16,8 @@ export type Refusal =
 export interface Promised {
   /** Whole days inside every limit at every use that is thought possible. */
   readonly promisedDays: number;
+  /** What ends them sooner than the run; undefined where nothing does. */
+  readonly endedBy: { readonly breach: LineResult; readonly firstH: number } | undefined;
   /** Lines that are passed with the turn as they are as the tank runs today. */
   readonly also: readonly LineResult[];
   readonly refusal: Refusal | undefined;
@@ -30,6 +32,8 @@ const untold = ({ quantity, limit }: LineResult): number =>
 
 /** Used up or piled up over weeks by what is dosed and what is not. */
 const DRIFTS: readonly string[] = ['calcium', 'magnesium', 'salinity'];
+/** As good as no sooner: what drifts is tested once in so many hours at the most. */
+const SOONER_H = 48;
 
 const beyond = ({ trouble, limit }: LineResult, value: number): number =>
   trouble === 'above' ? value - limit : limit - value;
@@ -50,8 +54,9 @@ function breachH(
   if (line.quantity === 'alkalinityChange') return line.worst <= allowedDkh ? Infinity : firstH;
   if (line.quantity !== 'alkalinity') {
     const wasOut = before.firstH !== undefined;
-    // What drifts out as the tank runs today drifts out with the turn: it is named, and no reason.
-    if (wasOut && DRIFTS.includes(line.quantity)) return Infinity;
+    // What drifts out as the tank runs today, and no sooner with the turn, is named, and no reason.
+    const soonerH = (before.firstH ?? Infinity) - firstH;
+    if (DRIFTS.includes(line.quantity) && wasOut && soonerH <= SOONER_H) return Infinity;
     const farther = beyond(line, line.worst) > beyond(line, before.worst) + untold(line);
     return wasOut && !farther ? Infinity : firstH;
   }
@@ -97,18 +102,19 @@ export function promised(
   const endsH = replays.map(({ stoppedH }) => stoppedH ?? days * 24);
   const insideH = Math.min(...endsH, ...breaches.map(({ firstH }) => firstH));
   const promisedDays = Math.floor(insideH / 24);
-  const [first] = breaches;
+  const [endedBy] = breaches;
   const also = replays[0]!.lines.filter(
     ({ id, firstH, quantity }) =>
       firstH !== undefined &&
       quantity !== 'alkalinity' &&
       breaches.every(({ breach }) => breach.id !== id),
   );
-  if (promisedDays < LEAST_PROMISE_DAYS && first) {
-    return { promisedDays, also, refusal: { kind: 'breach', ...first } };
+  const so = { promisedDays, endedBy, also };
+  if (promisedDays < LEAST_PROMISE_DAYS && endedBy) {
+    return { ...so, refusal: { kind: 'breach', ...endedBy } };
   }
   const means = dayMeans(replays[0]!.dkh);
   const endsDkh = means[Math.min(means.length - 1, (settledDays ?? days) + HOLDS_DAYS)] ?? NaN;
   const off = settledDays === undefined || !(Math.abs(endsDkh - targetDkh) <= NEAR_DKH);
-  return { promisedDays, also, refusal: off ? { kind: 'offTarget', endsDkh, also } : undefined };
+  return { ...so, refusal: off ? { kind: 'offTarget', endsDkh, also } : undefined };
 }

@@ -1,0 +1,66 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import type { Scenario } from '../../shared/scenario/schema';
+import { runDay } from '../../workers/engine/firstDay';
+import { run } from '../../workers/engine/run';
+import { settle, type Settled } from '../../workers/engine/settle';
+import { usualOptions } from '../../workers/engine/simulation';
+import { anyTurn } from '../advice/anyTurn';
+import { anyScenario } from './anyScenario';
+import { patience, runsOf } from './size';
+
+/** The simplest that could be done: the tank runs on from the air until a day ends as it began. */
+function restsByItself(scenario: Scenario, { pco2Uatm: air, ...begun }: Settled): boolean {
+  let [pco2Uatm, growth]: [number, Parameters<typeof runDay>[1]] = [
+    air,
+    { ...begun, pco2Uatm: air },
+  ];
+  for (let day = 0; day < 60; day++) {
+    const { endPco2Uatm, wanted } = runDay(scenario, { ...growth, pco2Uatm }, usualOptions);
+    // Above a tenth of an atmosphere nothing lives, and the engine seeks no rest.
+    if (endPco2Uatm < 2 || endPco2Uatm > 1e5) return false;
+    const still = Math.abs(wanted.omegaReference - growth.omegaReference) < 1e-5;
+    if (still && Math.abs(Math.log(endPco2Uatm / pco2Uatm)) < 1e-6) return true;
+    [pco2Uatm, growth] = [endPco2Uatm, { ...wanted, pco2Uatm: endPco2Uatm }];
+  }
+  return false;
+}
+
+const tanks = fc.oneof(
+  anyTurn.map(({ truth }) => truth),
+  anyScenario.map((one) => ({
+    ...one,
+    start: { ...one.start, carbon: 'settledCycle' as const },
+  })),
+);
+
+it(
+  'a tank whose days come to rest by themselves starts on its settled day, and that day ends as it began',
+  () => {
+    let resting = 0;
+    fc.assert(
+      fc.property(tanks, (scenario) => {
+        const found = settle(scenario, usualOptions);
+        // A tank that dries up within the day has none to settle on.
+        fc.pre(run({ ...scenario, days: 1 }).stopped === undefined);
+        if (!found.settled) {
+          expect(restsByItself(scenario, found)).toBe(false);
+          return;
+        }
+        resting++;
+        const { endPco2Uatm } = runDay(scenario, found, usualOptions);
+        expect(Math.abs(Math.log(endPco2Uatm / found.pco2Uatm))).toBeLessThan(1e-4);
+      }),
+      runsOf(500),
+    );
+    expect(resting).toBeGreaterThan(0);
+  },
+  patience * 4,
+);
+
+it('two tanks alike start alike, though the secant is thrown off in one of them', () => {
+  const { known, truth } = fc.sample(anyTurn, { numRuns: 74, seed: 2 })[73]!;
+  const [one, other] = [known, truth].map((scenario) => settle(scenario, usualOptions));
+  expect([one!.settled, other!.settled]).toEqual([true, true]);
+  expect(other!.pco2Uatm / one!.pco2Uatm).toBeCloseTo(1, 1);
+});
