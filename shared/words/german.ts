@@ -5,6 +5,7 @@ export { de as card } from './card/de';
 export { de as charts } from './charts/de';
 export { de as csv } from './csv/de';
 export { de as dosing } from './dosing/de';
+export { de as drawing } from './drawing/de';
 export { de as drillShelf } from './drillShelf/de';
 export { de as drillTold } from './drillTold/de';
 export { de as drills } from './drills/de';
