@@ -1,5 +1,6 @@
 import { figure } from '../../shared/words/figure';
 import { say } from '../../shared/words/lessonFrame';
+import { differences } from '../../shared/scenario/change';
 import type { ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import type { DisplayUnits } from '../../shared/units/display';
@@ -29,10 +30,19 @@ const drawn: readonly { run: RunName; label: string; ink: number }[] = [
   { run: 'now', label: say.runs.now, ink: 2 },
 ];
 
+/** How far its charts go. */
+export const shownHours = ({ begin, now }: LessonRuns): number =>
+  Math.max(begin.outcome.trace.rows, now.outcome.trace.rows) - 1;
+
 /** The lines of one chart; the changed plan only where the prediction changes something. */
 export const lessonSeries = (lesson: Lesson, runs: LessonRuns, kind: ShownKind): Series[] =>
   drawn
-    .filter(({ run }) => run !== 'predicted' || lesson.predict.changes.length > 0)
+    .filter(
+      ({ run }) =>
+        (run !== 'predicted' || lesson.predict.changes.length > 0) &&
+        // The same twice is drawn once.
+        (run !== 'now' || differences(runs.begin.scenario, runs.now.scenario).length > 0),
+    )
     .map(({ run, label, ink }) => ({
       key: run,
       label,

@@ -20,7 +20,7 @@ for (const lesson of lessonList) {
     page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
     await page.goto(`/#lessons/${lesson.id}`);
     const right = lesson.predict.choices.find(({ id }) => id === lesson.predict.right)!;
-    await expect(page.getByRole('group')).toBeVisible();
+    await expect(page.getByRole('radio').first()).toBeVisible();
     await toTheEnd(page, right.text.slice(0, 12));
 
     const { path, range, title = quantityAt(path).title } = lesson.control;
@@ -78,11 +78,38 @@ test('an unknown lesson says so and shows those there are', async ({ page }) => 
   await expect(page.getByRole('listitem')).toHaveCount(lessonList.length);
 });
 
+test('a guess is drawn before the answer, stays beside it, and the class sees it large', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.goto(`/#lessons/${lessonList[0]!.id}`);
+  const plot = page.locator('.strip .plot').first();
+  const { x, y, width, height } = (await plot.boundingBox())!;
+  await page.mouse.move(x + 60, y + height / 2);
+  await page.mouse.down();
+  await page.mouse.move(x + width / 2, y + height / 3, { steps: 8 });
+  await page.mouse.move(x + width - 90, y + height / 3, { steps: 8 });
+  await page.mouse.up();
+  await expect(plot).toHaveAccessibleName(/your guess goes from 8\.50 to 9\.\d\d/);
+  await toTheEnd(page, 'Lower');
+  await expect(
+    page.getByText(/Your line ends at 9\.\d\d dKH; the tank at 6\.30 dKH/),
+  ).toBeVisible();
+  await expect(plot).toHaveAccessibleName(/at first goes from .*/);
+  await page.getByRole('button', { name: 'Projector' }).click();
+  await expect(page.getByRole('navigation')).toBeHidden();
+  expect((await plot.boundingBox())!.height).toBeGreaterThan(400);
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('navigation')).toBeVisible();
+});
+
 test('the printed sheet holds a page for the class and one for the teacher', async ({ page }) => {
   await page.goto(`/#lessons/${lessonList[0]!.id}`);
-  await expect(page.getByRole('group')).toBeVisible();
+  await expect(page.getByRole('radio').first()).toBeVisible();
   await page.emulateMedia({ media: 'print' });
   await expect(page.getByText('For the teacher')).toBeVisible();
+  await expect(page.getByRole('img', { name: /address of this lesson/ })).toBeVisible();
+  await expect(page.locator('.sheet .kind').first()).toContainText(page.url());
   await expect(page.getByRole('button', { name: 'Show what happens' })).toBeHidden();
   const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
@@ -103,10 +130,22 @@ for (const { width, colorScheme } of looks) {
     await clean();
     for (const { id, predict } of lessonList) {
       await page.goto(`/#lessons/${id}`);
-      await expect(page.getByRole('group')).toBeVisible();
+      await expect(page.getByRole('radio').first()).toBeVisible();
       const right = predict.choices.find((choice) => choice.id === predict.right)!;
       await toTheEnd(page, right.text.slice(0, 12));
       await clean();
+      // Whatever is moved, the picture it moves is in sight.
+      await page.locator('.control input[type=range]').focus();
+      const boxes = [
+        page.locator('.control input[type=range]'),
+        page.locator('.strip .plot').first(),
+      ];
+      const [lever, chart] = await Promise.all(boxes.map((one) => one.boundingBox()));
+      for (const box of [lever!, chart!]) {
+        expect(box.y, id).toBeGreaterThanOrEqual(0);
+        expect(box.y + box.height, id).toBeLessThanOrEqual(900);
+      }
+      if (width < 860) expect(lever!.y, id).toBeGreaterThan(chart!.y + chart!.height);
     }
   });
 }
@@ -115,7 +154,7 @@ test('at 200 % text a lesson stays inside the screen', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 800 });
   await page.goto(`/#lessons/${lessonList[4]!.id}`);
   await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
-  await expect(page.getByRole('group')).toBeVisible();
+  await expect(page.getByRole('radio').first()).toBeVisible();
   await toTheEnd(page, 'pH peaks lower');
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(wide).toBeLessThanOrEqual(390);
