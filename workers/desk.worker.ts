@@ -1,0 +1,34 @@
+import { Desk } from './desk/desk';
+import type { FromWorker, ToWorker } from './desk/messages';
+import { questionNamed } from './desk/questions';
+
+export type { Answer } from './desk/answer';
+export type { Ensemble } from './desk/drillQuestions';
+export type { Offered, TurnTold } from './desk/logQuestions';
+export type { FromWorker, ToWorker } from './desk/messages';
+export type { AskedOf, GivenBy, ToldBy } from './desk/question';
+export type { QuestionName, Questions } from './desk/questions';
+export type { TrialOutcome } from './desk/runTrial';
+export type { LogAnswer } from './studies/answerLog';
+export type { Design } from './studies/drill/design';
+export type { Lever } from './studies/drill/dump';
+export type { EnsembleSummary } from './studies/drill/ensembleSummary';
+export type { Layer } from './studies/drill/layers';
+export type { MemberResult } from './studies/drill/memberResult';
+export type { ResponseChoices } from './studies/drill/responsePlans';
+export type { ResponseResult } from './studies/drill/responses';
+export type { RanUntil } from './studies/fit/turnedAt';
+export type { Correction } from './studies/plan/correct';
+export type { Nearest } from './studies/plan/nearest';
+export type { Offer } from './studies/plan/offers';
+export type { GasSolution } from './studies/solveGas';
+export type { Reached } from './studies/turn/reaches';
+export type { NearestTurn, Turned } from './studies/turn/turned';
+export type { Effect } from './studies/whatDidIt';
+
+const desk = new Desk(questionNamed, {
+  postMessage: (message: FromWorker, transfer) => postMessage(message, { transfer }),
+});
+addEventListener('message', ({ data }: MessageEvent<ToWorker>) => desk.take(data));
+// Trap: what arrives while a dictionary is being fetched is lost, so the page waits for this.
+postMessage({ kind: 'listening' } satisfies FromWorker);
