@@ -29,9 +29,9 @@ const laws = {
     if (from.startsWith('src/cli/')) return;
     if (to.startsWith('src/cli/')) return 'src/cli/ runs in Node: no page may import from it.';
     if (to.startsWith('workers/')) {
-      if (!from.startsWith('src/client/')) return 'Only src/client/ may reach workers/.';
+      if (!from.startsWith('src/ask/')) return 'Only src/ask/ may reach workers/.';
       if (door.test(to) && manner !== 'value') return;
-      return 'src/client/ reaches workers only by `import type` from, or `new URL` of, workers/*.worker.ts.';
+      return 'src/ask/ reaches workers only by `import type` from, or `new URL` of, workers/*.worker.ts.';
     }
     if (name?.startsWith('node:')) return 'src/ runs in the browser: it may not import from Node.';
     if (name || /^(src|shared|scenarios)\//.test(to)) return;

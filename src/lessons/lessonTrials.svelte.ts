@@ -1,7 +1,7 @@
 import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import { valueAt } from '../../shared/scenario/change';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { TrialClient } from '../client/trialClient';
+import type { Asking } from '../ask/asking';
 import type { PlanOnBench } from '../state/plans';
 import { runNames, type Lesson, type LessonRun, type LessonRuns, type RunName } from './lesson';
 import { plansOf } from './runsOf';
@@ -14,11 +14,11 @@ export class LessonTrials {
   trouble = $state('');
 
   constructor(
-    private readonly client: TrialClient,
+    private readonly client: Asking,
     private readonly lesson: Lesson,
   ) {
     this.plans = plansOf(lesson, valueAt(lesson.scenario, lesson.control.path));
-    for (const name of runNames) this.run(name);
+    for (const name of runNames) void this.run(name);
   }
 
   /** The plan with the control where it stands. */
@@ -34,13 +34,13 @@ export class LessonTrials {
   set(path: FieldPath, value: unknown): void {
     if (pathText(path) !== pathText(this.lesson.control.path)) return;
     this.plans = plansOf(this.lesson, value);
-    this.run('now');
+    void this.run('now');
   }
 
   settle(): void {}
 
   leave(): void {
-    for (const name of runNames) this.client.drop(this.key(name));
+    for (const name of runNames) this.client.cancel(this.key(name));
   }
 
   /** Keys of their own: the next lesson asks before this one has left. */
@@ -48,15 +48,13 @@ export class LessonTrials {
     return `lesson ${this.lesson.id} ${name}`;
   }
 
-  private run(name: RunName): void {
+  private async run(name: RunName): Promise<void> {
     const scenario = this.plans[name];
-    this.client.request(this.key(name), scenario, {
-      done: (outcome) => {
-        this.done = { ...this.done, [name]: { scenario, outcome } };
-        this.trouble = '';
-      },
-      failed: (message) => (this.trouble = message),
-      progress: () => {},
-    });
+    const answer = await this.client.ask('trial', scenario, { key: this.key(name) });
+    if (answer.kind === 'done') {
+      this.done = { ...this.done, [name]: { scenario, outcome: answer.value } };
+      this.trouble = '';
+    }
+    if (answer.kind === 'failed') this.trouble = answer.failure.message;
   }
 }

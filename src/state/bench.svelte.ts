@@ -1,8 +1,8 @@
 import { say } from '../../shared/words/bench';
 import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { Effect, GasSolution } from '../client/outcome';
-import { TrialClient } from '../client/trialClient';
+import type { Effect, GasSolution } from '../ask/outcome';
+import { Asking } from '../ask/asking';
 import { withValue } from '../../shared/scenario/change';
 import { differences } from '../../shared/scenario/change';
 import { History } from './history';
@@ -48,7 +48,7 @@ export class Bench {
   /** Opened while the bench was full. */
   waiting: Waiting | undefined = $state.raw();
   private history = new History<BenchPlans>();
-  readonly client = new TrialClient();
+  readonly client = new Asking();
   private readonly trials = new Trials(this.client);
   private readonly example: Scenario;
 
@@ -222,9 +222,9 @@ export class Bench {
 
   /** Works out kLa and photosynthesis from the readings in the selected plan, and takes them. */
   async solveGas(): Promise<GasSolution | string> {
-    const answer = await this.client.solveGas(this.selected.scenario);
+    const answer = await this.client.ask('solveGas', this.selected.scenario);
     if (answer.kind === 'failed') return answer.failure.message;
-    if (answer.kind === 'superseded') return say.anotherQuestion;
+    if (answer.kind !== 'done') return say.anotherQuestion;
     this.setSeveral([
       [['gas', 'kLaPerH'], answer.value.kLaPerH],
       [['photosynthesis', 'grossMmolPerLPerDay'], answer.value.grossMmolPerLPerDay],
@@ -234,7 +234,7 @@ export class Bench {
 
   /** Which single change from the other plan to the selected one moved the outcome most. */
   async whatDidIt(from: Scenario): Promise<readonly Effect[] | string> {
-    const answer = await this.client.whatDidIt(from, this.selected.scenario);
+    const answer = await this.client.ask('whatDidIt', { from, to: this.selected.scenario });
     if (answer.kind === 'done') return answer.value;
     return answer.kind === 'failed' ? answer.failure.message : say.anotherQuestion;
   }

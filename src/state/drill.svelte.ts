@@ -6,14 +6,13 @@ import { newFault } from '../../shared/scenario/newFault';
 import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
-import { DrillClient } from '../client/drillClient';
+import type { Asking } from '../ask/asking';
 import type { Bench } from './bench.svelte';
 import { recall, remember } from './drillMemory';
 import type { PlanOnBench } from './plans';
 
 /** A rehearsed failure of one of the bench's plans: what breaks, and what came of it. */
 export class Drill {
-  readonly client = new DrillClient();
   private kept: Pick<Scenario, 'faults' | 'days'> = $state.raw({
     faults: [newFault('topOffOn')],
     days: 4,
@@ -31,7 +30,10 @@ export class Drill {
   readonly walks = 0;
   cursorH = $state(0);
 
-  constructor(private readonly bench: Bench) {
+  constructor(
+    private readonly bench: Bench,
+    private readonly client: Asking,
+  ) {
     this.planId = bench.selected.id;
     this.kept = recall(bench.selected.scenario) ?? this.kept;
   }
@@ -76,15 +78,12 @@ export class Drill {
 
   /** Runs the drill as it is set now; a newer one wins. */
   async run(scenario: Scenario): Promise<void> {
-    const answer = await this.client.ask('drill', (desk, job) =>
-      desk.drill('drill', job, scenario),
-    );
+    const answer = await this.client.ask('drill', scenario);
     if (answer.kind === 'done') {
       this.done = { scenario, outcome: answer.value.outcome, answer: answer.value };
     }
-    if (answer.kind !== 'superseded') {
-      this.trouble = answer.kind === 'failed' ? answer.failure.message : '';
-    }
+    if (answer.kind === 'done') this.trouble = '';
+    if (answer.kind === 'failed') this.trouble = answer.failure.message;
   }
 
   private keep({ faults, days }: Pick<Scenario, 'faults' | 'days'>): void {

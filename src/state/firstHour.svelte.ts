@@ -1,7 +1,7 @@
 import { usualHandAir, type HandAir } from '../../shared/faults/handAir';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { FirstHourBought } from '../../shared/verdict/bought';
-import type { DrillClient } from '../client/drillClient';
+import type { Asking } from '../ask/asking';
 
 /** What each act of a first hour buys, asked after the drill itself. */
 export class FirstHourWorth {
@@ -10,7 +10,7 @@ export class FirstHourWorth {
     | { readonly of: string; readonly handAir: HandAir; readonly bought: FirstHourBought }
     | undefined = $state.raw();
 
-  constructor(private readonly client: DrillClient) {}
+  constructor(private readonly client: Asking) {}
 
   /** The answer, if it belongs to this drill. */
   of(scenario: Scenario): FirstHourBought | undefined {
@@ -25,9 +25,7 @@ export class FirstHourWorth {
 
   async ask(scenario: Scenario): Promise<void> {
     const { handAir } = this;
-    const answer = await this.client.ask('acts buy', (desk, job) =>
-      desk.actsBuy('acts buy', job, scenario, handAir),
-    );
+    const answer = await this.client.ask('actsBuy', { scenario, handAir });
     if (answer.kind !== 'done') return;
     this.answered = { of: JSON.stringify(scenario), handAir, bought: answer.value };
   }

@@ -1,8 +1,9 @@
 import { valueAt } from '../../shared/scenario/change';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Spreads } from '../../shared/verdict/spreads';
-import type { DrillClient } from '../client/drillClient';
-import type { Design, Layer, Lever } from '../client/outcome';
+import type { Asking } from '../ask/asking';
+import { share } from '../ask/share';
+import type { Answer, Design, Layer, Lever } from '../ask/outcome';
 import { levers, type DumpMapResult } from './levers';
 
 /** Tanks that a search asks at every value, and those that a cell of the map asks. */
@@ -26,7 +27,7 @@ export class HowBig {
   mapProgress: number | undefined = $state();
   trouble = $state('');
 
-  constructor(private readonly client: DrillClient) {}
+  constructor(private readonly client: Asking) {}
 
   toggle(line: string): void {
     const rest = this.lines.filter((one) => one !== line);
@@ -37,19 +38,21 @@ export class HowBig {
     const { client, lever, lines } = this;
     this.trouble = '';
     this.progress = 0;
-    const hour = await client.ask('worst hour', (desk) => desk.worstHour(scenario, lines));
+    const hour = await client.ask('worstHour', { scenario, lines });
     if (hour.kind !== 'done') return this.fail(hour);
     this.hour = hour.value;
     const question = {
       ...{ scenario, lever, lines, spreads, share: SHARE, members: MEMBERS, seed: 1 },
       hour: hour.value,
     };
-    const design = await client.design(question, (share) => (this.progress = share));
+    const design = await client.ask('design', question, {
+      tell: (done) => (this.progress = done),
+    });
     if (design.kind !== 'done') return this.fail(design);
     this.progress = undefined;
     this.design = design.value;
     this.asked = { scenario, lever };
-    const layers = await client.ask('layers', (desk) => desk.layers(scenario, hour.value));
+    const layers = await client.ask('layers', { scenario, hour: hour.value });
     if (layers.kind === 'done') this.layers = layers.value;
     await this.draw(scenario, spreads, hour.value);
   }
@@ -67,18 +70,15 @@ export class HowBig {
       ...{ share: SHARE, members: MAP_MEMBERS, seed: 1 },
     };
     this.mapProgress = 0;
-    const answer = await this.client.share(
-      'map',
-      STRENGTHS.length,
-      (desk, job, row) => desk.mapRow('map', job, question, row),
-      (rows) => (this.mapProgress = rows.filter(Boolean).length / STRENGTHS.length),
-    );
+    const rows = STRENGTHS.map((_, row) => ({ question, row }));
+    const onSome = (some: readonly unknown[]) => (this.mapProgress = some.length / rows.length);
+    const answer = await share(this.client, 'mapRow', rows, { onSome });
     this.mapProgress = undefined;
     if (answer.kind !== 'done') return;
     this.map = { scenario, reservoirsL, strengthsGPerL: STRENGTHS, ph: answer.value };
   }
 
-  private fail(answer: { kind: 'superseded' } | { kind: 'failed'; failure: { message: string } }) {
+  private fail(answer: Exclude<Answer<unknown>, { kind: 'done' }>) {
     this.progress = undefined;
     if (answer.kind === 'failed') this.trouble = answer.failure.message;
   }

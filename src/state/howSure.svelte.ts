@@ -1,8 +1,11 @@
 import type { Scenario } from '../../shared/scenario/schema';
 import { usualSpreads, type SpreadId, type Spreads } from '../../shared/verdict/spreads';
-import type { DrillClient } from '../client/drillClient';
-import type { EnsembleSummary } from '../client/outcome';
+import type { Asking } from '../ask/asking';
+import { share } from '../ask/share';
+import type { EnsembleSummary, MemberResult } from '../ask/outcome';
 
+/** Members that one worker takes at a time: short enough to show progress. */
+const PART = 8;
 /** Partial results are summed up this often, ms. */
 const SUM_UP_EVERY_MS = 600;
 
@@ -18,7 +21,7 @@ export class HowSure {
   trouble = $state('');
   tookMs = $state(0);
 
-  constructor(private readonly client: DrillClient) {}
+  constructor(private readonly client: Asking) {}
 
   setSpread(id: SpreadId, value: number): void {
     this.spreads = { ...this.spreads, [id]: value };
@@ -30,38 +33,46 @@ export class HowSure {
     this.progress = 0;
     let summedUpMs = performance.now();
     let summingUp = Promise.resolve();
-    const sumUp = async (some: Parameters<Parameters<DrillClient['ensemble']>[1]>[0]) => {
-      const answer = await client.ask('summary', (desk) => desk.summary(some));
+    const sumUp = async (some: readonly MemberResult[]) => {
+      const answer = await client.ask('summary', some);
       if (answer.kind !== 'done') return;
       this.summary = answer.value;
       this.scenario = scenario;
     };
-    const answer = await client.ensemble({ scenario, spreads, seed, members }, (some) => {
+    const parts = Array.from({ length: Math.ceil(members / PART) }, (_, i) => ({
+      ...{ scenario, spreads, seed },
+      ...{ from: i * PART, to: Math.min(members, (i + 1) * PART) },
+    }));
+    const onSome = (parted: readonly MemberResult[][]) => {
+      const some = parted.flat();
       this.progress = some.length / members;
       if (performance.now() - summedUpMs < SUM_UP_EVERY_MS) return;
       summedUpMs = performance.now();
       summingUp = sumUp(some);
-    });
+    };
+    const answer = await share(client, 'members', parts, { onSome });
     await summingUp;
-    if (answer.kind === 'superseded') return;
+    if (answer.kind === 'superseded' || answer.kind === 'cancelled') return;
     this.progress = undefined;
     if (answer.kind === 'failed') {
       this.trouble = answer.failure.message;
       return;
     }
     this.tookMs = answer.tookMs;
-    await sumUp(answer.value);
+    await sumUp(answer.value.flat());
   }
 
   /** The tank at 95 %, as a plan of its own. */
   async highTank(): Promise<Scenario | undefined> {
     const { scenario, summary, spreads, seed, client } = this;
     if (!scenario || !summary) return undefined;
-    return client.member({ scenario, spreads, seed, from: 0, to: 0 }, summary.highMember);
+    const asked = { scenario, spreads, seed, index: summary.highMember };
+    const answer = await client.ask('member', asked);
+    return answer.kind === 'done' ? answer.value : undefined;
   }
 
-  async cancel(): Promise<void> {
+  cancel(): void {
     this.progress = undefined;
-    await this.client.cancel('ensemble');
+    this.client.cancel('members');
   }
 }

@@ -1,7 +1,7 @@
 import { say } from '../../shared/words/drills';
 import type { FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { Lever } from '../client/outcome';
+import type { Lever } from '../ask/outcome';
 
 /** What may be asked backwards, in the keeper's words. */
 export const levers: Readonly<

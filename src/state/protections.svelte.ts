@@ -1,7 +1,7 @@
 import type { HandAir } from '../../shared/faults/handAir';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Protections } from '../../shared/verdict/bought';
-import type { DrillClient } from '../client/drillClient';
+import type { Asking } from '../ask/asking';
 
 /** What would keep a failure from doing harm, each protection on its own. */
 export class WhatKeeps {
@@ -11,18 +11,16 @@ export class WhatKeeps {
   busy = $state(false);
   trouble = $state('');
 
-  constructor(private readonly client: DrillClient) {}
+  constructor(private readonly client: Asking) {}
 
   async ask(scenario: Scenario, handAir: HandAir): Promise<void> {
     this.busy = true;
     this.trouble = '';
-    const answer = await this.client.ask('protections', (desk, job) =>
-      desk.protections('protections', job, scenario, handAir),
-    );
+    const answer = await this.client.ask('protections', { scenario, handAir });
     if (answer.kind === 'superseded') return;
     this.busy = false;
     if (answer.kind === 'failed') this.trouble = answer.failure.message;
-    else {
+    if (answer.kind === 'done') {
       this.answer = answer.value;
       this.scenario = scenario;
     }

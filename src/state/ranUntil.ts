@@ -1,4 +1,4 @@
-import type { RanUntil } from '../client/outcome';
+import type { RanUntil } from '../ask/outcome';
 import type { BenchPlans } from './plans';
 
 /**

@@ -1,7 +1,7 @@
 import type { Scenario } from '../../shared/scenario/schema';
 import { verdictOf, type Verdict } from '../../shared/verdict/verdict';
-import type { TrialOutcome } from '../client/outcome';
-import { TrialClient } from '../client/trialClient';
+import type { TrialOutcome } from '../ask/outcome';
+import type { Asking } from '../ask/asking';
 import type { DisplayUnits } from '../../shared/units/display';
 import type { PlanOnBench } from './plans';
 import { preferences } from './preferences.svelte';
@@ -43,15 +43,12 @@ const untried: Trial = { result: undefined, trouble: undefined, progress: undefi
 
 /** The trials of the plans on the bench, run in workers and replaced whole as they come back. */
 export class Trials {
-  private readonly client: TrialClient;
   private byPlan: Readonly<Record<string, Trial>> = $state.raw({});
   private plans: readonly PlanOnBench[] = [];
   /** The scenario that was last sent to the workers under each plan's name. */
   private readonly asked: Record<string, Scenario | undefined> = {};
 
-  constructor(client: TrialClient) {
-    this.client = client;
-  }
+  constructor(private readonly client: Asking) {}
 
   of(id: string): Trial {
     return this.byPlan[id] ?? untried;
@@ -61,7 +58,7 @@ export class Trials {
   follow(now: readonly PlanOnBench[]): void {
     for (const { id } of this.plans) {
       if (now.some((plan) => plan.id === id)) continue;
-      this.client.drop(id);
+      this.client.cancel(id);
       delete this.asked[id];
       this.byPlan = Object.fromEntries(Object.entries(this.byPlan).filter(([key]) => key !== id));
     }
@@ -79,14 +76,14 @@ export class Trials {
     const same = this.plans.filter((plan) => plan.scenario === scenario);
     const twin = same.find((plan) => this.isAnswered(plan));
     if (!twin && !same.some((plan) => this.asked[plan.id] === scenario)) {
-      this.run(id, scenario);
+      void this.run(id, scenario);
       return;
     }
-    if (this.asked[id] !== scenario) this.client.drop(id);
+    if (this.asked[id] !== scenario) this.client.cancel(id);
     if (twin) this.put(id, this.of(twin.id));
   }
 
-  private run(id: string, scenario: Scenario): void {
+  private async run(id: string, scenario: Scenario): Promise<void> {
     const resultOf = (outcome: TrialOutcome) => judged(scenario, outcome);
     // An answer that its own plan has outrun is shown there until the next: a drag lives on it.
     const tell = (trial: (last: Result | undefined) => Trial) => {
@@ -95,18 +92,21 @@ export class Trials {
           this.put(plan.id, trial(this.of(plan.id).result));
     };
     this.asked[id] = scenario;
-    this.client.request(id, scenario, {
-      done: (outcome) => {
-        const result = resultOf(outcome);
-        tell(() => ({ ...untried, result, answers: scenario }));
-      },
-      progress: ({ hours, of, partial }) => {
+    const answer = await this.client.ask('trial', scenario, {
+      key: id,
+      tell: ({ hours, of, partial }) => {
         const some = partial && resultOf(partial);
         tell((last) => ({ result: some ?? last, trouble: undefined, progress: hours / of }));
       },
-      failed: (trouble) =>
-        tell((result) => ({ result, trouble, progress: undefined, answers: scenario })),
     });
+    if (answer.kind === 'done') {
+      const result = resultOf(answer.value);
+      tell(() => ({ ...untried, result, answers: scenario }));
+    }
+    if (answer.kind === 'failed') {
+      const trouble = answer.failure.message;
+      tell((result) => ({ result, trouble, progress: undefined, answers: scenario }));
+    }
   }
 
   private put(id: string, trial: Trial): void {

@@ -1,6 +1,6 @@
 import type { Scenario } from '../../shared/scenario/schema';
-import type { DrillClient } from '../client/drillClient';
-import type { ResponseChoices, ResponseResult } from '../client/outcome';
+import type { Asking } from '../ask/asking';
+import type { ResponseChoices, ResponseResult } from '../ask/outcome';
 
 /** What to do once it is noticed: every response against the same failure. */
 export class WhatThen {
@@ -12,7 +12,7 @@ export class WhatThen {
   busy = $state(false);
   trouble = $state('');
 
-  constructor(private readonly client: DrillClient) {}
+  constructor(private readonly client: Asking) {}
 
   choose(changes: Partial<ResponseChoices>): void {
     this.choices = { ...this.choices, ...changes };
@@ -22,13 +22,11 @@ export class WhatThen {
     this.busy = true;
     this.trouble = '';
     const { choices } = this;
-    const answer = await this.client.ask('responses', (desk, job) =>
-      desk.responses('responses', job, scenario, choices),
-    );
+    const answer = await this.client.ask('responses', { scenario, choices });
     if (answer.kind === 'superseded') return;
     this.busy = false;
     if (answer.kind === 'failed') this.trouble = answer.failure.message;
-    else {
+    if (answer.kind === 'done') {
       this.results = answer.value;
       this.scenario = scenario;
     }

@@ -12,7 +12,7 @@ import {
   sampledOptions,
 } from 'paper-reef/workers/studies';
 import { describe, expect, it, vi } from 'vitest';
-import { LogDesk } from '../../workers/logDesk';
+import * as asked from '../../workers/desk/logQuestions';
 
 describe('the doors that others build on', () => {
   it('are what package.json says: every one a file, with its types', () => {
@@ -94,13 +94,13 @@ describe('a log answered through the doors alone', () => {
   const correction = correctBefore(question, found[0]!.scenario);
 
   it('says of an untouched plan and six readings what the page says', async () => {
-    const desk = new LogDesk();
-    const page = await desk.answer(plan, readings, 0.1);
-    expect(page).toMatchObject({ kind: 'done', value: answer });
-    const plans = await desk.plans(plan, readings, answer, { targetDkh: 8.5 });
-    expect(plans).toMatchObject({ kind: 'done', value: { question, offers: found } });
-    const first = await desk.correct(question, found[0]!.scenario, 'sodiumBicarbonate');
-    expect(first).toMatchObject({ kind: 'done', value: correction });
+    const log = readings;
+    expect(await asked.answer({ plan, log, withinDkhPerDay: 0.1 })).toMatchObject(answer);
+    const plans = await asked.plans({ plan, log, known: answer, wanted: { targetDkh: 8.5 } });
+    expect(plans).toMatchObject({ question, offers: found });
+    const { scenario } = found[0]!;
+    const first = { question, plan: scenario, additive: 'sodiumBicarbonate' } as const;
+    expect(await asked.correct(first)).toMatchObject(correction);
   });
 
   it('says what the readings say: a fall of 0.18 dKH a day, by hand', () => {

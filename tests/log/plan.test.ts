@@ -11,7 +11,7 @@ import { lineOf } from '../../shared/verdict/lineResult';
 import { correctionSentence } from '../../src/parts/log/correctionWords';
 import { run } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
-import { LogDesk } from '../../workers/logDesk';
+import { plans } from '../../workers/desk/logQuestions';
 import { threePlans } from '../../workers/studies/plan/threePlans';
 import { withUse } from '../../workers/studies/plan/useEnds';
 import { patience, runsOf } from '../laws/size';
@@ -80,9 +80,9 @@ describe('plans', () => {
     });
     const season = { ...plan, evaporation: { ...plan.evaporation, factor: '1 + 0.2 * sin(day)' } };
     const readings = [{ at: '2026-11-26T13:00', alkalinityDkh: 7.9 }];
-    const asked = await new LogDesk().plans(season, readings, undefined, { targetDkh: 8.5 });
-    if (asked.kind !== 'done') throw new Error(JSON.stringify(asked));
-    expect(asked.value.offers.some(({ offered }) => offered)).toBe(true);
+    const wanted = { targetDkh: 8.5 };
+    const { offers } = await plans({ plan: season, log: readings, known: undefined, wanted });
+    expect(offers.some(({ offered }) => offered)).toBe(true);
   });
 
   it('are valid plans at the ends of what may be typed', () => {

@@ -14,14 +14,6 @@ import { TankShelf } from '../../src/state/tankShelf.svelte';
 import { patience, runsOf } from '../laws/size';
 import { freshBrowser } from './browser';
 
-// Trials run in workers, which Node has not; what they give does not matter here.
-vi.mock('../../src/client/trialClient', () => ({
-  TrialClient: class {
-    request() {}
-    drop() {}
-  },
-}));
-
 /**
  * Law 10 of what is said to a keeper: nothing of theirs is overwritten by trying. Whatever is
  * opened, dragged, taken, removed or undone, what the real tank runs by changes only by the three

@@ -5,14 +5,6 @@ import { loadTanks } from '../../src/state/store';
 import { TankShelf } from '../../src/state/tankShelf.svelte';
 import { freshBrowser } from './browser';
 
-// Trials run in workers, which Node has not; what they give does not matter here.
-vi.mock('../../src/client/trialClient', () => ({
-  TrialClient: class {
-    request() {}
-    drop() {}
-  },
-}));
-
 /** A window: its bench and its shelf, over the one database and the one channel of this process. */
 async function open() {
   const bench = new Bench(example);

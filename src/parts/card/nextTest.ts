@@ -1,5 +1,5 @@
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
-import type { LogAnswer } from '../../client/outcome';
+import type { LogAnswer } from '../../ask/outcome';
 
 const WEEK_DAYS = 7;
 

@@ -8,7 +8,7 @@ import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lineTexts } from '../../../shared/verdict/lineTexts';
 import { wordFor } from '../../../shared/scenario/words';
-import type { LogAnswer } from '../../client/outcome';
+import type { LogAnswer } from '../../ask/outcome';
 
 const WEEK_H = 168;
 

@@ -3,7 +3,7 @@ import { wordFor } from '../../../shared/scenario/words';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
-import type { Correction, Offered } from '../../client/outcome';
+import type { Correction, Offered } from '../../ask/outcome';
 
 const told = say.correction;
 /** Nearer than a test can tell, dKH. */

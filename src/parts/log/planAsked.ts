@@ -1,7 +1,7 @@
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
-import type { LogAnswer } from '../../client/outcome';
-import type { LogClient } from '../../client/logClient';
+import type { LogAnswer } from '../../ask/outcome';
+import type { Asking } from '../../ask/asking';
 import type { Bench } from '../../state/bench.svelte';
 import type { TestLog } from '../../state/testLog.svelte';
 
@@ -13,7 +13,7 @@ export interface PlanProps {
   readonly readings: readonly Reading[];
   readonly plan: Scenario;
   readonly answer: LogAnswer | undefined;
-  readonly client: LogClient;
+  readonly client: Asking;
   /** Whether the log is being read: a plan from half of it would mislead. */
   readonly reading: boolean;
 }
@@ -22,5 +22,6 @@ export interface PlanProps {
 export function planAsked({ log, plan, readings, answer }: PlanProps) {
   const { targetDkh, scoopG, pumpMlPerMin } = log.now;
   const known = answer && { now: answer.now, useNow: answer.useNow };
-  return [plan, readings, known, { targetDkh, kit: { scoopG, pumpMlPerMin } }] as const;
+  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
+  return { plan, log: readings, known, wanted };
 }

@@ -2,7 +2,7 @@ import { lineTexts } from '../../../shared/verdict/lineTexts';
 import { dayOf } from '../../../shared/verdict/measures';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
-import type { Nearest, Offer } from '../../client/outcome';
+import type { Nearest, Offer } from '../../ask/outcome';
 
 const { offer: told } = say;
 

@@ -5,7 +5,7 @@ import { dayOf } from '../../../shared/verdict/measures';
 import { wordFor } from '../../../shared/scenario/words';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
-import type { LogAnswer, NearestTurn, Turned, TurnTold } from '../../client/outcome';
+import type { LogAnswer, NearestTurn, Turned, TurnTold } from '../../ask/outcome';
 
 /** What is known beside the turn itself. */
 export interface Around {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { breathedMmolPerLPerDay } from '../../../shared/processes/unseenRespiration';
 import { usualSpreads } from '../../../shared/verdict/spreads';
-import { DrillDesk } from '../../../workers/drillDesk';
+import { members } from '../../../workers/desk/drillQuestions';
+import { letMessagesIn } from '../../../workers/desk/letMessagesIn';
 import { usualOptions } from '../../../workers/engine/simulation';
 import { drawsOf, memberOf } from '../../../workers/studies/drill/member';
 import { runDrill } from '../../../workers/studies/drill/drillRun';
@@ -17,20 +18,17 @@ import { scenarioFromFile } from '../scenarioFiles';
 const scenario = { ...scenarioFromFile('drill-stuck-pump.json'), days: 2 };
 const question = { scenario, spreads: usualSpreads, seed: 7 };
 
-const membersOf = async (desk: DrillDesk, from: number, to: number): Promise<MemberResult[]> => {
-  const answer = await desk.members('ensemble', 1, { ...question, from, to });
-  return answer.kind === 'done' ? answer.value : [];
-};
+const goesOn = () => letMessagesIn().then(() => true);
+const job = { goesOn, tell: () => {} };
+const membersOf = async (from: number, to: number): Promise<MemberResult[]> =>
+  (await members({ ...question, from, to }, job)) ?? [];
 
 describe('an ensemble', () => {
   it(
     'is the same bit for bit whatever the number of workers and their order',
     async () => {
-      const alone = await membersOf(new DrillDesk(), 0, 12);
-      const [late, early] = await Promise.all([
-        membersOf(new DrillDesk(), 6, 12),
-        membersOf(new DrillDesk(), 0, 6),
-      ]);
+      const alone = await membersOf(0, 12);
+      const [late, early] = await Promise.all([membersOf(6, 12), membersOf(0, 6)]);
       expect(alone).toHaveLength(12);
       expect([...early, ...late]).toEqual(alone);
       expect(new Set(alone.map(({ ph }) => ph.join())).size).toBe(12);
@@ -49,17 +47,12 @@ describe('an ensemble', () => {
   );
 
   it(
-    'stops when it is cancelled, and a newer question takes the place of an older',
+    'stops when it is no longer wanted',
     async () => {
-      const desk = new DrillDesk();
-      const long = desk.members('ensemble', 1, { ...question, from: 0, to: 10_000 });
-      await new Promise((resolve) => setTimeout(resolve, 50));
-      desk.cancel('ensemble');
-      expect(await long).toEqual({ kind: 'superseded' });
-      const older = desk.members('ensemble', 2, { ...question, from: 0, to: 10_000 });
-      const newer = desk.members('ensemble', 3, { ...question, from: 0, to: 2 });
-      expect((await older).kind).toBe('superseded');
-      expect((await newer).kind).toBe('done');
+      let asked = 0;
+      const stops = { ...job, goesOn: async () => ++asked < 3 };
+      expect(await members({ ...question, from: 0, to: 10_000 }, stops)).toBeUndefined();
+      expect(asked).toBe(3);
     },
     patience,
   );

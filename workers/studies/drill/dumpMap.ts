@@ -37,6 +37,16 @@ export function peakPh(question: MapQuestion, reservoirL: number, gramsPerL: num
   return quantile(peaks, share)!;
 }
 
-/** One row of the map: every reservoir at one strength. */
-export const mapRow = (question: MapQuestion, row: number): number[] =>
-  question.reservoirsL.map((litres) => peakPh(question, litres, question.strengthsGPerL[row]!));
+/** One row of the map: every reservoir at one strength. `pause` lets messages in between two. */
+export async function mapRow(
+  question: MapQuestion,
+  row: number,
+  pause: () => Promise<boolean>,
+): Promise<number[] | undefined> {
+  const peaks: number[] = [];
+  for (const litres of question.reservoirsL) {
+    peaks.push(peakPh(question, litres, question.strengthsGPerL[row]!));
+    if (!(await pause())) return undefined;
+  }
+  return peaks;
+}

@@ -1,30 +1,31 @@
 import * as Comlink from 'comlink';
-import { TrialDesk } from './trialDesk';
+import { Desk } from './desk/desk';
+import { questionNamed } from './desk/questions';
 
-/** The door to the engine: all it does is done at the desk behind it. */
-export type TrialDoor = TrialDesk;
-export type { Answer } from './answer';
-export type { DrillDesk, Members } from './drillDesk';
-export type { Design, DesignQuestion } from './studies/drill/design';
+export type { Answer } from './desk/answer';
+export type { Ensemble } from './desk/drillQuestions';
+export type { Offered, TurnTold } from './desk/logQuestions';
+export type { Desk } from './desk/desk';
+export type { AskedOf, GivenBy, ToldBy } from './desk/question';
+export type { QuestionName, Questions } from './desk/questions';
+export type { TrialOutcome } from './desk/runTrial';
+export type { LogAnswer } from './studies/answerLog';
+export type { Design } from './studies/drill/design';
 export type { Lever } from './studies/drill/dump';
-export type { MapQuestion } from './studies/drill/dumpMap';
 export type { EnsembleSummary } from './studies/drill/ensembleSummary';
 export type { Layer } from './studies/drill/layers';
 export type { MemberResult } from './studies/drill/memberResult';
-export type { ResponseResult } from './studies/drill/responses';
 export type { ResponseChoices } from './studies/drill/responsePlans';
-export type { Progress, TrialOutcome } from './trialDesk';
-export type { LogDesk, Offered, TurnTold } from './logDesk';
-export type { LogAnswer } from './studies/answerLog';
+export type { ResponseResult } from './studies/drill/responses';
 export type { RanUntil } from './studies/fit/turnedAt';
 export type { Correction } from './studies/plan/correct';
 export type { Nearest } from './studies/plan/nearest';
 export type { Offer } from './studies/plan/offers';
+export type { GasSolution } from './studies/solveGas';
 export type { Reached } from './studies/turn/reaches';
 export type { NearestTurn, Turned } from './studies/turn/turned';
-export type { GasSolution } from './studies/solveGas';
 export type { Effect } from './studies/whatDidIt';
 
-Comlink.expose(new TrialDesk());
+Comlink.expose(new Desk(questionNamed));
 // Trap: what arrives while a dictionary is being fetched is lost, so the page waits for this.
 postMessage('listening');

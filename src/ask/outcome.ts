@@ -1,0 +1,1 @@
+export type * from '../../workers/desk.worker';

@@ -1,0 +1,103 @@
+import { extent } from 'd3-array';
+import { hoursOf } from '../../shared/log/localTime';
+import type { Reading } from '../../shared/log/reading';
+import type { Carbonate } from '../../shared/recipe/twoPart';
+import type { Scenario } from '../../shared/scenario/schema';
+import { sampledOptions } from '../engine/sampledOptions';
+import { answerLog, FORECAST_DAYS, type LogAnswer } from '../studies/answerLog';
+import { tooLittle } from '../studies/fit/tooLittle';
+import type { RanUntil } from '../studies/fit/turnedAt';
+import type { Correction } from '../studies/plan/correct';
+import { correctBefore } from '../studies/plan/correctBefore';
+import { PLAN_DAYS } from '../studies/plan/holding';
+import { offers as offersFor, type Offer } from '../studies/plan/offers';
+import { planQuestion, type Wanted } from '../studies/plan/planQuestion';
+import type { PlanQuestion } from '../studies/plan/threePlans';
+import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
+import { turn as turnOf } from '../studies/turn/turn';
+import type { Turn } from '../studies/turn/turned';
+
+const LONGEST_CORRECTION_DAYS = 64;
+const LONGEST_TURN_DAYS = 80;
+
+const daysOf = (log: readonly Reading[]) => {
+  const [first, last] = extent(log, ({ at }) => hoursOf(at));
+  return (last! - first!) / 24;
+};
+
+/** Three plans, and what they were made for. */
+export interface Offered {
+  readonly question: PlanQuestion;
+  readonly offers: readonly Offer[];
+}
+
+/** The smallest change of what runs, and what it was sought for. */
+export interface TurnTold {
+  readonly question: PlanQuestion;
+  readonly turn: Turn;
+}
+
+export interface LogAsked {
+  readonly plan: Scenario;
+  readonly log: readonly Reading[];
+  readonly withinDkhPerDay: number;
+  readonly ran?: readonly RanUntil[];
+}
+
+export interface PlanAsked {
+  readonly plan: Scenario;
+  readonly log: readonly Reading[];
+  readonly known: Pick<LogAnswer, 'now' | 'useNow'> | undefined;
+  readonly wanted: Wanted;
+}
+
+/** A plan's question, with the plan's seasons sampled for so many days. */
+async function asked(days: number, { plan, log, known, wanted }: PlanAsked) {
+  const options = await sampledOptions(plan, days);
+  return { question: planQuestion(plan, log, known, wanted, options), options };
+}
+
+/** What the log says of the tank that runs by this plan. */
+export async function answer(asks: LogAsked): Promise<LogAnswer | string> {
+  const { plan, log, withinDkhPerDay, ran = [] } = asks;
+  const reason = tooLittle(log);
+  if (reason !== undefined) return reason;
+  const options = await sampledOptions(plan, daysOf(log) + FORECAST_DAYS + 2);
+  return answerLog(plan, log, withinDkhPerDay, options, ran);
+}
+
+/** Three plans that hold the target, replayed. */
+export async function plans(asks: PlanAsked): Promise<Offered> {
+  const { question, options } = await asked(PLAN_DAYS + 2, asks);
+  return { question, offers: offersFor(question, options) };
+}
+
+/** The smallest change of what runs already. */
+export async function turn(asks: PlanAsked): Promise<TurnTold> {
+  const { question, options } = await asked(LONGEST_TURN_DAYS, asks);
+  return { question, turn: turnOf({ ...question, plan: asks.plan }, options) };
+}
+
+/** When a level is reached as the tank runs now. */
+export async function reaches({
+  question,
+  dkh,
+}: {
+  question: PlanQuestion;
+  dkh: number;
+}): Promise<Reached> {
+  const options = await sampledOptions(question.now, REACHED_DAYS + 2);
+  return reachesLevel(question, dkh, options);
+}
+
+export interface CorrectionAsked {
+  readonly question: PlanQuestion;
+  readonly plan: Scenario;
+  readonly additive: Carbonate;
+}
+
+/** How the water gets to the target first. */
+export async function correct({ question, plan, additive }: CorrectionAsked): Promise<Correction> {
+  const options = await sampledOptions(plan, LONGEST_CORRECTION_DAYS);
+  return correctBefore(question, plan, additive, options);
+}
