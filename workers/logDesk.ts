@@ -8,6 +8,10 @@ import { sampledOptions } from './engine/sampledOptions';
 import { answerLog, FORECAST_DAYS, type LogAnswer } from './studies/answerLog';
 import { tooLittle } from './studies/fit/tooLittle';
 import type { RanUntil } from './studies/fit/turnedAt';
+import { usualHandAir } from '../shared/faults/handAir';
+import { letMessagesIn } from './letMessagesIn';
+import { away, type Away, type AwayQuestion } from './studies/away/away';
+import { nobodyLooks, type NobodyLooks } from './studies/away/unnoticed';
 import type { Correction } from './studies/plan/correct';
 import { correctBefore } from './studies/plan/correctBefore';
 import { PLAN_DAYS } from './studies/plan/holding';
@@ -37,6 +41,16 @@ export interface TurnTold {
   readonly question: PlanQuestion;
   readonly turn: Turn;
 }
+
+/** Days without the keeper, what was asked, and whether the use in it was read from the log. */
+export interface AwayTold {
+  readonly question: AwayQuestion;
+  readonly away: Away;
+  readonly isRead: boolean;
+}
+
+/** How long, how often somebody comes, and what the fit says of level and doubts. */
+export type AwayAsked = Omit<AwayQuestion, 'now' | 'giveOrTakeDkhPerDay'>;
 
 type PlanAsked = [
   plan: Scenario,
@@ -81,6 +95,27 @@ export class LogDesk {
     return answering(async () => {
       const { question, options } = await asked(LONGEST_TURN_DAYS, ...asks);
       return { question, turn: turn({ ...question, plan: asks[0] }, options) };
+    });
+  }
+
+  /** The tank left alone for so many days. */
+  away(absence: AwayAsked, ...asks: PlanAsked): Promise<Answer<AwayTold>> {
+    return answering(async () => {
+      const { question: plan, options } = await asked(absence.days + 3, ...asks);
+      const { now, giveOrTakeDkhPerDay } = plan;
+      const question = { ...absence, now, giveOrTakeDkhPerDay };
+      return { question, away: away(question, options), isRead: asks[2] !== undefined };
+    });
+  }
+
+  /** What may fail meanwhile, with nobody there to notice. */
+  nobodyLooks({ question, away: { provided } }: AwayTold): Promise<Answer<NobodyLooks>> {
+    return answering(async () => {
+      const options = await sampledOptions(question.now, question.days + 3);
+      return nobodyLooks(question, provided.scenario, usualHandAir, options, async () => {
+        await letMessagesIn();
+        return true;
+      });
     });
   }
 

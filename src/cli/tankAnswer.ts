@@ -1,10 +1,12 @@
 import { countedReadings, type Counted } from '../../shared/log/counted';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Answer } from '../../workers/answer';
-import { LogDesk, type Offered, type TurnTold } from '../../workers/logDesk';
+import { LogDesk, type AwayTold, type Offered, type TurnTold } from '../../workers/logDesk';
 import type { LogAnswer } from '../../workers/studies/answerLog';
+import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
+import { awayAsked } from '../state/awayAsked';
 import { ranUntil } from '../state/ranUntil';
 import type { Tank } from '../state/tanks';
 
@@ -20,6 +22,14 @@ export interface TankAnswer {
   readonly chosen: Offer;
   readonly correction: Correction;
   readonly turn: TurnTold;
+  /** Days without the keeper; undefined where none were asked for. */
+  readonly absence: { readonly asked: AwayTold; readonly looks: NobodyLooks } | undefined;
+}
+
+/** Days away and between visits; 0 days away: nobody asks, 0 between visits: nobody comes. */
+export interface Absence {
+  readonly days: number;
+  readonly visitDays: number;
 }
 
 /** The work's outcome; a failure is thrown. */
@@ -30,7 +40,11 @@ async function done<T>(asked: Promise<Answer<T>>): Promise<T> {
 }
 
 /** Asks of a tank what the page asks, in the same order; `now` is a local time. */
-export async function tankAnswer(tank: Tank, now: string): Promise<TankAnswer> {
+export async function tankAnswer(
+  tank: Tank,
+  now: string,
+  { days, visitDays }: Absence = { days: 0, visitDays: 0 },
+): Promise<TankAnswer> {
   const desk = new LogDesk();
   const { log, bench } = tank;
   const plan = bench.plans[0]!.scenario;
@@ -44,9 +58,19 @@ export async function tankAnswer(tank: Tank, now: string): Promise<TankAnswer> {
   const plans = await done(desk.plans(plan, counted.readings, known, wanted));
   const chosen = plans.offers.find(({ offered }) => offered) ?? plans.offers[0]!;
   const { question } = plans;
+  const away =
+    days > 0
+      ? await done(
+          desk.away(
+            awayAsked(days, visitDays, known),
+            ...([plan, counted.readings, known, wanted] as const),
+          ),
+        )
+      : undefined;
   return {
     ...{ tank, plan, counted, answer, plans, chosen },
     correction: await done(desk.correct(question, chosen.scenario, 'sodiumBicarbonate')),
+    absence: away && { asked: away, looks: await done(desk.nobodyLooks(away)) },
     turn: await done(desk.turn(plan, counted.readings, known, wanted)),
   };
 }

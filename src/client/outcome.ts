@@ -1,5 +1,6 @@
 export type {
   Answer,
+  AwayTold,
   Correction,
   Design,
   Effect,
@@ -10,6 +11,7 @@ export type {
   LogAnswer,
   Nearest,
   NearestTurn,
+  NobodyLooks,
   Offer,
   Offered,
   ResponseChoices,
