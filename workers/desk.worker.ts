@@ -4,12 +4,13 @@ import { questionNamed } from './desk/questions';
 
 export type { Answer } from './desk/answer';
 export type { Ensemble } from './desk/drillQuestions';
-export type { Offered, TurnTold } from './desk/logQuestions';
+export type { AwayTold, Offered, TurnTold } from './desk/logQuestions';
 export type { Desk } from './desk/desk';
 export type { AskedOf, GivenBy, ToldBy } from './desk/question';
 export type { QuestionName, Questions } from './desk/questions';
 export type { TrialOutcome } from './desk/runTrial';
 export type { LogAnswer } from './studies/answerLog';
+export type { NobodyLooks } from './studies/away/unnoticed';
 export type { Design } from './studies/drill/design';
 export type { Lever } from './studies/drill/dump';
 export type { EnsembleSummary } from './studies/drill/ensembleSummary';

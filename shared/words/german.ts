@@ -1,6 +1,7 @@
 /** Everything in German, fetched as one file. */
 export { de as actsBuy } from './actsBuy/de';
 export { de as asking } from './asking/de';
+export { de as away } from './away/de';
 export { de as bench } from './bench/de';
 export { de as card } from './card/de';
 export { de as charts } from './charts/de';

@@ -41,6 +41,8 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   answer: ofTheLog,
   plans: ofTheLog,
   turn: ofTheLog,
+  away: ofTheLog,
+  nobodyLooks: runs,
   reaches: ofTheLog,
   correct: ofTheLog,
 };

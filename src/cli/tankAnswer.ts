@@ -1,10 +1,12 @@
 import { countedReadings, type Counted } from '../../shared/log/counted';
 import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
-import type { Offered, TurnTold } from '../../workers/desk/logQuestions';
+import type { AwayTold, Offered, TurnTold } from '../../workers/desk/logQuestions';
 import type { LogAnswer } from '../../workers/studies/answerLog';
+import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
+import { awayAsked } from '../state/awayAsked';
 import { ranUntil } from '../state/ranUntil';
 import type { Tank } from '../state/tanks';
 
@@ -20,10 +22,25 @@ export interface TankAnswer {
   readonly chosen: Offer;
   readonly correction: Correction;
   readonly turn: TurnTold;
+  /** Days without the keeper; undefined where none were asked for. */
+  readonly absence: { readonly asked: AwayTold; readonly looks: NobodyLooks } | undefined;
 }
 
+/** Days away and between visits; 0 days away: nobody asks, 0 between visits: nobody comes. */
+export interface Absence {
+  readonly days: number;
+  readonly visitDays: number;
+}
+
+/** A command goes on to the end, and tells of nothing on the way. */
+const headless = { goesOn: () => Promise.resolve(true), tell: () => {} };
+
 /** Asks of a tank what the page asks, in the same order; `now` is a local time. */
-export async function tankAnswer(tank: Tank, now: string): Promise<TankAnswer> {
+export async function tankAnswer(
+  tank: Tank,
+  now: string,
+  { days, visitDays }: Absence = { days: 0, visitDays: 0 },
+): Promise<TankAnswer> {
   const { log, bench } = tank;
   const plan = bench.plans[0]!.scenario;
   const counted = countedReadings(log, now);
@@ -38,9 +55,12 @@ export async function tankAnswer(tank: Tank, now: string): Promise<TankAnswer> {
   const chosen = plans.offers.find(({ offered }) => offered) ?? plans.offers[0]!;
   const { question } = plans;
   const correction = { question, plan: chosen.scenario, additive: 'sodiumBicarbonate' } as const;
+  const away =
+    days > 0 ? await ask.away({ ...asked, absence: awayAsked(days, visitDays, known) }) : undefined;
   return {
     ...{ tank, plan, counted, answer, plans, chosen },
     correction: await ask.correct(correction),
+    absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),
   };
 }

@@ -5,7 +5,7 @@ import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { lineJson, named } from './lineJson';
 import type { TankAnswer } from './tankAnswer';
-import { firstSentence, logSentences, planSentences, turnTold } from './tankSentences';
+import { awayTold, firstSentence, logSentences, planSentences, turnTold } from './tankSentences';
 
 /** What is known of the use, as the page writes its ±: two standard errors. */
 function useJson({ useNow, fit }: LogAnswer) {
@@ -103,6 +103,36 @@ function turnJson(told: TankAnswer) {
   };
 }
 
+function awayJson(told: TankAnswer) {
+  if (!told.absence) return undefined;
+  const { asked, looks } = told.absence;
+  const { days, visitDays, needs, atVisitL, provided, fullestL, odds, wayOut, margins } =
+    asked.away;
+  const { kind, insideDays, breach, endsDkh, anyway, scenario, refillEveryDays } = provided;
+  const { asSet, low, high } = endsDkh;
+  return {
+    ...{ days, visitDays, says: awayTold(told), needs, atVisitL, fullestL, wayOut },
+    margins: { evaporationShare: margins.evaporation, deliveryShare: margins.delivery },
+    left: {
+      ...{ kind, insideDays, refillEveryDays, breach: breach && lineJson(breach) },
+      ...{ endsDkh: asSet, lowestEndsDkh: low, highestEndsDkh: high },
+      ...{ anyway: anyway.map(lineJson), scenario },
+    },
+    odds: {
+      ...{ members: odds.members, leaveShare: odds.leaveShare, dryShare: odds.dryShare },
+      lines: odds.lines.map(({ id, share }) => ({ id, passedShare: share })),
+    },
+    failures: looks.failures.map(({ fault, clockHour, noticedH, followedH, first, harm }) => ({
+      kind: fault.kind,
+      pumpName: fault.kind.startsWith('doser') ? scenario.dosers[fault.pump - 1]?.name : undefined,
+      endTempC: fault.kind === 'heater' ? fault.endTempC : undefined,
+      ...{ clockHour, noticedH, followedH },
+      first: first && { id: first.line.id, ...first.reach },
+      harm: harm && { id: harm.line.id, afterH: harm.afterH },
+    })),
+  };
+}
+
 /** A tank's answers for other programs: every number has its unit in its name or beside it. */
 export function tankJson(told: TankAnswer) {
   const { tank, plan, counted, answer, plans, chosen, correction } = told;
@@ -121,6 +151,7 @@ export function tankJson(told: TankAnswer) {
     })),
     answer: typeof answer === 'object' ? answerJson(answer) : undefined,
     turn: turnJson(told),
+    away: awayJson(told),
     plansFor: {
       targetDkh: question.targetDkh,
       useDkhPerDay: question.now.corals.useDkhPerDay,

@@ -10,6 +10,14 @@ import {
 } from '../parts/log/answerWords';
 import { gettingThere } from '../parts/log/correctionWords';
 import { movesSentence, turnSentences } from '../parts/log/turnWords';
+import {
+  awaySentences,
+  failureText,
+  failureTitle,
+  harmlessText,
+  topUpText,
+  worstSentence,
+} from '../parts/log/awayWords';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
 import { promiseOf } from '../parts/log/promiseWords';
@@ -58,12 +66,28 @@ export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): s
   return [headline, ...more, movesSentence(found.turned), ...recipe.mix, ...recipe.dose];
 }
 
+/** Days without the keeper, what may fail meanwhile, and what whoever comes tops up. */
+export function awayTold({ absence, answer, counted: { readings } }: TankAnswer): string[] {
+  if (!absence) return [];
+  const { asked, looks } = absence;
+  const habits = typeof answer === 'object' ? answer.habits : undefined;
+  const { headline, beside, more } = awaySentences(asked, readings, habits);
+  const plan = asked.away.provided.scenario;
+  const failures = looks.failures.filter(({ first }) => first);
+  return [
+    ...[headline, ...beside, worstSentence(looks, plan), ...more, topUpText(asked.away)],
+    ...failures.map((one) => `${failureTitle(one, plan)}. ${failureText(one)}`),
+    harmlessText(looks, plan),
+  ].filter((text) => text !== '');
+}
+
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {
   const parts = [
     [told.tank.name],
     logSentences(told),
     turnTold(told),
+    ...(told.absence ? [awayTold(told)] : []),
     ...told.plans.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],
   ];

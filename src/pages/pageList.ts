@@ -52,6 +52,12 @@ export const pageList: readonly PageEntry[] = [
     load: () => import('./WallPage.svelte').then((m) => m.default),
   },
   {
+    id: 'sitter',
+    title: say.pages.sitter,
+    byLinkOnly: true,
+    load: () => import('./SitterPage.svelte').then((m) => m.default),
+  },
+  {
     id: 'plan',
     title: say.pages.plan,
     byLinkOnly: true,

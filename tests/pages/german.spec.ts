@@ -140,6 +140,16 @@ test.describe('at 390 wide', () => {
     await expect(page.getByRole('article', { name: 'Dosierkarte' })).toContainText(
       'Nächster Test:',
     );
+    await isGerman(page);
+    await page.getByRole('button', { name: 'Auf dem simulierten Becken allein lassen' }).click();
+    await expect(page.getByText(/^Am schlimmsten, während niemand/)).toBeVisible({
+      timeout: 60_000,
+    });
+    await isGerman(page);
+    await page.getByRole('link', { name: 'Der Zettel für die Vertretung' }).click();
+    await expect(page.getByText('Menschen zuerst.')).toBeVisible({ timeout: 60_000 });
+    await isGerman(page);
+    await page.goto('/#log');
     await page.getByRole('button', { name: 'Weiteres Becken' }).click();
     await isGerman(page);
     await axeFindsNothing(page);

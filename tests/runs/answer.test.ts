@@ -71,11 +71,13 @@ describe('the answers to a log without a browser', () => {
     'are what the page works out of the same backup, in JSON and in its own sentences',
     async () => {
       const [file, now] = [fileOf('backup.json', everythingText(pool)), '2026-03-07T12:00'];
-      const { status, stdout, stderr } = answer(file, '--tank=tank-1', '--now', now, '--json');
+      const { status, stdout, stderr } = answer(
+        ...([file, '--tank=tank-1', '--now', now, '--away', '3', '--json'] as const),
+      );
       expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
       const { tanks } = JSON.parse(stdout) as Told;
       expect(withoutUnits(tanks)).toEqual([]);
-      const own = await tankAnswer(pool.tanks[0]!, now);
+      const own = await tankAnswer(pool.tanks[0]!, now, { days: 3, visitDays: 0 });
       expect(tanks).toEqual([JSON.parse(jsonText(tankJson(own)))]);
 
       const { use, forecast, nextTest } = tanks[0]!.answer;
@@ -93,6 +95,7 @@ describe('the answers to a log without a browser', () => {
       const text = tankText(own);
       expect(text).toMatch(/^A pool at Tarn Hollow\n\nThe tank uses \d\.\d+ ± /);
       expect(text).toMatch(/\n\nLimewater first\. .*\n\nTwo-part pumps\. .*\n\nWater changes/s);
+      expect(text).toMatch(/\n\n(It can be left alone for|Not for) 3 days.*\nWorst while nobody/s);
       expect(text).not.toMatch(/NaN|undefined/);
     },
     patience,

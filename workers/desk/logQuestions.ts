@@ -1,10 +1,13 @@
 import { extent } from 'd3-array';
+import { usualHandAir } from '../../shared/faults/handAir';
 import { hoursOf } from '../../shared/log/localTime';
 import type { Reading } from '../../shared/log/reading';
 import type { Carbonate } from '../../shared/recipe/twoPart';
 import type { Scenario } from '../../shared/scenario/schema';
 import { sampledOptions } from '../engine/sampledOptions';
 import { answerLog, FORECAST_DAYS, type LogAnswer } from '../studies/answerLog';
+import { away as awayFrom, type Away, type AwayQuestion } from '../studies/away/away';
+import { nobodyLooks as nobodyLooksIn, type NobodyLooks } from '../studies/away/unnoticed';
 import { tooLittle } from '../studies/fit/tooLittle';
 import type { RanUntil } from '../studies/fit/turnedAt';
 import type { Correction } from '../studies/plan/correct';
@@ -16,6 +19,7 @@ import type { PlanQuestion } from '../studies/plan/threePlans';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
 import { turn as turnOf } from '../studies/turn/turn';
 import type { Turn } from '../studies/turn/turned';
+import type { Job } from './question';
 
 const LONGEST_CORRECTION_DAYS = 64;
 const LONGEST_TURN_DAYS = 80;
@@ -76,6 +80,35 @@ export async function plans(asks: PlanAsked): Promise<Offered> {
 export async function turn(asks: PlanAsked): Promise<TurnTold> {
   const { question, options } = await asked(LONGEST_TURN_DAYS, asks);
   return { question, turn: turnOf({ ...question, plan: asks.plan }, options) };
+}
+
+/** Days without the keeper, what was asked, and whether the use in it was read from the log. */
+export interface AwayTold {
+  readonly question: AwayQuestion;
+  readonly away: Away;
+  readonly isRead: boolean;
+}
+
+export interface AwayAsked extends PlanAsked {
+  /** How long, how often somebody comes, and what the fit says of level and doubts. */
+  readonly absence: Omit<AwayQuestion, 'now' | 'giveOrTakeDkhPerDay'>;
+}
+
+/** The tank left alone for so many days. */
+export async function away({ absence, ...asks }: AwayAsked): Promise<AwayTold> {
+  const { question: plan, options } = await asked(absence.days + 3, asks);
+  const { now, giveOrTakeDkhPerDay } = plan;
+  const question = { ...absence, now, giveOrTakeDkhPerDay };
+  return { question, away: awayFrom(question, options), isRead: asks.known !== undefined };
+}
+
+/** What may fail meanwhile, with nobody there to notice. */
+export async function nobodyLooks(
+  { question, away: { provided } }: AwayTold,
+  { goesOn }: Job,
+): Promise<NobodyLooks | undefined> {
+  const options = await sampledOptions(question.now, question.days + 3);
+  return nobodyLooksIn(question, provided.scenario, usualHandAir, options, goesOn);
 }
 
 /** When a level is reached as the tank runs now. */

@@ -37,6 +37,8 @@ export const questions = {
   answer: async () => (await logs()).answer,
   plans: async () => (await logs()).plans,
   turn: async () => (await logs()).turn,
+  away: async () => (await logs()).away,
+  nobodyLooks: async () => (await logs()).nobodyLooks,
   reaches: async () => (await logs()).reaches,
   correct: async () => (await logs()).correct,
 };

@@ -13,6 +13,7 @@ export const de: Words<typeof en> = {
     words: 'Begriffe',
     display: 'Anzeige',
     wall: 'Wenn etwas ausfällt',
+    sitter: 'Der Zettel für die Vertretung',
     plan: 'Ein Plan für Sie',
   },
   opening: 'Wird geöffnet …',

@@ -10,6 +10,7 @@ export const en = {
     words: 'Words',
     display: 'Display',
     wall: 'When something fails',
+    sitter: 'The sitter’s sheet',
     plan: 'A plan sent to you',
   },
   opening: 'Opening…',

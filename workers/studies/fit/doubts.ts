@@ -9,7 +9,7 @@ export interface Doubt {
   readonly more: (scenario: Scenario, share: number) => Scenario;
 }
 
-const volume: Doubt = {
+export const volume: Doubt = {
   id: 'volume',
   sigma: 0.1,
   more: ({ tank, ...rest }, share) => ({
@@ -18,7 +18,7 @@ const volume: Doubt = {
   }),
 };
 
-const evaporation: Doubt = {
+export const evaporation: Doubt = {
   id: 'evaporation',
   sigma: 0.2,
   more: ({ evaporation: { litresPerDay, surfaceM2, ...other }, ...rest }, share) => ({
@@ -31,7 +31,7 @@ const evaporation: Doubt = {
   }),
 };
 
-const limewater: Doubt = {
+export const limewater: Doubt = {
   id: 'limewater',
   sigma: 0.15,
   more: ({ topOff, ...rest }, share) => ({
@@ -44,7 +44,7 @@ const limewater: Doubt = {
   }),
 };
 
-const delivery: Doubt = {
+export const delivery: Doubt = {
   id: 'delivery',
   sigma: 0.1,
   more: ({ dosers, ...rest }, share) => ({

@@ -21,16 +21,18 @@ const untold = ({ quantity, limit }: LineResult): number =>
 const beyond = ({ trouble, limit }: LineResult, value: number): number =>
   trouble === 'above' ? value - limit : limit - value;
 
+/** Whether a line is kept, or passed no farther than it is today. */
+export function stillInside(line: LineResult, today: Today): boolean {
+  if (line.firstH === undefined) return true;
+  const before = today.find(({ id, firstH }) => id === line.id && firstH !== undefined);
+  if (!before) return false;
+  return beyond(line, line.worst) <= beyond(line, before.worst) + untold(line);
+}
+
 /** Runs, and tells what is passed and was not passed as far today. */
 export const watching =
   (options: SimulationOptions, today: Today = []): Watch =>
   (scenario) => {
     const outcome = run(scenario, options);
-    const breaches = outcome.lines.filter((line) => {
-      if (line.firstH === undefined) return false;
-      const before = today.find(({ id, firstH }) => id === line.id && firstH !== undefined);
-      if (!before) return true;
-      return beyond(line, line.worst) > beyond(line, before.worst) + untold(line);
-    });
-    return { run: outcome, breaches };
+    return { run: outcome, breaches: outcome.lines.filter((line) => !stillInside(line, today)) };
   };

@@ -15,21 +15,32 @@ export function dumpHolds(scenario: Scenario): boolean {
   return excess(dumpAt(scenario, hour), HARM, usualOptions) <= 0;
 }
 
-/** The most that may stand in the reservoir so that a full dump stays inside, L. */
-export function fullestReservoirL(scenario: Scenario): number {
-  const filled = (reservoirL: number): Scenario => ({
-    ...scenario,
-    topOff: { ...scenario.topOff, reservoirL },
-  });
-  const { reservoirL } = scenario.topOff;
+/** The most of something in the top-off with which a full dump stays inside. */
+function most(scenario: Scenario, lever: 'reservoirL' | 'gramsPerL'): number {
+  const set = scenario.topOff[lever];
   const hour = worstHour(scenario, HARM);
-  const holds = (litres: number) => excess(dumpAt(filled(litres), hour), HARM, usualOptions) <= 0;
-  if (holds(reservoirL)) return reservoirL;
-  let [low, high] = [0, reservoirL];
+  const holds = (value: number) => {
+    const topOff = { ...scenario.topOff, [lever]: value };
+    return excess(dumpAt({ ...scenario, topOff }, hour), HARM, usualOptions) <= 0;
+  };
+  if (holds(set)) return set;
+  let [low, high] = [0, set];
   for (let i = 0; i < TRIES; i++) {
     const middle = (low + high) / 2;
     if (holds(middle)) low = middle;
     else high = middle;
   }
-  return fillText(low);
+  return low;
+}
+
+/** The most that may stand in the reservoir so that a full dump stays inside, L. */
+export function fullestReservoirL(scenario: Scenario): number {
+  const litres = most(scenario, 'reservoirL');
+  return litres === scenario.topOff.reservoirL ? litres : fillText(litres);
+}
+
+/** The strongest mix, g/L, of which a full dump of the whole reservoir stays inside. */
+export function strongestMixGPerL(scenario: Scenario): number {
+  const gramsPerL = most(scenario, 'gramsPerL');
+  return gramsPerL === scenario.topOff.gramsPerL ? gramsPerL : Math.floor(gramsPerL * 100) / 100;
 }

@@ -1,0 +1,95 @@
+import { newFault } from '../../../shared/scenario/newFault';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { WATER } from '../../../shared/species/block';
+import { watchedLines } from '../../../shared/verdict/lines';
+import { goOn } from '../../engine/goOn';
+import { stateAfter } from '../../engine/run';
+import type { Simulation, SimulationOptions } from '../../engine/simulation';
+import type { TankState } from '../../engine/tankState';
+import { TrialRun, type Run } from '../../engine/trialRun';
+
+/** A stretch without the keeper, and what stood empty in it. */
+export interface LeftRun {
+  readonly run: Run;
+  /** When the top-off's reservoir was first empty, h; undefined when it never was. */
+  readonly reservoirDryH: number | undefined;
+  /** The same of each pump's bottle. */
+  readonly bottlesDryH: readonly (number | undefined)[];
+  /** Part of what was filled in that was used, of the reservoir and of each bottle. */
+  readonly reservoirUsed: number;
+  readonly bottlesUsed: readonly number[];
+}
+
+const stock = (i: number) => `stock${i + 1}` as const;
+
+/** Notes when each vessel is first empty: the engine puts a new bottle in its place at once. */
+class DryWatch {
+  readonly firstH = new Map<string, number>();
+
+  note({ books, timeH }: Simulation): void {
+    for (const id of books.vesselIds) {
+      if (id === 'tank' || id === 'outside' || this.firstH.has(id)) continue;
+      if (books.vessel(id)[WATER]! <= 0) this.firstH.set(id, timeH);
+    }
+  }
+}
+
+/** A tank that is left full: every run of it begins with the same water, reservoir and bottles. */
+export class LeftTank {
+  private readonly from: TankState;
+
+  constructor(
+    full: Scenario,
+    private readonly options: SimulationOptions,
+  ) {
+    this.from = stateAfter({ ...full, days: 0, faults: [] }, options);
+  }
+
+  /** As one of its plans runs when nobody puts a new bottle in place of an empty one. */
+  run(scenario: Scenario): LeftRun {
+    const watched = this.watched(scenario);
+    const ended = watched.bottlesDryH.flatMap((dryH, i) =>
+      dryH === undefined ? [] : [pumpEnds(scenario, i + 1, dryH)],
+    );
+    if (ended.length === 0) return watched;
+    const { run } = this.watched({ ...scenario, faults: [...scenario.faults, ...ended] });
+    return { ...watched, run };
+  }
+
+  private watched(scenario: Scenario): LeftRun {
+    const dry = new DryWatch();
+    const watched = {
+      lines: watchedLines(scenario),
+      fromH: 0,
+      onStep: (simulation: Simulation) => dry.note(simulation),
+    };
+    const goes = goOn(scenario, this.from, this.options.factors);
+    const trial = new TrialRun(scenario, this.options, watched, undefined, goes);
+    trial.advance(Infinity);
+    const run = trial.result();
+    const left = run.stopped ? undefined : trial.state();
+    const held = (state: TankState | undefined, id: string): number =>
+      state?.vessels.find((vessel) => vessel.id === id)?.amounts[WATER] ?? 0;
+    const used = (id: string): number => {
+      const full = held(this.from, id);
+      return full > 0 ? 1 - held(left, id) / full : 0;
+    };
+    return {
+      run,
+      reservoirDryH: dry.firstH.get('reservoir'),
+      bottlesDryH: scenario.dosers.map((_, i) => dry.firstH.get(stock(i))),
+      reservoirUsed: used('reservoir'),
+      bottlesUsed: scenario.dosers.map((_, i) => used(stock(i))),
+    };
+  }
+}
+
+/** A pump with an empty bottle gives nothing from then on. */
+function pumpEnds({ start, days }: Scenario, pump: number, dryH: number) {
+  const clock = dryH + start.clockHour;
+  const day = Math.floor(clock / 24);
+  const hours = Math.max(1, days * 24 - dryH);
+  const fault = newFault('doserOff', { day: day + 1, hours, pump });
+  // To the moment: a form would take hours of the clock only to a hundredth.
+  return { ...fault, hour: clock - 24 * day };
+}

@@ -1,0 +1,113 @@
+import { quantityAt } from '../../../shared/scenario/fields';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { SimulationOptions } from '../../engine/simulation';
+import { delivery, evaporation } from '../fit/doubts';
+import { LeftTank } from './leftTank';
+import { unattended } from './unattended';
+
+/** What one vessel holds, what the days without the keeper take of it, and how long it lasts. */
+export interface Need {
+  /** The pump's name; undefined for the top-off's reservoir. */
+  readonly name: string | undefined;
+  readonly hasL: number;
+  /** What is used if everything is as it was typed, L. */
+  readonly usedL: number;
+  /** What may be used at most, rounded up to what can be filled, L; undefined: more than can be set. */
+  readonly needL: number | undefined;
+  /** At most so much of it in a day, L. */
+  readonly dailyL: number;
+  /** Days until it is empty; undefined when it lasts. */
+  readonly lastsDays: number | undefined;
+  /** The same where it is used fastest. */
+  readonly surelyDays: number | undefined;
+}
+
+/** How many σ of a typed number's doubt the margin is. */
+export const MARGIN_SIGMAS = 2;
+/** Shares above what is typed that litres are reckoned with: of evaporation, and of what a pump gives. */
+export const margins = {
+  evaporation: MARGIN_SIGMAS * evaporation.sigma,
+  delivery: MARGIN_SIGMAS * delivery.sigma,
+} as const;
+
+const LARGEST_L = {
+  reservoir: quantityAt(['topOff', 'reservoirL']).quantity.max,
+  bottle: quantityAt(['dosers', 0, 'stockL']).quantity.max,
+};
+
+/** A pump that gives more than was set does so in the hours that it has, too. */
+function pumpsGive(scenario: Scenario, share: number): Scenario {
+  const more = delivery.more(scenario, share);
+  return {
+    ...more,
+    dosers: more.dosers.map((doser) => ({
+      ...doser,
+      schedule: {
+        ...doser.schedule,
+        pumpMlPerMin: doser.schedule.pumpMlPerMin * (1 + share),
+      },
+    })),
+  };
+}
+
+/** As much as may evaporate; what pumps bring need not be topped up, so they give the least. */
+export const thirstiest = (scenario: Scenario): Scenario =>
+  pumpsGive(evaporation.more(scenario, margins.evaporation), -margins.delivery);
+
+/** As much as pumps may give. */
+export const mostGiven = (scenario: Scenario): Scenario => pumpsGive(scenario, margins.delivery);
+
+/** As fine as anybody fills. */
+function upTo(litres: number): number {
+  const step = litres >= 5 ? 0.5 : litres >= 1 ? 0.1 : 0.05;
+  return Number((Math.ceil(litres / step - 1e-9) * step).toFixed(2));
+}
+
+const inDays = (hours: number | undefined) => (hours === undefined ? undefined : hours / 24);
+
+/** Reservoir and bottles of a plan over so many days, by the engine, as they are used as set and at most. */
+export function needsOf(now: Scenario, days: number, options: SimulationOptions): Need[] {
+  const left = unattended(now, days);
+  const { topOff, dosers } = left;
+  const hasTopOff = topOff.reservoirL > 0;
+  const asSet = new LeftTank(left, options);
+  const largest: Scenario = {
+    ...left,
+    topOff: { ...topOff, reservoirL: hasTopOff ? LARGEST_L.reservoir : 0 },
+    dosers: dosers.map((doser) => ({ ...doser, stockL: LARGEST_L.bottle })),
+  };
+  const ample = new LeftTank(largest, options);
+  const [set, thirsty, given] = [
+    asSet.run(left),
+    asSet.run(thirstiest(left)),
+    asSet.run(mostGiven(left)),
+  ];
+  const [used, most, mostDosed] = [
+    ample.run(largest),
+    ample.run(thirstiest(largest)),
+    ample.run(mostGiven(largest)),
+  ];
+  const perDay = (share: number, largestL: number) => upTo((share * largestL) / days);
+  const filled = (share: number, largestL: number, dryH: number | undefined) =>
+    dryH === undefined ? upTo(share * largestL) : undefined;
+  const reservoir: Need[] = hasTopOff
+    ? [
+        {
+          ...{ name: undefined, hasL: topOff.reservoirL },
+          usedL: used.reservoirUsed * LARGEST_L.reservoir,
+          needL: filled(most.reservoirUsed, LARGEST_L.reservoir, most.reservoirDryH),
+          dailyL: perDay(most.reservoirUsed, LARGEST_L.reservoir),
+          lastsDays: inDays(set.reservoirDryH),
+          surelyDays: inDays(thirsty.reservoirDryH),
+        },
+      ]
+    : [];
+  const bottles = dosers.map(({ name, stockL }, i): Need => ({
+    ...{ name, hasL: stockL, usedL: used.bottlesUsed[i]! * LARGEST_L.bottle },
+    needL: filled(mostDosed.bottlesUsed[i]!, LARGEST_L.bottle, mostDosed.bottlesDryH[i]),
+    dailyL: perDay(mostDosed.bottlesUsed[i]!, LARGEST_L.bottle),
+    lastsDays: inDays(set.bottlesDryH[i]),
+    surelyDays: inDays(given.bottlesDryH[i]),
+  }));
+  return [...reservoir, ...bottles.filter((_, i) => dosers[i]!.mlPerDay > 0)];
+}
