@@ -17,7 +17,7 @@ for (const { width, colorScheme } of looks) {
     });
     await page.getByRole('button', { name: 'Add a two-part pair' }).click();
     await page.getByRole('button', { name: 'Add a one-off addition' }).click();
-    await expect(page.getByRole('img')).toHaveCount(14);
+    await expect(page.getByRole('img')).toHaveCount(15);
     await axeFindsNothing(page);
   });
 }
