@@ -93,7 +93,6 @@ export const de: Words<typeof en> = {
     people:
       'Menschen zuerst. Nasser Boden: vor allem anderen die Sicherung, von einem trockenen Platz aus. Trockene Hände an jedem Stecker. Pulver oder Kalkwasser im Auge: 15–20 Minuten unter fließendem Wasser spülen, Lider offen, dann zum Arzt.',
     then: 'Dann:',
-    never: 'Nie:',
     cold: 'Heizer fällt aus, das Becken kühlt ab',
     hot: 'Heizer bleibt an, das Becken wird warm',
     tested: 'Geprüft:',

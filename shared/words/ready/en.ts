@@ -90,7 +90,6 @@ export const en = {
     people:
       'People first. Wet floor: breaker, from a dry place, before anything else. Dry hands at every plug. Powder or limewater in an eye: rinse 15–20 minutes with running water, lids open, then a doctor.',
     then: 'Then:',
-    never: 'Never:',
     cold: 'heater fails, the tank goes cold',
     hot: 'heater sticks on, the tank goes warm',
     tested: 'Tested:',
