@@ -2,6 +2,9 @@ import { say } from '../words/logPage';
 import { ownUnit, type LogColumn } from './csv/columns';
 import { decimalMark, readNumber } from './csv/numbers';
 import { readRow } from './csv/readLog';
+import { parseQuantity } from '../units/parse';
+import { testUnit } from '../units/testUnits';
+import { typedNumber } from '../units/typedNumber';
 import { readingNames, type Reading, type ReadingName } from './reading';
 
 /** What stands in the fields of a form, as text, and the units chosen beside them. */
@@ -18,10 +21,28 @@ const worthALine: readonly ReadingName[] = readingNames.filter(
 
 /** A typed number with a decimal point; "1,026" is one where its unit is a specific gravity. */
 function pointed(text: string, unit: string | undefined): string {
-  const cell = text.trim();
-  const mark = decimalMark([cell]) ?? (unit?.startsWith('SG') && cell.includes(',') ? ',' : '.');
-  const number = readNumber(cell, mark);
-  return number === undefined ? cell : String(number);
+  const { digits, unit: named } = typedNumber(text);
+  const isGravity = /^sg/i.test(named || (unit ?? ''));
+  const mark = decimalMark([digits]) ?? (isGravity && digits.includes(',') ? ',' : '.');
+  const number = readNumber(digits, mark);
+  return number === undefined ? text.trim() : `${number} ${named}`.trim();
+}
+
+/**
+ * The same with every unit turned into the field's own that no test kit prints ("1 oz"): what reads
+ * those is fetched when first met.
+ */
+export async function inOwnUnits(typed: Typed): Promise<Typed> {
+  const turned = { ...typed };
+  for (const name of readingNames) {
+    const text = typed[name] ?? '';
+    const own = ownUnit(name);
+    const { unit } = typedNumber(text);
+    if (own === undefined || unit === '' || testUnit(own, unit)) continue;
+    const parsed = await parseQuantity(text, own);
+    if (parsed.ok) turned[name] = `${parsed.value} ${own}`;
+  }
+  return turned;
 }
 
 /** A line of the log from a form, or every problem at once. */

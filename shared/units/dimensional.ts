@@ -1,9 +1,9 @@
 import { say } from '../words/problems';
 import { create, createUnitDependencies, unitDependencies, type FactoryFunctionMap } from 'mathjs';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
-import { salinityFromSpecificGravity2525 } from '../seawater/specificGravity';
 import { spokenUnit } from './spokenUnit';
 import type { ParsedQuantity } from './parsedQuantity';
+import { testUnit } from './testUnits';
 
 /** Loaded only when somebody types a unit other than the field's own. */
 const math = create({ unitDependencies, createUnitDependencies } as unknown as FactoryFunctionMap);
@@ -41,10 +41,15 @@ const readable = (unit: string): string =>
     .join('/');
 
 export function convert(number: number, typedUnit: string, unit: string): ParsedQuantity {
-  if (unit === 'ppt' && typedUnit.toLowerCase() === 'sg') {
-    return { ok: true, value: salinityFromSpecificGravity2525(number) };
+  // What a test kit prints is known by its own names; they are not all of them units elsewhere.
+  const printed = testUnit(unit, typedUnit);
+  if (printed) {
+    try {
+      return { ok: true, value: Number(printed.toOwn(number).toPrecision(12)) };
+    } catch (error) {
+      return { ok: false, message: `${(error as Error).message}.` };
+    }
   }
-  if (unit === 'mg/L' && typedUnit.toLowerCase() === 'ppm') return { ok: true, value: number };
   // "4 L" in a field of L/day means L/day: what is left out is the field's own.
   const per = unit.indexOf('/');
   const whole = per > 0 && !typedUnit.includes('/') ? typedUnit + unit.slice(per) : typedUnit;

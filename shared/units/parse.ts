@@ -1,6 +1,7 @@
 import { say as problems } from '../words/problems';
 import { spokenUnit } from './spokenUnit';
 import type { ParsedQuantity } from './parsedQuantity';
+import { withoutAbout } from './typedNumber';
 
 const say = problems.typed;
 
@@ -30,7 +31,7 @@ export async function parseQuantity(text: string, unit: string): Promise<ParsedQ
   if (text.trim() === '') return refuse(unit ? say.nothingIn(spoken) : say.nothing);
   const clock = unit === 'h' ? CLOCK.exec(text) : null;
   if (clock) return { ok: true, value: Number(clock[1]) + Number(clock[2]) / 60 };
-  const match = NUMBER.exec(text);
+  const match = NUMBER.exec(withoutAbout(text));
   if (!match) {
     return refuse(unit ? say.noNumberIn(text.trim(), spoken) : say.noNumber(text.trim()));
   }

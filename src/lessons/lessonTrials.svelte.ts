@@ -1,14 +1,12 @@
-import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import { valueAt } from '../../shared/scenario/change';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Asking } from '../ask/asking';
-import type { PlanOnBench } from '../state/plans';
+import { fieldOf, type FieldOf } from '../fields/fieldOf';
 import { runNames, type Lesson, type LessonRun, type LessonRuns, type RunName } from './lesson';
 import { plansOf } from './runsOf';
 
-/** The runs of one lesson, and its one control; offers a field what the bench offers it. */
+/** The runs of one lesson, and its one control. */
 export class LessonTrials {
-  readonly walks = 0;
   private plans: Record<RunName, Scenario> = $state.raw()!;
   private done: Partial<Record<RunName, LessonRun>> = $state.raw({});
   trouble = $state('');
@@ -21,9 +19,10 @@ export class LessonTrials {
     for (const name of runNames) void this.run(name);
   }
 
-  /** The plan with the control where it stands. */
-  get selected(): PlanOnBench {
-    return { id: 'lesson', name: this.lesson.title, ink: 2, scenario: this.plans.now };
+  /** The control where it stands, as a field of a form. */
+  get control(): FieldOf {
+    const { path } = this.lesson.control;
+    return fieldOf(path, valueAt(this.plans.now, path), (_, value) => this.move(value));
   }
 
   /** All four runs, once every one has come back. */
@@ -31,13 +30,10 @@ export class LessonTrials {
     return runNames.every((name) => this.done[name]) ? (this.done as LessonRuns) : undefined;
   }
 
-  set(path: FieldPath, value: unknown): void {
-    if (pathText(path) !== pathText(this.lesson.control.path)) return;
+  private move(value: unknown): void {
     this.plans = plansOf(this.lesson, value);
     void this.run('now');
   }
-
-  settle(): void {}
 
   leave(): void {
     for (const name of runNames) this.client.cancel(this.key(name));

@@ -3,8 +3,8 @@ import { pathText, type FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Effect, GasSolution } from '../ask/outcome';
 import { Asking } from '../ask/asking';
-import { withValue } from '../../shared/scenario/change';
-import { differences } from '../../shared/scenario/change';
+import { differences, valueAt, withValue } from '../../shared/scenario/change';
+import { fieldOf, type FieldOf } from '../fields/fieldOf';
 import { History } from './history';
 import { MOST_TRIALS } from './inks';
 import { mergeBenches } from './mergeTanks';
@@ -123,6 +123,12 @@ export class Bench {
     const { id, scenario } = state.plans.find((plan) => plan.id === state.selected)!;
     const changed = changes.reduce((s, [path, value]) => withValue(s, path, value), scenario);
     this.step(replacing(state, id, { scenario: changed }));
+  }
+  /** What a field of a form is given. */
+  field(path: FieldPath): FieldOf {
+    const value = valueAt(this.selected.scenario, path);
+    const set = (at: FieldPath, next: unknown) => this.set(at, next);
+    return { ...fieldOf(path, value, set, () => this.settle()), walks: this.walks };
   }
   /** The end of a drag: the next edit is a step of its own. */
   settle(): void {

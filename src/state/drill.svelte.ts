@@ -1,4 +1,4 @@
-import { withValue } from '../../shared/scenario/change';
+import { valueAt, withValue } from '../../shared/scenario/change';
 import { crossProblems } from '../../shared/scenario/crossChecks';
 import type { FaultId } from '../../shared/scenario/faults';
 import type { FieldPath } from '../../shared/scenario/fields';
@@ -7,6 +7,7 @@ import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
 import type { Asking } from '../ask/asking';
+import { fieldOf, type FieldOf } from '../fields/fieldOf';
 import type { Bench } from './bench.svelte';
 import { recall, remember } from './drillMemory';
 import type { PlanOnBench } from './plans';
@@ -27,7 +28,6 @@ export class Drill {
       }
     | undefined = $state.raw();
   trouble = $state('');
-  readonly walks = 0;
   cursorH = $state(0);
 
   constructor(
@@ -53,18 +53,16 @@ export class Drill {
     );
     return { ...this.plan.scenario, ...this.kept, faults, responses: [] };
   }
-  /** What a field of a form asks for. */
-  get selected(): PlanOnBench {
-    return { ...this.plan, scenario: this.scenario };
-  }
   get problems(): readonly string[] {
     return crossProblems(this.scenario).map(sentence);
   }
 
-  set(path: FieldPath, value: unknown): void {
-    this.keep(withValue(this.scenario, path, value));
+  /** What a field of the form is given. */
+  field(path: FieldPath): FieldOf {
+    return fieldOf(path, valueAt(this.scenario, path), (at, value) =>
+      this.keep(withValue(this.scenario, at, value)),
+    );
   }
-  settle(): void {}
 
   add(kind: FaultId): void {
     this.keep({ ...this.kept, faults: [...this.kept.faults, newFault(kind)] });

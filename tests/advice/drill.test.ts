@@ -9,10 +9,13 @@ import { drillSentences } from '../../shared/verdict/drillSentences';
 import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
 import { passedAnyway } from '../../shared/verdict/anyway';
 import { lineOf } from '../../shared/verdict/lineResult';
+import { firstFaultH } from '../../shared/verdict/drillOutcome';
 import { run } from '../../workers/engine/run';
+import { settle } from '../../workers/engine/settle';
 import { usualOptions } from '../../workers/engine/simulation';
 import { co2DemandG } from '../../workers/studies/drill/co2Demand';
 import { runDrill } from '../../workers/studies/drill/drillRun';
+import { causedLines, courseOf } from '../../workers/studies/drill/passing';
 import { dumpAt } from '../../workers/studies/drill/dump';
 import { layersOf } from '../../workers/studies/drill/layers';
 import { rehearse } from '../../workers/studies/drill/rehearse';
@@ -69,6 +72,22 @@ describe('a drill', () => {
     },
     patience,
   );
+
+  it('has one idea of blame: what its sentences do not blame it for, its acts are not measured by', () => {
+    const undosed = quietTank({ days: 6, corals: { useDkhPerDay: 0.5 } });
+    // Warm corals take more: 7 dKH is passed sooner, and no farther than it would be anyway.
+    const fault = newFault('heater', { day: 2, hour: 2, hours: 40, endTempC: 34 });
+    const hot = { ...undosed, faults: [fault] };
+    const start = settle(hot, usualOptions);
+    const course = courseOf(hot, usualOptions, start);
+    const calm = courseOf(undosed, usualOptions, start, firstFaultH(hot));
+    const low = lineOf(course.lines, 'alkalinityLow');
+    expect(low.firstH).toBeLessThan(lineOf(calm.lines, 'alkalinityLow').firstH! - SAME_H);
+    expect(passedAnyway(course.lines, calm.lines)).toContain(low);
+    const caused = causedLines(course, calm);
+    expect(caused.map(({ id }) => id)).toContain('temperatureHigh');
+    expect(caused).not.toContain(low);
+  });
 
   it(
     'leads with the failure without chalk, never better than with it, and the worst hour is worse',

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { judge, strays } from '../../shared/log/judge';
-import { readTyped, typedOf } from '../../shared/log/typedReading';
+import { inOwnUnits, readTyped, typedOf } from '../../shared/log/typedReading';
 
 const forecast = { timesH: [0, 24, 48], dkh: [8.5, 8.4, 8.2], spreadDkh: [0.1, 0.08, 0.08] };
 
@@ -33,6 +33,38 @@ it('reads a form in the units chosen beside its fields, and gives back what it w
   expect(outcome.reading.alkalinityDkh).toBeCloseTo(8.4116, 3);
   expect(outcome.reading.salinityPractical).toBeCloseTo(34.5, 1);
   expect(readTyped(typedOf(outcome.reading), {}, at)).toEqual(outcome);
+});
+
+it.each([
+  ['alkalinityDkh', '3.0 meq/L', 8.41161],
+  ['alkalinityDkh', '8,4 dKH', 8.4],
+  ['alkalinityDkh', '~8.4', 8.4],
+  ['alkalinityDkh', '150 ppm', 8.4044],
+  ['salinityPractical', '1,026 SG', 34.5082],
+  ['salinityPractical', '35 psu', 35],
+  ['calciumMgPerL', '0.42 g/L', 420],
+  ['tempC', '78 °F', 25.5556],
+] as const)(
+  'reads %s typed as “%s”, whatever unit stands beside the field',
+  async (name, text, expected) => {
+    const at = '2026-03-04T10:30';
+    for (const units of [
+      {},
+      { alkalinityDkh: 'mg/L CaCO₃', salinityPractical: 'mS/cm at 25 °C', tempC: '°F' },
+    ]) {
+      // A bare number is meant in the unit beside it.
+      if (units.alkalinityDkh && text === '~8.4') continue;
+      const outcome = readTyped(await inOwnUnits({ at, [name]: text }), units, at);
+      if (!outcome.ok) throw new Error(outcome.problems.join());
+      expect(outcome.reading[name]).toBeCloseTo(expected, 3);
+    }
+  },
+);
+
+it('says of a unit of another kind what it is not', async () => {
+  const at = '2026-03-04T10:30';
+  const outcome = readTyped(await inOwnUnits({ at, alkalinityDkh: '8.4 kg' }), {}, at);
+  expect(outcome.ok ? '' : outcome.problems.join()).toContain('8.4 kg');
 });
 
 it('lists every problem of a form at once', () => {

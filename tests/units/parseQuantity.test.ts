@@ -29,8 +29,14 @@ describe('a typed quantity', () => {
     ['420 ppm', 'mg/L', 420],
     ['21:30', 'h', 21.5],
     ['−3', '°C', -3],
+    ['~8.4', 'dKH', 8.4],
+    ['ca. 8,4 dKH', 'dKH', 8.4],
+    ['9:00', 'h', 9],
+    // 50.0435 mg of CaCO₃ a milliequivalent, 2.8039 dKH a meq/L: 17.848 mg/L a dKH (science basis §1).
+    ['178.48 ppm', 'dKH', 10.0002],
+    ['35 psu', 'ppt', 35],
   ])('reads %s as %s', async (text, unit, expected) => {
-    expect(await value(text, unit)).toBeCloseTo(expected, 9);
+    expect(await value(text, unit)).toBeCloseTo(expected, text.includes('ppm') ? 3 : 9);
   });
 
   it('reads equivalents as dKH: 1 dKH is 10 mg of CaO in a litre, 0.3566 meq', async () => {

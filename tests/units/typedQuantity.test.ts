@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { quantityAt } from '../../shared/scenario/fields';
 import { usualDisplay } from '../../shared/units/display';
-import { readTyped } from '../../src/parts/typedQuantity';
+import { readTyped } from '../../src/fields/typedQuantity';
 
 const { title, quantity } = quantityAt(['tank', 'volumeL']);
 const gallons = { ...usualDisplay, volume: 'US gal', decimal: 'comma' } as const;

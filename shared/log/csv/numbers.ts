@@ -1,3 +1,5 @@
+import { typedNumber } from '../../units/typedNumber';
+
 /** How a file writes fractions; undefined when its numbers leave it open. */
 export type DecimalMark = '.' | ',';
 
@@ -7,7 +9,7 @@ const AMBIGUOUS = /^[-+−]?[1-9]\d{0,2}[.,]\d{3}$/;
 
 /** What a cell alone says of the mark: "8,25" a comma, "8.25" a point, "1,285" nothing. */
 function evidence(cell: string): DecimalMark | undefined {
-  const text = cell.trim();
+  const text = typedNumber(cell).digits;
   if (/^[-+−]?\d{1,3}(,\d{3})+\.\d+$/.test(text)) return '.';
   if (/^[-+−]?\d{1,3}(\.\d{3})+,\d+$/.test(text)) return ',';
   if (!PLAIN.test(text) || AMBIGUOUS.test(text)) return undefined;

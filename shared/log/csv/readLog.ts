@@ -3,6 +3,7 @@ import { additiveIds, additives } from '../../species/additives';
 import { say as csv } from '../../words/csv';
 import { figure } from '../../words/figure';
 import { testUnit } from '../../units/testUnits';
+import { typedNumber } from '../../units/typedNumber';
 import { believable } from '../believable';
 import { datedDay } from '../localTime';
 import { readingField, readingSchema, saysSomething, type Reading } from '../reading';
@@ -29,15 +30,16 @@ const { refuse } = say;
 function numberOf(column: LogColumn, cell: string, decimal: DecimalMark): number | string {
   const own = ownUnit(column.target!)!;
   const { title, quantity } = readingField(column.target as keyof Reading);
-  const typed = readNumber(cell, decimal);
-  if (typed === undefined)
+  const { digits, unit: named } = typedNumber(cell);
+  const typed = readNumber(digits, decimal);
+  const unit = testUnit(own, named || (column.unit ?? own));
+  if (typed === undefined || (named !== '' && !unit))
     return refuse(title, cell, decimal === '.' ? say.numberWithPoint : say.numberWithComma);
-  const unit = testUnit(own, column.unit ?? own);
   let value: number;
   try {
     value = Number((unit?.toOwn(typed) ?? NaN).toPrecision(12));
   } catch (error) {
-    return say.cannotBe(title, cell, column.unit ?? own, (error as Error).message);
+    return say.cannotBe(title, cell, unit?.name ?? own, (error as Error).message);
   }
   const { min, max } = quantity!;
   if (value >= min && value <= max) return unit?.name === own ? typed : value;

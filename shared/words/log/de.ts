@@ -41,7 +41,5 @@ export const de: Words<typeof en> = {
     scoopHelp: '0: alles abwiegen. Pulver sind verschieden: Wiegen Sie zehn Löffel von Ihrem.',
     pumpMlPerMin: 'Die Dosierpumpe gibt',
     pumpHelp: '0: die Pumpe in mL am Tag einstellen.',
-    outside: (typed, min, max, unit) => `${typed} liegt außerhalb von ${min} bis ${max} ${unit}.`,
-    staysInForce: (value, unit) => `Es bleibt bei ${value} ${unit}.`,
   },
 };

@@ -36,8 +36,5 @@ export const en = {
     scoopHelp: '0: weigh everything. Powders differ: weigh ten scoops of yours.',
     pumpMlPerMin: 'The dosing pump gives',
     pumpHelp: '0: set the pump in mL a day.',
-    outside: (typed: string, min: string, max: string, unit: string) =>
-      `${typed} is outside ${min} to ${max} ${unit}.`,
-    staysInForce: (value: string, unit: string) => `${value} ${unit} stays in force.`,
   },
 };

@@ -94,9 +94,6 @@ export const de: Words<typeof en> = {
     threePlans: 'Die drei Pläne unten fangen neu an und können es vielleicht.',
     test: 'Ändern Sie bis dahin nichts auf einmal, und testen Sie jeden Tag.',
   },
-  dates: {
-    outside: (typed, min, max) => `${typed} liegt nicht zwischen ${min} und ${max}.`,
-  },
   byDay: {
     inTime: (target, days, asked) =>
       `Ja: bei ${target} dKH nach ${nach(days)}, in den gefragten ${asked}.`,

@@ -89,9 +89,6 @@ export const en = {
     threePlans: 'The three plans below begin anew and may do it.',
     test: 'Until then change nothing at once, and test every day.',
   },
-  dates: {
-    outside: (typed: string, min: string, max: string) => `${typed} is outside ${min} to ${max}.`,
-  },
   byDay: {
     inTime: (target: string, days: number, asked: string) =>
       `Yes: at ${target} dKH after ${days === 1 ? '1 day' : `${days} days`}, within the ${asked} asked for.`,

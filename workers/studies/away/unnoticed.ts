@@ -113,7 +113,7 @@ function unnoticed(
   { first, nothing, candidates, fromH }: NonNullable<Awaited<ReturnType<typeof howLong>>>,
   question: AwayQuestion,
 ): Unnoticed {
-  const caused = causedLines(nothing[0]!, candidates[0]!.undisturbed, fromH);
+  const caused = causedLines(nothing[0]!, candidates[0]!.undisturbed);
   const harm = caused.find(({ id }) => HARM.includes(id));
   const [fault] = drill.faults;
   return {
@@ -136,7 +136,7 @@ function worstNight(
     const drill = leftAlone(drillAt(plan, fault, hour, question));
     const fromH = firstFaultH(drill);
     const calm = courseOf(undisturbed(drill), options, start, fromH);
-    const caused = causedLines(courseOf(drill, options, start, fromH), calm, fromH);
+    const caused = causedLines(courseOf(drill, options, start, fromH), calm);
     const harm = caused.find(({ id }) => HARM.includes(id))?.firstH ?? Infinity;
     const first = caused[0]?.firstH ?? Infinity;
     return { drill, harmH: harm - fromH, firstH: first - fromH };

@@ -107,7 +107,7 @@ export async function actsBuy(
     if (!(await tries(id, actPlans[id]!, stopped, before))) return undefined;
   }
   const isHigh = passedH(before[0]!, 'phHigh', told('carbonatedWater')) < Infinity;
-  const isCaused = causedLines(before[0]!, candidates[0]!.undisturbed, fromH).some(
+  const isCaused = causedLines(before[0]!, candidates[0]!.undisturbed).some(
     ({ id }) => id === 'phHigh',
   );
   const water =

@@ -49,7 +49,7 @@ export function leadingOf(
   courses: readonly Course[],
   isCut: boolean,
 ): Line | undefined {
-  const caused = courses.map((course, i) => causedLines(course, candidates[i]!.undisturbed, 0));
+  const caused = courses.map((course, i) => causedLines(course, candidates[i]!.undisturbed));
   const oxygen = caused.flat().find(({ id }) => id === 'oxygenLow');
   const first = (isCut && oxygen) || caused.find((lines) => lines.length > 0)?.[0];
   return first && bare(first);
@@ -133,11 +133,11 @@ function movedIn(
 
 /** Looked for in the tank as it is set, and in the others where that one passes nothing. */
 function moved(compared: Compared): Moved | undefined {
-  const { candidates, before, after, fromH, actH, leading } = compared;
+  const { candidates, before, after, actH, leading } = compared;
   for (const [i, course] of before.entries()) {
     // What the tank as it is set is beyond already, another tank's gain says nothing of.
     const isAhead = ({ id }: Line) => i === 0 || passedH(before[0]!, id, actH) > actH + SAME_H;
-    const caused = causedLines(course, candidates[i]!.undisturbed, fromH).filter(isAhead);
+    const caused = causedLines(course, candidates[i]!.undisturbed).filter(isAhead);
     const lines = [
       ...caused.filter(({ id }) => id === leading?.id),
       ...caused.filter(({ id }) => id !== leading?.id),

@@ -1,7 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { firstFaultH } from '../../../shared/verdict/drillOutcome';
-import type { LineResult } from '../../../shared/verdict/lineResult';
-import { lineOf } from '../../../shared/verdict/lineResult';
+import { passedAnyway } from '../../../shared/verdict/anyway';
+import { lineOf, passed, type LineResult } from '../../../shared/verdict/lineResult';
 import { watchedLines, type Line, type LineQuantity } from '../../../shared/verdict/lines';
 import type { Run } from '../../engine/run';
 import { TrialRun } from '../../engine/trialRun';
@@ -51,11 +51,11 @@ export function passedH({ run }: Course, id: string, fromH: number): number {
   return own.find(({ timeH, into }) => timeH > fromH && into === 'outside')?.timeH ?? Infinity;
 }
 
-/** The lines that a failure passes and its tank undisturbed does not, or later; the first first. */
-export function causedLines(course: Course, undisturbed: Course, fromH: number): LineResult[] {
-  return course.lines
-    .filter((line) => isLevel(line) && line.firstH !== undefined && !line.already)
-    .filter(({ id, firstH }) => firstH! < passedH(undisturbed, id, fromH) - SAME_H)
+/** The lines that a failure passes, and is to blame for; the first first. */
+export function causedLines(course: Course, undisturbed: Course): LineResult[] {
+  const anyway = passedAnyway(course.lines, undisturbed.lines);
+  return passed(course.lines)
+    .filter((line) => isLevel(line) && !line.already && !anyway.includes(line))
     .sort((a, b) => a.firstH! - b.firstH!);
 }
 

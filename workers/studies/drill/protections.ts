@@ -37,7 +37,7 @@ export async function protectionsOf(
   if (!left) return undefined;
   const { asked, candidates, nothing: before, leading, fromH, first } = left;
   const count = (course: Course, { undisturbed }: Candidate) =>
-    causedLines(course, undisturbed, fromH).length;
+    causedLines(course, undisturbed).length;
   const protections: ProtectionBought[] = [];
   const worse: ProtectionId[] = [];
   for (const id of protectionsAgainst(asked)) {

@@ -1,6 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { OUTDOOR_PPM } from '../../engine/weather';
 import type { Watch } from './breaches';
+import { knownBetter, targetsAside, twoDigits } from './changeTried';
 import { judged, type Judged, type Refusal } from './offered';
 import type { Way } from './ways';
 
@@ -31,7 +32,6 @@ const SURER = [0.75, 0.5, 0.25, 0.1];
 const FRESHER = [0.5, 0.25, 0];
 
 const does = ({ refusal }: Judged) => refusal === undefined;
-const twoDigits = (value: number) => Number(value.toPrecision(2));
 
 /** Tried in turn: knowing more, fresher air, another target. */
 export function nearest(watch: Watch, refused: Refused): Nearest | undefined {
@@ -41,8 +41,7 @@ export function nearest(watch: Watch, refused: Refused): Nearest | undefined {
 function knownUse(watch: Watch, { way, giveOrTakeDkhPerDay }: Refused): Nearest | undefined {
   const { scenario } = way;
   if (!does(judged(watch, scenario, 0))) return undefined;
-  const known = SURER.map((share) => twoDigits(share * giveOrTakeDkhPerDay));
-  const enough = known.find((by) => by > 0 && does(judged(watch, scenario, by)));
+  const enough = knownBetter(giveOrTakeDkhPerDay, SURER, (by) => does(judged(watch, scenario, by)));
   return enough === undefined
     ? undefined
     : { kind: 'knownUse', giveOrTakeDkhPerDay: enough, scenario };
@@ -66,19 +65,17 @@ function freshAir(
 
 function aside(watch: Watch, { way, solved, giveOrTakeDkhPerDay }: Refused): Nearest | undefined {
   const { limits, tank } = way.scenario;
-  const low = Math.max(limits.alkalinityLowDkh, limits.alkalinityHarmDkh);
-  const middle = (low + limits.alkalinityHighDkh) / 2;
-  const at = (share: number, by: number): Nearest | undefined => {
-    const dkh = Number((tank.alkalinityDkh + share * (middle - tank.alkalinityDkh)).toFixed(1));
+  const targets = targetsAside(tank.alkalinityDkh, limits, ASIDE);
+  const at = (dkh: number, by: number): Nearest | undefined => {
     const { scenario } = solved({ targetDkh: dkh });
     return does(judged(watch, scenario, by))
       ? { kind: 'target', dkh, giveOrTakeDkhPerDay: by, scenario }
       : undefined;
   };
   const surest = twoDigits(SURER.at(-1)! * giveOrTakeDkhPerDay);
-  for (const share of ASIDE) {
-    const found = at(share, giveOrTakeDkhPerDay);
+  for (const dkh of targets) {
+    const found = at(dkh, giveOrTakeDkhPerDay);
     if (found) return found;
   }
-  return at(1, surest);
+  return at(targets.at(-1)!, surest);
 }

@@ -1,4 +1,5 @@
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
@@ -18,8 +19,6 @@ const LONGER = 1.4;
 const CLOSE_DKH = 0.02;
 /** The morning hour of a hand-poured dose. */
 const HOUR = 9;
-/** A scale of three figures. */
-const scaleText = (grams: number) => Number(grams.toPrecision(3));
 
 type Raise = Extract<Correction, { kind: 'raise' | 'rises' | 'tooFast' | 'tooHighPh' | 'unsure' }>;
 interface Sought {
@@ -28,13 +27,13 @@ interface Sought {
 }
 type Poured = Extract<Correction, { kind: 'raise' }>;
 
-/** The upkeep with a weighed dose on each of the first mornings, and the days to look at after. */
+/** The upkeep with a weighed dose on each of the first mornings, and the day to look at after. */
 function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: number): Scenario {
   const first = upkeep.start.clockHour <= HOUR ? 1 : 2;
   const additions = Array.from({ length: grams > 0 ? days : 0 }, (_, i) => ({
     ...{ day: first + i, hour: HOUR, additive, grams },
   }));
-  return { ...upkeep, days: days + 3, additions };
+  return { ...upkeep, days: days + 1, additions };
 }
 
 /** Mean of the day that follows the last dose, dKH: a morning's peak is no level. */
@@ -79,15 +78,15 @@ export function raise(
     );
     const grams = alone >= -CLOSE_DKH ? 0 : doseWhere(off, 0, most, CLOSE_DKH);
     if (grams !== undefined) {
-      const gramsPerDay = scaleText(grams);
-      const scenario = scenarioWith(days, gramsPerDay);
-      const largestDailyDkh = largestWithin(limit, scenario);
-      const lifts = largestDailyDkh !== undefined && peakPh(runPlan(scenario)) > mostPh;
+      const gramsPerDay = threeFigures(grams);
+      const slow = slowEnough(scenarioWith(days, gramsPerDay));
+      const lifts = slow !== undefined && peakPh(slow.runs[0]!) > mostPh;
       liftsPh ||= lifts;
-      if (largestDailyDkh !== undefined && !lifts) {
+      if (slow && !lifts) {
+        const { scenario, largestDailyDkh } = slow;
         return gramsPerDay === 0
           ? { kind: 'rises', days, scenario, largestDailyDkh }
-          : insideTheBand(days, gramsPerDay);
+          : insideTheBand(days, gramsPerDay, slow.runs);
       }
     }
     days = Math.max(days + 1, Math.round(days * LONGER));
@@ -96,15 +95,17 @@ export function raise(
     ? { kind: 'tooHighPh', additive, limitNbs: limits.phHighNbs }
     : { kind: 'tooFast', mostDkhPerDay: limit };
 
-  /** The largest move at any consumption; undefined as soon as one is beyond the limit. */
-  function largestWithin(most: number, scenario: Scenario): number | undefined {
-    let largest = moveDkh?.(scenario) ?? 0;
-    if (moveDkh) return largest > most ? undefined : largest;
+  /** The runs at every consumption, and their largest move; undefined as soon as one is too fast. */
+  function slowEnough(scenario: Scenario) {
+    let largestDailyDkh = moveDkh?.(scenario) ?? 0;
+    const runs: Run[] = [];
     for (const end of useEnds(scenario, giveOrTakeDkhPerDay)) {
-      largest = Math.max(largest, largestMoveDkh(runPlan(end)));
-      if (largest > most) return undefined;
+      if (largestDailyDkh > limit) return undefined;
+      const found = runPlan(end);
+      runs.push(found);
+      if (!moveDkh) largestDailyDkh = Math.max(largestDailyDkh, largestMoveDkh(found));
     }
-    return largest;
+    return largestDailyDkh > limit ? undefined : { scenario, runs, largestDailyDkh };
   }
 
   /** With nothing poured in, at the least consumption: no dose makes that slower. */
@@ -115,10 +116,10 @@ export function raise(
   }
 
   /** As many of those mornings as keep below the band's end, however little the corals take. */
-  function insideTheBand(wanted: number, gramsPerDay: number): Raise {
+  function insideTheBand(wanted: number, gramsPerDay: number, known: readonly Run[]): Raise {
     for (let days = wanted; days > 0; days--) {
-      const scenario = { ...scenarioWith(days, gramsPerDay), days: days + 1 };
-      const runs = runsOf(scenario);
+      const scenario = scenarioWith(days, gramsPerDay);
+      const runs = days === wanted ? known : runsOf(scenario);
       if (Math.max(...runs.map(highestDkh)) > limits.alkalinityHighDkh) continue;
       const levels = runs.map((found) => afterwards(found, start, days));
       const kept: Poured = {

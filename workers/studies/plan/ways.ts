@@ -3,6 +3,7 @@ import { bottled } from '../../../shared/recipe/bottled';
 import { twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { thinned } from '../../../shared/recipe/thinned';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
@@ -22,8 +23,7 @@ export interface Way {
 
 /** More than this share of the water in a week is no plan but a rescue: common practice. */
 const MOST_PERCENT = 50;
-/** A pump is set no finer than this, mL/day; a scale reads no finer, g/L. */
-const pumpText = (ml: number) => Number(ml.toPrecision(3));
+/** A strength is weighed no finer, and never above what was found, g/L. */
 const scaleText = (gramsPerL: number) => Math.floor(gramsPerL * 100) / 100;
 const CLOSE_PH = 0.005;
 /** A reservoir that a dump allows must still last a day, with a fifth to spare. */
@@ -73,7 +73,7 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
     });
     const ml = holdingDose(runPlan, withDose, targetDkh, most) ?? 0;
     if (ml === 0) return scenario;
-    const whole = withDose(pumpText(ml));
+    const whole = withDose(threeFigures(ml));
     return { ...whole, dosers: thinned(whole.dosers) };
   };
   const soda = solve('sodiumCarbonate');

@@ -3,8 +3,9 @@ import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { STOCK_G_PER_L, twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
 import { MOST_DOSERS } from '../../../shared/scenario/dosing';
 import { quantityAt } from '../../../shared/scenario/fields';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { pumpText, type Lever } from './lever';
+import type { Lever } from './lever';
 
 /** One more channel, a pair of pumps, beside what runs; none where the plan has no room for it. */
 export function channelOf(plan: Scenario, carbonate: Carbonate): Lever[] {
@@ -16,7 +17,7 @@ export function channelOf(plan: Scenario, carbonate: Carbonate): Lever[] {
     {
       ...{ kind: 'channel', pump: dosers.length, from: 0 },
       most: Math.min(mlPerDay, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max),
-      rounded: pumpText,
+      rounded: threeFigures,
       set: (base, ml) => ({
         ...base,
         dosers: [...dosers, ...bottled(twoPart(carbonate, ml, base))],

@@ -1,4 +1,5 @@
 import { pulsesOf } from '../../../shared/devices/doseTimes';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
@@ -18,10 +19,6 @@ export interface Lever {
   readonly set: (plan: Scenario, value: number) => Scenario;
 }
 
-const threeFigures = (value: number) => Number(value.toPrecision(3));
-/** A hundredth of the dose, at the most. */
-export const pumpText = (ml: number) =>
-  ml >= 50 ? Math.round(ml) : Number(ml.toFixed(ml >= 5 ? 1 : 2));
 const hundredths = (value: number) => Math.round(value * 100) / 100;
 
 /** Alkalinity in a litre of a stock once all of it has been oxidised, meq/L. */
@@ -58,7 +55,7 @@ function pumpLever(plan: Scenario, pump: number): Lever {
   const own = broughtMeqPerDay([dosers[pump]!]);
   const byOthers = (from * (timesOthers * all - (all - own))) / own;
   return {
-    ...{ kind: 'pump', pump, from, rounded: pumpText },
+    ...{ kind: 'pump', pump, from, rounded: threeFigures },
     most: Math.min(mostMlPerDay(dosers[pump]!), byOthers),
     set: (base, mlPerDay) => pumpAt({ ...base, dosers }, pump, mlPerDay),
   };

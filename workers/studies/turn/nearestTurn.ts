@@ -3,13 +3,13 @@ import { allLevers, findTurn, type Levers } from './findTurn';
 import type { Refusal } from './promised';
 import { Seeker, type Allowed } from './seeker';
 import type { NearestTurn } from './turned';
+import { knownBetter, targetsAside, twoDigits } from '../plan/changeTried';
 import type { PlanQuestion } from '../plan/threePlans';
 
 /** Parts of what the use is known to, and of the way to the middle of the band, that are tried. */
 const SURER = [0.4];
 const ASIDE = [0.5, 1];
 const WIDER = [1.4, 2];
-const twoDigits = (value: number) => Number(value.toPrecision(2));
 
 /** One change that would make a turn of it: knowing the use better, another target, a wider limit. */
 export function nearestTurn(
@@ -28,8 +28,9 @@ export function nearestTurn(
   const isLevel = refusal.kind === 'breach' && refusal.breach.quantity === 'alkalinity';
   const other = isLevel ? aside(question, options) : undefined;
   if (other) return other;
-  const surer = SURER.map((share) => twoDigits(share * allowed.giveOrTakeDkhPerDay));
-  const known = surer.find((giveOrTakeDkhPerDay) => does({ giveOrTakeDkhPerDay }));
+  const known = knownBetter(allowed.giveOrTakeDkhPerDay, SURER, (giveOrTakeDkhPerDay) =>
+    does({ giveOrTakeDkhPerDay }),
+  );
   if (known !== undefined) return { kind: 'knownUse', giveOrTakeDkhPerDay: known };
   const isTooFast = refusal.kind === 'breach' && refusal.breach.id === 'alkalinityChange';
   if (isLevel) return undefined;
@@ -51,12 +52,7 @@ function turns(question: PlanQuestion, options: SimulationOptions): boolean {
 
 function aside(question: PlanQuestion, options: SimulationOptions): NearestTurn | undefined {
   const { targetDkh, now } = question;
-  const { alkalinityLowDkh, alkalinityHarmDkh, alkalinityHighDkh } = now.limits;
-  const middle = (Math.max(alkalinityLowDkh, alkalinityHarmDkh) + alkalinityHighDkh) / 2;
-  const targets = ASIDE.map((share) =>
-    Number((targetDkh + share * (middle - targetDkh)).toFixed(1)),
-  );
-  const dkh = targets.find(
+  const dkh = targetsAside(targetDkh, now.limits, ASIDE).find(
     (aim) => aim !== targetDkh && turns({ ...question, targetDkh: aim }, options),
   );
   return dkh === undefined ? undefined : { kind: 'target', dkh };

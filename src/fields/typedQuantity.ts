@@ -1,19 +1,20 @@
 import type { QuantityMeta } from '../../shared/scenario/quantity';
-import { conversionOf, type DisplayUnits } from '../../shared/units/display';
+import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
 import { inputText, withDecimal } from '../../shared/units/format';
 import { parseQuantity } from '../../shared/units/parse';
+import { typedNumber } from '../../shared/units/typedNumber';
+import type { Read } from './draft.svelte';
 import { say } from '../../shared/words/settings';
+import { preferences } from '../state/preferences.svelte';
 
-export type TypedQuantity =
-  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
-
-const BARE = /^\s*[-+−]?[\d.,]+\s*$/u;
+/** What a reader needs to know of a number. */
+export type Readable = Pick<QuantityMeta, 'unit' | 'min' | 'max' | 'step' | 'mistake'>;
 
 /** Why a value, in our own unit, cannot stand in a field; nothing when it can. */
 function complaintAbout(
   value: number,
   label: string,
-  { unit, min, max, step, mistake }: QuantityMeta,
+  { unit, min, max, step, mistake }: Readable,
   display: DisplayUnits,
 ): string {
   if (value >= min && value <= max) return '';
@@ -32,15 +33,27 @@ function complaintAbout(
 export async function readTyped(
   typed: string,
   label: string,
-  quantity: QuantityMeta,
+  quantity: Readable,
   display: DisplayUnits,
-): Promise<TypedQuantity> {
+): Promise<Read<number>> {
   const plain = display.decimal === 'comma' ? typed.replace(',', '.') : typed;
   const parsed = await parseQuantity(plain, quantity.unit);
   if (!parsed.ok) return parsed;
   const { back, unit } = conversionOf(quantity.unit, display);
-  const value = BARE.test(plain) ? back(parsed.value) : parsed.value;
+  const value = typedNumber(plain).unit === '' ? back(parsed.value) : parsed.value;
   if (!Number.isFinite(value)) return { ok: false, message: say.notInUnit(typed, unit) };
   const message = complaintAbout(value, label, quantity, display);
   return message === '' ? { ok: true, value } : { ok: false, message };
+}
+
+/** The same in our own unit, whatever is on the screen elsewhere; `inForce` says what stays. */
+export async function readPlain(
+  typed: string,
+  label: string,
+  quantity: Readable,
+  inForce: string,
+): Promise<Read<number>> {
+  const { decimal } = preferences.now;
+  const read = await readTyped(typed, label, quantity, { ...usualDisplay, decimal });
+  return read.ok ? read : { ok: false, message: `${read.message} ${inForce}`.trim() };
 }
