@@ -1,13 +1,18 @@
 import { say as words } from '../../shared/words/shelf';
-import { isNewer } from './database';
 import { leaveBehind, takeBack } from './leaving';
 import { mergeTanks } from './mergeTanks';
-import { loadTanks, readSaved, removeTank, saveTank } from './store';
 import type { Tank } from './tanks';
 
 /** During a drag something is written this often, not only when it ends. */
 const SAVE_EVERY_MS = 250;
 const say = words.saving;
+
+/** What a first picture does not need is fetched a moment later. */
+const store = () => import('./store');
+
+/** Whether a newer Paper Reef has taken the database over. */
+const isNewer = (error: unknown): boolean =>
+  (error as Partial<Error> | undefined)?.name === 'VersionError';
 
 const notSaved = (error: unknown): string => (isNewer(error) ? say.newerHere : say.failed);
 
@@ -35,6 +40,7 @@ export class Autosave {
   /** What was saved last, if anything; while that cannot be read nothing is written over it. */
   async restore(): Promise<readonly Tank[]> {
     try {
+      const { loadTanks } = await store();
       const { tanks, setAside } = await loadTanks();
       if (setAside) this.listener.trouble(say.setAside);
       for (const tank of tanks) this.bases.set(tank.id, tank);
@@ -69,7 +75,9 @@ export class Autosave {
   remove(id: string): Promise<void> {
     this.waiting.delete(id);
     this.writing = this.writing.then(() =>
-      removeTank(id).catch((error: unknown) => this.listener.trouble(notSaved(error))),
+      store()
+        .then(({ removeTank }) => removeTank(id))
+        .catch((error: unknown) => this.listener.trouble(notSaved(error))),
     );
     return this.writing;
   }
@@ -86,6 +94,7 @@ export class Autosave {
     // Written with an earlier turn, or removed.
     if (!tank) return;
     try {
+      const { saveTank } = await store();
       const { tank: saved, aside, setAside } = await saveTank(tank, this.bases.get(tank.id));
       this.bases.set(saved.id, saved);
       if (this.waiting.get(tank.id) === tank) this.waiting.delete(tank.id);
@@ -115,7 +124,9 @@ export class Autosave {
   private async hear(id: string): Promise<void> {
     if (!this.restored || this.waiting.has(id)) return;
     await this.writing;
-    const tank = await readSaved(id).catch(() => undefined);
+    const tank = await store()
+      .then(({ readSaved }) => readSaved(id))
+      .catch(() => undefined);
     if (!tank || this.waiting.has(id)) return;
     this.bases.set(id, tank);
     this.listener.changedElsewhere(tank);

@@ -1,7 +1,7 @@
 import { openDB, type IDBPDatabase } from 'idb';
+import { DATABASE } from './databaseName';
 import { SCENARIO_VERSION } from '../../shared/scenario/schema';
 
-export const DATABASE = 'paper-reef';
 /** One record a tank, under its id. */
 export const TANKS = 'tanks';
 /** Up to 0.3.0 there was one bench and no tank: still read, never written. */
@@ -41,7 +41,3 @@ export async function withDatabase<T>(act: (db: IDBPDatabase) => Promise<T>): Pr
     db.close();
   }
 }
-
-/** Whether a newer Paper Reef has taken the database over. */
-export const isNewer = (error: unknown): boolean =>
-  (error as Partial<Error> | undefined)?.name === 'VersionError';

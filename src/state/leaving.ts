@@ -1,4 +1,4 @@
-import { DATABASE } from './database';
+import { DATABASE } from './databaseName';
 import type { Tank } from './tanks';
 
 /** A tank that a closing page had no time to save, and what it was when that page last saved it. */
