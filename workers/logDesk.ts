@@ -109,10 +109,10 @@ export class LogDesk {
   }
 
   /** What may fail meanwhile, with nobody there to notice. */
-  nobodyLooks({ question, away: { provided } }: AwayTold): Promise<Answer<NobodyLooks>> {
+  nobodyLooks({ question, away: left }: AwayTold): Promise<Answer<NobodyLooks>> {
     return answering(async () => {
       const options = await sampledOptions(question.now, question.days + 3);
-      return nobodyLooks(question, provided.scenario, usualHandAir, options, async () => {
+      return nobodyLooks(left, usualHandAir, options, async () => {
         await letMessagesIn();
         return true;
       });
