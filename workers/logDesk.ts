@@ -18,6 +18,7 @@ import { PLAN_DAYS } from './studies/plan/holding';
 import { offers, type Offer } from './studies/plan/offers';
 import { planQuestion, type Wanted } from './studies/plan/planQuestion';
 import type { PlanQuestion } from './studies/plan/threePlans';
+import { deliveredOf, type Delivery, type DeliveryQuestion } from './studies/stock/delivered';
 import { reaches, REACHED_DAYS, type Reached } from './studies/turn/reaches';
 import { turn } from './studies/turn/turn';
 import type { Turn } from './studies/turn/turned';
@@ -51,6 +52,12 @@ export interface AwayTold {
 
 /** How long, how often somebody comes, and what the fit says of level and doubts. */
 export type AwayAsked = Omit<AwayQuestion, 'now' | 'giveOrTakeDkhPerDay'>;
+
+/** Delivered against set, and what was asked. */
+export interface DeliveryTold {
+  readonly question: DeliveryQuestion;
+  readonly delivery: Delivery;
+}
 
 type PlanAsked = [
   plan: Scenario,
@@ -116,6 +123,15 @@ export class LogDesk {
         await letMessagesIn();
         return true;
       });
+    });
+  }
+
+  /** What a pump or the top-off gave, against what is set. */
+  delivered(drawn: DeliveryQuestion['drawn'], ...asks: PlanAsked): Promise<Answer<DeliveryTold>> {
+    return answering(async () => {
+      const { question: plan, options } = await asked(Math.max(8, drawn.days + 3), ...asks);
+      const question = { now: plan.now, drawn, isRead: asks[2] !== undefined };
+      return { question, delivery: deliveredOf(question, options) };
     });
   }
 

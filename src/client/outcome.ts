@@ -2,6 +2,8 @@ export type {
   Answer,
   AwayTold,
   Correction,
+  Delivered,
+  DeliveryTold,
   Design,
   Effect,
   EnsembleSummary,
