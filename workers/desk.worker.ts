@@ -4,7 +4,7 @@ import { questionNamed } from './desk/questions';
 
 export type { Answer } from './desk/answer';
 export type { Ensemble } from './desk/drillQuestions';
-export type { AwayTold, Offered, TurnTold } from './desk/logQuestions';
+export type { AwayTold, DeliveryTold, Offered, TurnTold } from './desk/logQuestions';
 export type { Desk } from './desk/desk';
 export type { AskedOf, GivenBy, ToldBy } from './desk/question';
 export type { QuestionName, Questions } from './desk/questions';
@@ -18,6 +18,7 @@ export type { Layer } from './studies/drill/layers';
 export type { MemberResult } from './studies/drill/memberResult';
 export type { ResponseChoices } from './studies/drill/responsePlans';
 export type { ResponseResult } from './studies/drill/responses';
+export type { Delivered } from './studies/stock/delivered';
 export type { RanUntil } from './studies/fit/turnedAt';
 export type { Correction } from './studies/plan/correct';
 export type { Nearest } from './studies/plan/nearest';

@@ -42,6 +42,7 @@ export { de as rests } from './rests/de';
 export { de as settings } from './settings/de';
 export { de as shelf } from './shelf/de';
 export { de as site } from './site/de';
+export { de as stock } from './stock/de';
 export { de as surroundings } from './surroundings/de';
 export { de as tank } from './tank/de';
 export { de as time } from './time/de';

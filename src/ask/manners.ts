@@ -43,6 +43,7 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   turn: ofTheLog,
   away: ofTheLog,
   nobodyLooks: runs,
+  delivered: ofTheLog,
   reaches: ofTheLog,
   correct: ofTheLog,
 };

@@ -106,12 +106,12 @@ function turnJson(told: TankAnswer) {
 function awayJson(told: TankAnswer) {
   if (!told.absence) return undefined;
   const { asked, looks } = told.absence;
-  const { days, visitDays, needs, atVisitL, provided, fullestL, odds, wayOut, margins } =
-    asked.away;
+  const { days, comesDays, needs, topUp, provided, fullest, odds, wayOut, margins } = asked.away;
   const { kind, insideDays, breach, endsDkh, anyway, scenario, refillEveryDays } = provided;
   const { asSet, low, high } = endsDkh;
   return {
-    ...{ days, visitDays, says: awayTold(told), needs, atVisitL, fullestL, wayOut },
+    ...{ days, visitDays: asked.question.visitDays, comesDays, says: awayTold(told), needs },
+    ...{ topUp, wayOut, fullestL: fullest?.litres, fullestWhy: fullest?.why },
     margins: { evaporationShare: margins.evaporation, deliveryShare: margins.delivery },
     left: {
       ...{ kind, insideDays, refillEveryDays, breach: breach && lineJson(breach) },

@@ -18,6 +18,7 @@ import {
   topUpText,
   worstSentence,
 } from '../parts/log/awayWords';
+import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
 import { promiseOf } from '../parts/log/promiseWords';
@@ -75,7 +76,8 @@ export function awayTold({ absence, answer, counted: { readings } }: TankAnswer)
   const plan = asked.away.provided.scenario;
   const failures = looks.failures.filter(({ first }) => first);
   return [
-    ...[headline, ...beside, worstSentence(looks, plan), ...more, topUpText(asked.away)],
+    ...[headline, ...beside, worstSentence(looks, plan), ...more],
+    `${say.sheet.topUp}: ${topUpText(asked.away)}`,
     ...failures.map((one) => `${failureTitle(one, plan)}. ${failureText(one)}`),
     harmlessText(looks, plan),
   ].filter((text) => text !== '');

@@ -19,6 +19,7 @@ import { margins, mostGiven, thirstiest } from '../../workers/studies/away/needs
 import { atHome, leftWith, provided } from '../../workers/studies/away/provided';
 import { nobodyLooks } from '../../workers/studies/away/unnoticed';
 import { dayMeans } from '../../workers/studies/dayMeans';
+import { dumpHolds, RIM } from '../../workers/studies/plan/fullDump';
 import { withUse } from '../../workers/studies/plan/useEnds';
 import { patience, runsOf } from '../laws/size';
 import { anyTurn, type AnyTurn } from './anyTurn';
@@ -98,7 +99,6 @@ it(
           expect(text).not.toMatch(/NaN|undefined|Infinity|[^\d]-\d/);
         }
         const isKept = found.provided.insideDays >= days;
-        expect(isKept ? undefined : (found.wayOut ?? 'none')).not.toBe('none');
         const off = Math.abs(any.known.corals.useDkhPerDay - any.truth.corals.useDkhPerDay);
         if (isKept) kept++;
         else {
@@ -107,12 +107,14 @@ it(
         }
         // Once in twenty the use is farther off than its doubt says: nothing was promised of that.
         if (isKept && off <= giveOrTakeDkhPerDay) breaches.push(...breachesInTruth(any, found));
-        if (found.wayOut?.kind === 'visits') {
-          const { everyDays } = found.wayOut;
-          const mixed = { kind: 'mixed', scenario: now, refillEveryDays: everyDays } as const;
-          const home = atHome(now, giveOrTakeDkhPerDay, usualOptions);
-          const { insideDays } = provided(mixed, days, home, usualOptions);
-          expect(insideDays).toBeGreaterThanOrEqual(days);
+        if (found.asked) {
+          expect(found.asked.insideDays).toBeLessThan(days);
+          expect(found.topUp).toBeDefined();
+        }
+        const { scenario } = found.provided;
+        if (scenario.topOff.reservoirL > now.topOff.reservoirL) {
+          expect(dumpHolds(scenario, RIM)).toBe(true);
+          expect(dumpHolds(scenario)).toBe(true);
         }
         const [reservoir] = found.needs;
         const filled = (litresL: number): Scenario => ({
@@ -141,7 +143,7 @@ it(
         litres.push({ own: reservoir!.needL!, byHand: byHand * (1 + margins.evaporation) });
         if (tried % FAILURES_EVERY === 1) {
           const looks = (await nobodyLooks(
-            ...([question, found.provided.scenario, usualHandAir, usualOptions] as const),
+            ...([found, usualHandAir, usualOptions] as const),
             async () => true,
           ))!;
           expect(looks.failures.length).toBeGreaterThan(3);
@@ -224,9 +226,16 @@ it('says what stands on no reading', () => {
 });
 
 it('a failure that lasts until somebody comes is met sooner on an earlier visit', async () => {
-  const asked = async (visitDays: number) => {
-    const question = { now: pair, giveOrTakeDkhPerDay: 0.1, days: 9, visitDays };
-    const looks = await nobodyLooks(question, pair, usualHandAir, usualOptions, async () => true);
+  const asked = async (comesDays: number) => {
+    const home = atHome(pair, 0, usualOptions);
+    const kept = provided(
+      { kind: 'asIs', scenario: pair, refillEveryDays: 0 },
+      9,
+      home,
+      usualOptions,
+    );
+    const left = { days: 9, comesDays, provided: kept };
+    const looks = await nobodyLooks(left, usualHandAir, usualOptions, async () => true);
     return looks!.failures.find(({ fault }) => fault.kind === 'doserOff')!;
   };
   const [never, daily] = [await asked(0), await asked(1)];

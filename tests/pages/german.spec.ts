@@ -141,6 +141,10 @@ test.describe('at 390 wide', () => {
       'Nächster Test:',
     );
     await isGerman(page);
+    await page.getByLabel('in, Tage').fill('5');
+    await page.getByLabel('in, Tage').press('Enter');
+    await page.getByRole('button', { name: 'Gegen den Plan halten' }).click();
+    await expect(page.getByText(/Nach dem Plan sollten/)).toBeVisible({ timeout: 30_000 });
     await page.getByRole('button', { name: 'Auf dem simulierten Becken allein lassen' }).click();
     await expect(page.getByText(/^Am schlimmsten, während niemand/)).toBeVisible({
       timeout: 60_000,

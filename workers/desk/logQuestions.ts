@@ -17,6 +17,7 @@ import { offers as offersFor, type Offer } from '../studies/plan/offers';
 import { planQuestion, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
+import { deliveredOf, type Delivery, type DeliveryQuestion } from '../studies/stock/delivered';
 import { turn as turnOf } from '../studies/turn/turn';
 import type { Turn } from '../studies/turn/turned';
 import type { Job } from './question';
@@ -104,11 +105,28 @@ export async function away({ absence, ...asks }: AwayAsked): Promise<AwayTold> {
 
 /** What may fail meanwhile, with nobody there to notice. */
 export async function nobodyLooks(
-  { question, away: { provided } }: AwayTold,
+  { question, away: left }: AwayTold,
   { goesOn }: Job,
 ): Promise<NobodyLooks | undefined> {
   const options = await sampledOptions(question.now, question.days + 3);
-  return nobodyLooksIn(question, provided.scenario, usualHandAir, options, goesOn);
+  return nobodyLooksIn(left, usualHandAir, options, goesOn);
+}
+
+/** Delivered against set, and what was asked. */
+export interface DeliveryTold {
+  readonly question: DeliveryQuestion;
+  readonly delivery: Delivery;
+}
+
+export interface DeliveryAsked extends PlanAsked {
+  readonly drawn: DeliveryQuestion['drawn'];
+}
+
+/** What a pump or the top-off gave, against what is set. */
+export async function delivered({ drawn, ...asks }: DeliveryAsked): Promise<DeliveryTold> {
+  const { question: plan, options } = await asked(Math.max(8, drawn.days + 3), asks);
+  const question = { now: plan.now, drawn, isRead: asks.known !== undefined };
+  return { question, delivery: deliveredOf(question, options) };
 }
 
 /** When a level is reached as the tank runs now. */

@@ -39,6 +39,7 @@ export const questions = {
   turn: async () => (await logs()).turn,
   away: async () => (await logs()).away,
   nobodyLooks: async () => (await logs()).nobodyLooks,
+  delivered: async () => (await logs()).delivered,
   reaches: async () => (await logs()).reaches,
   correct: async () => (await logs()).correct,
 };

@@ -35,7 +35,8 @@ export class LitPath {
       sum += this.litHours[i]! * usedOmega(this.omegas[i]!);
       all += this.litHours[i]!;
     }
-    return sum / all;
+    // Rounding alone would carry a tank that stands above the bend past what can be typed.
+    return usedOmega(sum / all);
   }
 
   /** The lowest saturation of the day. */

@@ -47,6 +47,8 @@ export const de: Words<typeof en> = {
     reservoirThinner: (litres, gramsPerL, now) =>
       `${litres} L in den Behälter, gemischt mit ${gramsPerL} g/L statt ${now}, denn so viel der heutigen Mischung auf einmal würde schaden`,
     reservoirPlain: (litres) => `${litres} L reines Süßwasser in den Behälter`,
+    reservoirNew: (litres) =>
+      `richten Sie eine Nachfüllung mit ${litres} L reinem Süßwasser im Behälter ein`,
     bottle: (litres, name) => `${litres} L in die Flasche von „${name}“`,
     toppedUp: (count) => `${every(count)} füllt, wer kommt, den Behälter mit reinem Süßwasser auf`,
     mixed: (count) =>
@@ -54,20 +56,28 @@ export const de: Words<typeof en> = {
   },
   kept: (count, what, from, to, low, high) =>
     `Es kann ${days(count)} allein bleiben: ${what}. Die Alkalinität geht von ${from} auf ${to} dKH (${low}–${high} bei jedem Verbrauch, der für möglich gehalten wird).`,
-  inside: (watched) => `Nichts Beobachtetes verlässt Ihre Grenzen: ${watched}.`,
+  keptBut: (leave, of) =>
+    ` In ${leave} von ${of} Becken, die Ihres sein können, verlässt trotzdem etwas Ihre Grenzen.`,
+  noTopOff: (litres) =>
+    `Es gibt keine Nachfüllung: was verdunstet, bis zu ${litres} L am Tag, muss täglich von Hand hinein oder durch eine Nachfüllung, die Sie vor der Abreise einrichten und beobachten.`,
+  inside: (watched) =>
+    `Bei keinem Verbrauch, der für möglich gehalten wird, verlässt etwas Beobachtetes Ihre Grenzen: ${watched}.`,
   insideBut: (lines) =>
     `Nichts geht weiter hinaus, als es beim heutigen Betrieb ist; so oder so draußen: ${lines}.`,
   leaves: (count, what, value, day, way) =>
     `Nicht für ${days(count)}: ${what} (bis ${value}), zuerst an Tag ${day}. ${way}`,
+  onlyVisited: (count, what, value, day, often) =>
+    `Nicht für ${days(count)}, wie gefragt: ${what} (bis ${value}), zuerst an Tag ${day}. Es geht, wenn ${every(often)} jemand kommt.`,
   wayOut: {
-    visits: (count) =>
-      `Es geht, wenn ${every(count)} jemand kommt und den Behälter mit der heutigen Mischung auffüllt, die in Kanistern bereitsteht (Schutzbrille und Handschuhe: sie verätzt die Augen).`,
     fewerDays: (count) => `Es geht für ${days(count)} oder mit jemandem, der bis dahin testet.`,
-    firstOfAll: 'Bringen Sie das vor der Abreise in Ordnung: was zu drehen ist, steht oben.',
+    withVisits: (count, often) => `Es geht für ${days(count)}, wenn ${every(often)} jemand kommt.`,
+    firstOfAll: 'Bringen Sie das vor der Abreise in Ordnung.',
     best: (what) => `Am besten, solange es geht: ${what}.`,
   },
   handDoses:
     'Was Sie jetzt von Hand zugeben, fehlt, während Sie verreist sind: eine Pumpe müsste es bringen (die Pläne unten).',
+  rim: (litres) =>
+    `Höchstens ${litres} L dürfen im Behälter stehen: liefe alles auf einmal hinein, ginge mehr über den Rand des Technikbeckens auf den Boden.`,
   tooFull: (litres) =>
     `Höchstens ${litres} L der heutigen Mischung dürfen im Behälter stehen: liefe alles auf einmal hinein, ginge mehr über den pH, der schadet, oder über Ihre höchste Alkalinität.`,
   lasts: (vessel, how) => `Was es jetzt fasst, reicht: ${vessel} ${how}.`,
@@ -117,13 +127,14 @@ export const de: Words<typeof en> = {
     },
     topUp: 'Nachfüllen',
     topUps: {
-      nothing:
-        'Nichts. Behälter und Flaschen reichen bis zur Rückkehr. Ist der Behälter trotzdem leer: ',
+      nothing: 'Nichts: was dort steht, reicht bis zur Rückkehr.',
+      lasts: (count) =>
+        `Was dort steht, kann nach ${count} Tagen verbraucht sein. Rufen Sie vorher an.`,
       byHand: (litres) =>
-        `das Technikbecken bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), langsam, höchstens ${litres} L am Tag. Dann anrufen.`,
+        `Ist der Behälter leer: das Technikbecken bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), langsam, höchstens ${litres} L am Tag, und anrufen.`,
       plain: (litres) =>
         `Den Nachfüllbehälter bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), nichts hinein, höchstens ${litres} L bei einem Besuch. Nimmt er mehr auf, anrufen: etwas ist undicht oder hängt.`,
-      mixed: (litres) =>
+      mix: (litres) =>
         `Den Nachfüllbehälter bis zur Marke aus dem Kanister „Mischung“ auffüllen, langsam und ohne Rühren, höchstens ${litres} L bei einem Besuch. Schutzbrille und Handschuhe: sie verätzt Augen und Haut. Im Auge: 15–20 Minuten mit fließendem Wasser spülen, Lider offen, dann zum Arzt. Nimmt er mehr auf, anrufen.`,
     },
     never: 'Niemals',

@@ -43,6 +43,8 @@ export const en = {
     reservoirThinner: (litres: string, gramsPerL: string, now: string) =>
       `${litres} L in the reservoir, mixed with ${gramsPerL} g/L instead of ${now}, since so much of today’s mix at once would do harm`,
     reservoirPlain: (litres: string) => `${litres} L of plain fresh water in the reservoir`,
+    reservoirNew: (litres: string) =>
+      `set up a top-off with ${litres} L of plain fresh water in its reservoir`,
     bottle: (litres: string, name: string) => `${litres} L in the bottle of “${name}”`,
     toppedUp: (every: number) =>
       `every ${days(every)} whoever comes fills the reservoir up with plain fresh water`,
@@ -51,20 +53,29 @@ export const en = {
   },
   kept: (count: number, what: string, from: string, to: string, low: string, high: string) =>
     `It can be left alone for ${days(count)}: ${what}. Alkalinity goes from ${from} to ${to} dKH (${low}–${high} at every use that is thought possible).`,
-  inside: (watched: string) => `Nothing watched leaves your limits: ${watched}.`,
+  keptBut: (leave: number, of: number) =>
+    ` In ${leave} of ${of} tanks that yours may be, something leaves your limits all the same.`,
+  noTopOff: (litres: string) =>
+    `There is no top-off: what evaporates, up to ${litres} L a day, has to be filled in by hand every day, or by a top-off that you set up and watch before you leave.`,
+  inside: (watched: string) =>
+    `At no use that is thought possible does anything watched leave your limits: ${watched}.`,
   insideBut: (lines: string) =>
     `Nothing goes farther outside than it is as the tank runs now; outside either way: ${lines}.`,
   leaves: (count: number, what: string, value: string, day: string, way: string) =>
     `Not for ${days(count)}: ${what} (to ${value}), first on day ${day}. ${way}`,
+  onlyVisited: (count: number, what: string, value: string, day: string, every: number) =>
+    `Not for ${days(count)} as asked: ${what} (to ${value}), first on day ${day}. It can with somebody coming every ${days(every)}.`,
   wayOut: {
-    visits: (every: number) =>
-      `It can with somebody coming every ${days(every)} who fills the reservoir up with today’s mix, left ready in canisters (goggles and gloves: it burns eyes).`,
     fewerDays: (count: number) => `It can for ${days(count)}, or with somebody who tests by then.`,
-    firstOfAll: 'Put that right before you leave: what to turn stands above.',
+    withVisits: (count: number, every: number) =>
+      `It can for ${days(count)} with somebody coming every ${days(every)}.`,
+    firstOfAll: 'Put that right before you leave.',
     best: (what: string) => `Best for as long as it goes: ${what}.`,
   },
   handDoses:
     'What you pour in by hand now is missing while you are away: a pump would have to bring it (the plans below).',
+  rim: (litres: string) =>
+    `No more than ${litres} L may stand in the reservoir: if all of it ran in at once, more would run over the sump’s rim onto the floor.`,
   tooFull: (litres: string) =>
     `No more than ${litres} L of today’s mix may stand in the reservoir: if all of it ran in at once, more would pass the pH that harms or your highest alkalinity.`,
   lasts: (vessel: string, how: string) => `What it holds now lasts: ${vessel} ${how}.`,
@@ -113,13 +124,14 @@ export const en = {
     },
     topUp: 'Top up',
     topUps: {
-      nothing:
-        'Nothing. Reservoir and bottles last until the keeper is back. If the reservoir is empty all the same: ',
+      nothing: 'Nothing: what stands there lasts until the keeper is back.',
+      lasts: (count: string) =>
+        `What stands there may be used up after ${count} days. Call the keeper before that.`,
       byHand: (litres: string) =>
-        `fill the sump up to its mark with plain fresh water (from the canister marked “fresh”), slowly, no more than ${litres} L in a day. Then call.`,
+        `If the reservoir is empty: fill the sump up to its mark with plain fresh water (from the canister marked “fresh”), slowly, no more than ${litres} L in a day, and call.`,
       plain: (litres: string) =>
         `Fill the top-off reservoir up to its mark with plain fresh water (from the canister marked “fresh”), nothing in it, no more than ${litres} L at a visit. If it takes more, call: something is leaking or stuck.`,
-      mixed: (litres: string) =>
+      mix: (litres: string) =>
         `Fill the top-off reservoir up to its mark from the canister marked “mix”, slowly and without stirring, no more than ${litres} L at a visit. Goggles and gloves: it burns eyes and skin. In an eye: rinse 15–20 minutes with running water, lids open, then a doctor. If it takes more, call.`,
     },
     never: 'Never',

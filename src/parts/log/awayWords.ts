@@ -48,7 +48,7 @@ export function lastsText({ lastsDays, surelyDays }: Need): string {
 
 /** A vessel that may stand empty before the keeper is back. */
 const runsOutText = (need: Need): string[] =>
-  need.surelyDays === undefined
+  need.surelyDays === undefined || need.hasL === 0
     ? []
     : [
         say.lasts(
@@ -80,7 +80,11 @@ function provisionText({ question, away }: AwayTold): string {
         figure(before.topOff.gramsPerL),
       ),
     ],
-    plain: [told.reservoirPlain(litres(topOff.reservoirL))],
+    plain: [
+      (before.topOff.reservoirL > 0 ? told.reservoirPlain : told.reservoirNew)(
+        litres(topOff.reservoirL),
+      ),
+    ],
   }[kind];
   const fills = [...reservoir, ...bottles];
   return [
@@ -90,35 +94,43 @@ function provisionText({ question, away }: AwayTold): string {
   ].join('; ');
 }
 
-function wayOutText({ away }: AwayTold): string {
-  const told = say.wayOut;
-  switch (away.wayOut?.kind) {
-    case 'visits':
-      return told.visits(away.wayOut.everyDays);
-    case 'fewerDays':
-      return told.fewerDays(away.wayOut.days);
-    default:
-      return told.firstOfAll;
-  }
+/** Why the limits are not kept: what passes which first, how far, and on which day. */
+function breachText({ breach }: AwayTold['away']['provided']): [string, string, string] {
+  const { quantity, worst, firstH } = breach!;
+  return [beyondText(breach!), figureText(lineValue(quantity, worst)), String(dayOf(firstH!))];
+}
+
+function wayOutText({ wayOut, asked, comesDays }: AwayTold['away']): string {
+  if (wayOut?.kind !== 'fewerDays') return say.wayOut.firstOfAll;
+  return asked ? say.wayOut.withVisits(wayOut.days, comesDays) : say.wayOut.fewerDays(wayOut.days);
 }
 
 /** The answer in a sentence or two. */
-function headline(asked: AwayTold): string {
-  const { question, away } = asked;
-  const { breach, endsDkh, insideDays } = away.provided;
-  if (insideDays < away.days && breach) {
-    const what = beyondText(breach);
-    const value = figureText(lineValue(breach.quantity, breach.worst));
-    return say.leaves(
-      ...([away.days, what, value, String(dayOf(breach.firstH!))] as const),
-      wayOutText(asked),
-    );
+function headline(told: AwayTold): string {
+  const { question, away } = told;
+  const { asked, provided, wayOut, days, comesDays } = away;
+  if (wayOut) {
+    return say.leaves(days, ...breachText(asked ?? provided), wayOutText(away));
   }
-  return say.kept(
-    ...([away.days, provisionText(asked)] as const),
-    ...([dkh(question.now.tank.alkalinityDkh), dkh(endsDkh.asSet)] as const),
-    ...([dkh(endsDkh.low), dkh(endsDkh.high)] as const),
-  );
+  if (asked) return say.onlyVisited(days, ...breachText(asked), comesDays);
+  return keptText(question, away, provisionText(told));
+}
+
+function keptText(
+  { now }: AwayTold['question'],
+  { days, provided, odds }: AwayTold['away'],
+  what: string,
+) {
+  const { asSet, low, high } = provided.endsDkh;
+  const levels = [now.tank.alkalinityDkh, asSet, low, high].map(dkh);
+  const leave = Math.round(odds.leaveShare * odds.members);
+  const but = leave > 0 ? say.keptBut(leave, odds.members) : '';
+  return say.kept(days, what, ...(levels as [string, string, string, string])) + but;
+}
+
+function fullestText({ fullest }: AwayTold['away']): string[] {
+  if (!fullest) return [];
+  return [(fullest.why === 'rim' ? say.rim : say.tooFull)(litres(fullest.litres))];
 }
 
 function insideText({ away }: AwayTold): string[] {
@@ -169,13 +181,16 @@ export function awaySentences(
   habits: LogAnswer['habits'] | undefined,
 ): AwaySentences {
   const { away } = asked;
-  const kept = away.provided.insideDays >= away.days;
   const { evaporation, delivery } = away.margins;
   return {
     headline: headline(asked),
     beside: [
-      ...(kept ? [] : [say.wayOut.best(provisionText(asked))]),
+      ...(away.wayOut ? [say.wayOut.best(provisionText(asked))] : []),
+      ...(away.asked && !away.wayOut ? [keptText(asked.question, away, provisionText(asked))] : []),
       ...assumedText(asked, readings),
+      ...away.needs
+        .filter(({ hasL, dailyL }) => hasL === 0 && dailyL > 0)
+        .map(({ dailyL }) => say.noTopOff(litres(dailyL))),
       ...insideText(asked),
       oddsText(asked),
       ...((habits?.doses.length ?? 0) > 0 ? [say.handDoses] : []),
@@ -183,7 +198,7 @@ export function awaySentences(
     ],
     more: [
       ...away.needs.flatMap(runsOutText),
-      ...(away.fullestL === undefined ? [] : [say.tooFull(litres(away.fullestL))]),
+      ...fullestText(away),
       say.margin(percent(evaporation), percent(delivery)),
       say.oddsFrom,
     ],
@@ -228,11 +243,15 @@ export function worstSentence({ failures }: NobodyLooks, plan: Scenario): string
 }
 
 /** What whoever comes fills in, and how much at most. */
-export function topUpText({ provided, atVisitL, needs }: AwayTold['away']): string {
+export function topUpText({ topUp, provided, needs }: AwayTold['away']): string {
   const told = say.sheet.topUps;
-  if (provided.kind === 'toppedUp') return told.plain(litres(atVisitL));
-  if (provided.kind === 'mixed') return told.mixed(litres(atVisitL));
+  if (topUp) return told[topUp.with](litres(topUp.mostL));
   const [reservoir] = needs;
-  const daily = reservoir?.name === undefined ? reservoir?.dailyL : undefined;
-  return daily === undefined ? told.nothing : `${told.nothing}${told.byHand(litres(daily))}`;
+  const { reservoirL } = provided.scenario.topOff;
+  const { dailyL, needL, surelyDays } = reservoir!;
+  const lasts = needL !== undefined && reservoirL >= needL;
+  return [
+    lasts || surelyDays === undefined ? told.nothing : told.lasts(downDays(surelyDays)),
+    ...(dailyL > 0 ? [told.byHand(litres(dailyL))] : []),
+  ].join(' ');
 }

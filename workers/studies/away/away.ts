@@ -1,11 +1,12 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import { dumpHolds, fullestReservoirL, strongestMixGPerL } from '../plan/fullDump';
+import { dumpHolds, fullestReservoirL, RIM, strongestMixGPerL } from '../plan/fullDump';
 import type { PlanQuestion } from '../plan/threePlans';
 import { withReference } from '../plan/withReference';
 import { margins, needsOf, type Need } from './needs';
 import { oddsOf, type AwayOdds, type Unsure } from './odds';
-import { atHome, filled, leftWith, provided, type Provided, type Provision } from './provided';
+import { filled } from './filled';
+import { atHome, leftWith, provided, type Provided, type Provision } from './provided';
 
 /** The plan's question, for days on which nobody looks. */
 export interface AwayQuestion extends Pick<PlanQuestion, 'now'>, Unsure {
@@ -15,40 +16,52 @@ export interface AwayQuestion extends Pick<PlanQuestion, 'now'>, Unsure {
   readonly visitDays: number;
 }
 
-/** What is to be filled before leaving, what comes of it, and how likely. */
-export interface Away {
-  readonly days: number;
-  readonly visitDays: number;
-  /** The reservoir first, then each pump's bottle. */
-  readonly needs: readonly Need[];
-  /** Shares above what is typed that the litres are for. */
-  readonly margins: typeof margins;
-  /** At most so much is topped up at a visit, L; 0 where nobody needs to. */
-  readonly atVisitL: number;
-  readonly provided: Provided;
-  /** The most that may stand in the reservoir of today's mix, L, where all that is needed would be too much. */
-  readonly fullestL: number | undefined;
-  readonly odds: AwayOdds;
-  /** The days away as a trial; undefined where plain water tops up a mix, which no plan can say. */
-  readonly trial: Scenario | undefined;
-  /** What would do where the limits are not kept for so long. */
-  readonly wayOut: WayOut | undefined;
+/** What whoever comes fills the reservoir up with, and how much at most. */
+export interface TopUp {
+  readonly with: 'plain' | 'mix';
+  readonly everyDays: number;
+  readonly mostL: number;
 }
 
+/** The most that may stand in the reservoir where all that is needed would be too much, and for what reason. */
+export interface Fullest {
+  readonly litres: number;
+  /** More of today's mix at once does harm; more of anything runs onto the floor. */
+  readonly why: 'harm' | 'rim';
+}
+
+/** What would do where the limits are not kept for so long, with visits or without. */
 export type WayOut =
-  /** Somebody fills the reservoir up with its mix, made beforehand, so often. */
-  | { readonly kind: 'visits'; readonly everyDays: number }
   /** Fewer days away. */
   | { readonly kind: 'fewerDays'; readonly days: number }
   /** What is outside, or about to be, is put right first. */
   | { readonly kind: 'firstOfAll' };
 
+/** What is to be filled before leaving, what comes of it, and how likely. */
+export interface Away {
+  readonly days: number;
+  /** The reservoir first, then each pump's bottle. */
+  readonly needs: readonly Need[];
+  /** Shares above what is typed that the litres are for. */
+  readonly margins: typeof margins;
+  readonly provided: Provided;
+  /** Somebody comes every so many days, as was asked or as it takes; 0: nobody does. */
+  readonly comesDays: number;
+  /** What would become of it as was asked, where more visits keep the limits, or keep them longer. */
+  readonly asked: Provided | undefined;
+  /** Undefined where nobody needs to. */
+  readonly topUp: TopUp | undefined;
+  readonly fullest: Fullest | undefined;
+  readonly odds: AwayOdds;
+  /** The days away as a trial; undefined where plain water tops up a mix, which no plan can say. */
+  readonly trial: Scenario | undefined;
+  readonly wayOut: WayOut | undefined;
+}
+
 /** Fewer tell no odds; more make a keeper wait. */
 const MEMBERS = 40;
 /** A mix weaker than this share of today's is plain water. */
 const LEAST_STRENGTH = 0.05;
-
-const comes = ({ days, visitDays }: AwayQuestion): boolean => visitDays > 0 && visitDays < days;
 
 /** The bottles as full as they have to be, where they are not. */
 function withBottles(now: Scenario, needs: readonly Need[]): Scenario {
@@ -66,84 +79,102 @@ const carries = ({ topOff }: Scenario): boolean =>
 /** Whether a vessel holds what may be needed. */
 const suffices = ({ hasL, needL }: Need): boolean => needL !== undefined && hasL >= needL;
 
-/** What can be left, the smallest change first; a stronger or larger dump than today's only if it harms nothing. */
-function* provisionsOf(
-  question: AwayQuestion,
-  now: Scenario,
-  needs: readonly Need[],
-  onVisits: Need | undefined,
-): Generator<Provision> {
-  const reservoir = needs.find(({ name }) => name === undefined);
+interface Stock {
+  readonly now: Scenario;
+  readonly needs: readonly Need[];
+  readonly reservoir: Need;
+}
+
+const provision = (
+  kind: Provision['kind'],
+  scenario: Scenario,
+  refillEveryDays = 0,
+): Provision => ({ kind, scenario, refillEveryDays });
+
+/** The reservoir as it is, filled up on each visit: with plain water, or with its mix. */
+function* onVisits({ now, needs }: Stock, everyDays: number): Generator<Provision> {
   const stocked = withBottles(now, needs);
-  const provision = (kind: Provision['kind'], scenario: Scenario, refillEveryDays = 0) => ({
-    ...{ kind, scenario, refillEveryDays },
-  });
-  if (!reservoir || suffices(reservoir)) {
-    const isEnough = needs.every(suffices);
-    yield provision(isEnough ? 'asIs' : 'larger', stocked);
-  }
-  if (!reservoir) return;
+  yield provision('toppedUp', stocked, everyDays);
+  if (carries(stocked)) yield provision('mixed', stocked, everyDays);
+}
+
+/** The reservoir filled for all days: larger only where all of it at once does no harm and stays off the floor. */
+function* forAllDays({ now, needs, reservoir }: Stock): Generator<Provision> {
+  const stocked = withBottles(now, needs);
   const { topOff } = stocked;
-  const hasMix = carries(stocked);
-  if (onVisits && suffices(onVisits)) {
-    yield provision('toppedUp', stocked, question.visitDays);
-    if (hasMix) yield provision('mixed', stocked, question.visitDays);
-  }
-  const litres = Math.max(topOff.reservoirL, reservoir.needL ?? Infinity);
-  const full = filled(stocked, litres);
-  if (!suffices(reservoir)) {
-    if (!hasMix) yield provision('plain', full);
+  if (suffices(reservoir)) {
+    yield provision(needs.every(suffices) ? 'asIs' : 'larger', stocked);
+  } else if (reservoir.needL !== undefined) {
+    const full = filled(stocked, reservoir.needL);
+    if (!dumpHolds(full, RIM)) return;
+    if (!carries(stocked)) yield provision('plain', full);
     else if (dumpHolds(full)) yield provision('larger', full);
     else {
       const gramsPerL = strongestMixGPerL(full);
       if (gramsPerL >= LEAST_STRENGTH * topOff.gramsPerL) {
-        yield provision('thinner', filled(stocked, litres, gramsPerL));
+        yield provision('thinner', filled(stocked, reservoir.needL, gramsPerL));
       }
     }
+  } else return;
+  if (carries(stocked)) {
+    yield provision('plain', filled(stocked, Math.max(topOff.reservoirL, reservoir.needL!), 0));
   }
-  if (hasMix) yield provision('plain', filled(stocked, litres, 0));
 }
 
 /**
  * The tank as it runs now, left alone: what has to stand in reservoir and bottles, run by the engine
  * where it is used fastest; the smallest change that lasts and keeps the limits at every use that is
- * possible, or else the one that keeps them longest; and the odds over tanks that this may be.
+ * possible, more visits where nothing else does, or else what keeps them longest; and the odds over
+ * tanks that this may be.
  */
 export function away(question: AwayQuestion, options: SimulationOptions = usualOptions): Away {
   const { days, visitDays, giveOrTakeDkhPerDay } = question;
   const now = withReference(question.now, options);
   const needs = needsOf(now, days, options);
-  const [onVisits] = comes(question) ? needsOf(now, visitDays, options) : [];
-  const isTopOff = onVisits?.name === undefined ? onVisits : undefined;
+  const reservoir = needs[0]!;
+  const stock = { now, needs, reservoir };
   const home = atHome(now, giveOrTakeDkhPerDay, options);
-  let best: Provided | undefined;
-  for (const provision of provisionsOf(question, now, needs, isTopOff)) {
-    const found = provided(provision, days, home, options);
-    if (!best || found.insideDays > best.insideDays) best = found;
-    if (best.insideDays >= days) break;
-  }
-  const told = best!;
-  const [reservoir] = needs;
-  const tooFull =
-    reservoir?.name === undefined && reservoir !== undefined && !suffices(reservoir)
-      ? fullestOf(now, reservoir)
-      : undefined;
-  const wayOutOf = ({ insideDays }: Provided): WayOut => {
-    const everyDays = Math.floor(reservoir?.surelyDays ?? 0);
-    if (carries(now) && everyDays >= 1 && !(comes(question) && visitDays <= everyDays)) {
-      const scenario = withBottles(now, needs);
-      const mixed = { kind: 'mixed', scenario, refillEveryDays: everyDays } as const;
-      if (provided(mixed, days, home, options).insideDays >= days) {
-        return { kind: 'visits', everyDays };
-      }
+  const longest = (provisions: Iterable<Provision>, first?: Provided): Provided | undefined => {
+    let best = first;
+    for (const one of provisions) {
+      if (best && best.insideDays >= days) break;
+      const found = provided(one, days, home, options);
+      if (!best || found.insideDays > best.insideDays) best = found;
     }
-    return insideDays >= 1 ? { kind: 'fewerDays', days: insideDays } : { kind: 'firstOfAll' };
+    return best;
   };
+  const refilled = (everyDays: number): Need => needsOf(now, everyDays, options)[0]!;
+  const isVisited = visitDays > 0 && visitDays < days;
+  const canVisit = isVisited && !suffices(reservoir) && suffices(refilled(visitDays));
+  const visited = canVisit ? longest(onVisits(stock, visitDays)) : undefined;
+  const kept = longest(forAllDays(stock), visited);
+  // As it is, until the reservoir is empty: what is left where nothing may stand in a larger one.
+  const asked = kept ?? provided(provision('asIs', withBottles(now, needs)), days, home, options);
+  const oftenest = Math.floor(reservoir.surelyDays ?? 0);
+  const mayCome = oftenest >= 1 && !(isVisited && visitDays <= oftenest);
+  const more = asked.insideDays < days && mayCome ? longest(onVisits(stock, oftenest)) : undefined;
+  const isBetter = more !== undefined && more.insideDays > asked.insideDays;
+  const told = isBetter ? more : asked;
+  const comesDays = isBetter ? oftenest : isVisited ? visitDays : 0;
+  const { insideDays, refillEveryDays } = told;
   return {
-    ...{ days, visitDays, needs, margins, provided: told, fullestL: tooFull },
+    ...{ days, needs, margins, provided: told, comesDays },
+    asked: isBetter ? asked : undefined,
+    topUp:
+      refillEveryDays === 0
+        ? undefined
+        : {
+            with: told.kind === 'mixed' ? 'mix' : 'plain',
+            ...{ everyDays: refillEveryDays, mostL: refilled(refillEveryDays).needL! },
+          },
+    fullest: suffices(reservoir) ? undefined : fullestOf(now, reservoir),
     trial: trialOf(told, days),
-    atVisitL: told.refillEveryDays > 0 ? (isTopOff?.needL ?? 0) : 0,
-    wayOut: told.insideDays < days ? wayOutOf(told) : undefined,
+    wayOut:
+      insideDays >= days
+        ? undefined
+        : insideDays >= 1
+          ? { kind: 'fewerDays', days: insideDays }
+          : { kind: 'firstOfAll' },
     odds: oddsOf(
       leftWith(told, days),
       question,
@@ -159,10 +190,12 @@ function trialOf(found: Provided, days: number): Scenario | undefined {
   return { ...leftWith(found, days), faults: [] };
 }
 
-/** How full of today's mix the reservoir may be, where all that is needed of it would be too much. */
-function fullestOf(now: Scenario, { hasL, needL }: Need): number | undefined {
-  if (!carries(now)) return undefined;
-  const litres = needL ?? hasL;
-  const fullestL = fullestReservoirL(filled(now, litres));
-  return fullestL < litres ? fullestL : undefined;
+/** How full the reservoir may be, where all that is needed would be too much. */
+function fullestOf(now: Scenario, { hasL, needL }: Need): Fullest | undefined {
+  const full = filled(now, needL ?? hasL);
+  const { reservoirL } = full.topOff;
+  const rim = fullestReservoirL(full, RIM);
+  const harm = carries(now) ? fullestReservoirL(full) : Infinity;
+  if (Math.min(rim, harm) >= reservoirL) return undefined;
+  return harm < rim ? { litres: harm, why: 'harm' } : { litres: rim, why: 'rim' };
 }

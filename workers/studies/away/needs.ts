@@ -2,12 +2,13 @@ import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { SimulationOptions } from '../../engine/simulation';
 import { delivery, evaporation } from '../fit/doubts';
+import { filled } from './filled';
 import { LeftTank } from './leftTank';
 import { unattended } from './unattended';
 
 /** What one vessel holds, what the days without the keeper take of it, and how long it lasts. */
 export interface Need {
-  /** The pump's name; undefined for the top-off's reservoir. */
+  /** The pump's name; undefined for the top-off's reservoir, which is always the first. */
   readonly name: string | undefined;
   readonly hasL: number;
   /** What is used if everything is as it was typed, L. */
@@ -57,57 +58,56 @@ export const thirstiest = (scenario: Scenario): Scenario =>
 /** As much as pumps may give. */
 export const mostGiven = (scenario: Scenario): Scenario => pumpsGive(scenario, margins.delivery);
 
+/** In a vessel of that size the pump runs in another phase than in the one that was measured in. */
+const PHASE_SHARE = 0.005;
+
 /** As fine as anybody fills. */
 function upTo(litres: number): number {
   const step = litres >= 5 ? 0.5 : litres >= 1 ? 0.1 : 0.05;
-  return Number((Math.ceil(litres / step - 1e-9) * step).toFixed(2));
+  return Number((Math.ceil((litres * (1 + PHASE_SHARE)) / step) * step).toFixed(2));
 }
 
 const inDays = (hours: number | undefined) => (hours === undefined ? undefined : hours / 24);
 
-/** Reservoir and bottles of a plan over so many days, by the engine, as they are used as set and at most. */
+/**
+ * Reservoir and bottles of a plan over so many days, by the engine, as they are used as set and at most.
+ * A tank without a top-off needs plain water all the same.
+ */
 export function needsOf(now: Scenario, days: number, options: SimulationOptions): Need[] {
   const left = unattended(now, days);
   const { topOff, dosers } = left;
-  const hasTopOff = topOff.reservoirL > 0;
   const asSet = new LeftTank(left, options);
+  const ample = filled(left, LARGEST_L.reservoir);
   const largest: Scenario = {
-    ...left,
-    topOff: { ...topOff, reservoirL: hasTopOff ? LARGEST_L.reservoir : 0 },
+    ...ample,
     dosers: dosers.map((doser) => ({ ...doser, stockL: LARGEST_L.bottle })),
   };
-  const ample = new LeftTank(largest, options);
-  const [set, thirsty, given] = [
-    asSet.run(left),
-    asSet.run(thirstiest(left)),
-    asSet.run(mostGiven(left)),
-  ];
-  const [used, most, mostDosed] = [
-    ample.run(largest),
-    ample.run(thirstiest(largest)),
-    ample.run(mostGiven(largest)),
-  ];
+  const full = new LeftTank(largest, options);
+  const [set, thirsty, given] = [left, thirstiest(left), mostGiven(left)].map((one) =>
+    asSet.run(one),
+  );
+  const [used, most, mostDosed] = [largest, thirstiest(largest), mostGiven(largest)].map((one) =>
+    full.run(one),
+  );
   const perDay = (share: number, largestL: number) => upTo((share * largestL) / days);
-  const filled = (share: number, largestL: number, dryH: number | undefined) =>
+  const needed = (share: number, largestL: number, dryH: number | undefined) =>
     dryH === undefined ? upTo(share * largestL) : undefined;
-  const reservoir: Need[] = hasTopOff
-    ? [
-        {
-          ...{ name: undefined, hasL: topOff.reservoirL },
-          usedL: used.reservoirUsed * LARGEST_L.reservoir,
-          needL: filled(most.reservoirUsed, LARGEST_L.reservoir, most.reservoirDryH),
-          dailyL: perDay(most.reservoirUsed, LARGEST_L.reservoir),
-          lastsDays: inDays(set.reservoirDryH),
-          surelyDays: inDays(thirsty.reservoirDryH),
-        },
-      ]
-    : [];
+  const needL = needed(most!.reservoirUsed, LARGEST_L.reservoir, most!.reservoirDryH);
+  // Nothing stands in a reservoir that is not there.
+  const dry = topOff.reservoirL === 0 && needL !== 0 ? 0 : undefined;
+  const reservoir: Need = {
+    ...{ name: undefined, hasL: topOff.reservoirL, needL },
+    usedL: used!.reservoirUsed * LARGEST_L.reservoir,
+    dailyL: perDay(most!.reservoirUsed, LARGEST_L.reservoir),
+    lastsDays: dry ?? inDays(set!.reservoirDryH),
+    surelyDays: dry ?? inDays(thirsty!.reservoirDryH),
+  };
   const bottles = dosers.map(({ name, stockL }, i): Need => ({
-    ...{ name, hasL: stockL, usedL: used.bottlesUsed[i]! * LARGEST_L.bottle },
-    needL: filled(mostDosed.bottlesUsed[i]!, LARGEST_L.bottle, mostDosed.bottlesDryH[i]),
-    dailyL: perDay(mostDosed.bottlesUsed[i]!, LARGEST_L.bottle),
-    lastsDays: inDays(set.bottlesDryH[i]),
-    surelyDays: inDays(given.bottlesDryH[i]),
+    ...{ name, hasL: stockL, usedL: used!.bottlesUsed[i]! * LARGEST_L.bottle },
+    needL: needed(mostDosed!.bottlesUsed[i]!, LARGEST_L.bottle, mostDosed!.bottlesDryH[i]),
+    dailyL: perDay(mostDosed!.bottlesUsed[i]!, LARGEST_L.bottle),
+    lastsDays: inDays(set!.bottlesDryH[i]),
+    surelyDays: inDays(given!.bottlesDryH[i]),
   }));
-  return [...reservoir, ...bottles.filter((_, i) => dosers[i]!.mlPerDay > 0)];
+  return [reservoir, ...bottles.filter((_, i) => dosers[i]!.mlPerDay > 0)];
 }

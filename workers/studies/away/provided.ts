@@ -1,5 +1,4 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { quantityAt } from '../../../shared/scenario/fields';
 import { readColumn } from '../../../shared/trace/trace';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { run, stateAfter } from '../../engine/run';
@@ -104,22 +103,5 @@ export function provided(
     endsDkh: { asSet: ends[0]!, low: Math.min(...ends), high: Math.max(...ends) },
     lines,
     anyway: lines.filter((line) => line.firstH !== undefined && stillInside(line, runs[0]!.lines)),
-  };
-}
-
-/** The plan with that much in its reservoir, of a mix as strong; a plan without one gets plain water. */
-export function filled(now: Scenario, reservoirL: number, gramsPerL?: number): Scenario {
-  const { topOff } = now;
-  const isPlain = gramsPerL === 0 || topOff.reservoirL === 0 || topOff.additive === 'none';
-  const most = quantityAt(['topOff', 'reservoirL']).quantity.max;
-  return {
-    ...now,
-    topOff: {
-      ...topOff,
-      reservoirL: Math.min(most, reservoirL),
-      ...(isPlain
-        ? { additive: 'none', gramsPerL: 0, settledG: 0 }
-        : { gramsPerL: gramsPerL ?? topOff.gramsPerL }),
-    },
   };
 }

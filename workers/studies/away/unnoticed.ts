@@ -13,7 +13,7 @@ import { leftAlone } from '../drill/actPlans';
 import { howLong } from '../drill/howLong';
 import { causedLines, courseOf, undisturbed } from '../drill/passing';
 import { protectionsOf } from '../drill/protections';
-import type { AwayQuestion } from './away';
+import type { Away } from './away';
 import { unattended } from './unattended';
 
 /** A failure of the first night that nobody notices until somebody comes. */
@@ -44,18 +44,19 @@ const HARM = ['phHarm', 'alkalinityHarm', 'temperatureHarm', 'oxygenHarm', 'over
 const MOST_DAYS = 10;
 const MOST_KINDER = 3;
 
+type Left = Pick<Away, 'days' | 'comesDays'>;
 type Fault = Scenario['faults'][number];
 
 /** When somebody comes, h from leaving. */
-const backH = ({ days, visitDays }: AwayQuestion): number =>
-  24 * (visitDays > 0 ? Math.min(days, visitDays) : days);
+const backH = ({ days, comesDays }: Left): number =>
+  24 * (comesDays > 0 ? Math.min(days, comesDays) : days);
 
 /** A failure of the first night after leaving, followed until somebody comes. */
-function drillAt(plan: Scenario, fault: Fault, hour: number, question: AwayQuestion): Scenario {
+function drillAt(plan: Scenario, fault: Fault, hour: number, away: Left): Scenario {
   const { clockHour } = plan.start;
   const day = hour >= clockHour ? 1 : 2;
   const fromH = momentH({ day, hour }, clockHour);
-  const endH = Math.min(Math.max(backH(question), fromH + 1), fromH + MOST_DAYS * 24);
+  const endH = Math.min(Math.max(backH(away), fromH + 1), fromH + MOST_DAYS * 24);
   const hours = isPowerCut(fault) ? fault.hours : endH - fromH;
   return { ...plan, days: endH / 24, faults: [{ ...fault, day, hour, hours }] };
 }
@@ -76,13 +77,12 @@ const compare = (a: Unnoticed, b: Unnoticed): number => {
  * with nobody there until somebody comes. `pause` lets messages in and says whether to go on.
  */
 export async function nobodyLooks(
-  question: AwayQuestion,
-  provided: Scenario,
+  away: Pick<Away, 'days' | 'comesDays' | 'provided'>,
   handAir: HandAir,
   options: SimulationOptions,
   pause: () => Promise<boolean>,
 ): Promise<NobodyLooks | undefined> {
-  const plan = unattended(provided, question.days);
+  const plan = unattended(away.provided.scenario, away.days);
   const start = await inSlices(settling(plan, options), pause);
   if (!start) return undefined;
   const failures: Unnoticed[] = [];
@@ -90,10 +90,10 @@ export async function nobodyLooks(
     const pumps = fault.kind.startsWith('doser') ? plan.dosers.map((_, i) => i + 1) : [fault.pump];
     let worst: Unnoticed | undefined;
     for (const pump of pumps) {
-      const drill = worstNight(plan, { ...fault, pump }, question, options, start);
+      const drill = worstNight(plan, { ...fault, pump }, away, options, start);
       const left = await howLong(drill, handAir, options, pause);
       if (!left) return undefined;
-      const found = unnoticed(drill, left, question);
+      const found = unnoticed(drill, left, away);
       if (!worst || compare(found, worst) < 0) worst = found;
     }
     if (worst) failures.push(worst);
@@ -101,7 +101,7 @@ export async function nobodyLooks(
   failures.sort(compare);
   const [first] = failures;
   if (!first) return { failures, kinder: [] };
-  const drill = drillAt(plan, first.fault, first.clockHour, question);
+  const drill = drillAt(plan, first.fault, first.clockHour, away);
   const kept = await protectionsOf(drill, handAir, options, pause);
   if (!kept) return undefined;
   const helps = kept.protections.filter(({ gain, costs }) => gain !== 'nothing' && !costs);
@@ -111,7 +111,7 @@ export async function nobodyLooks(
 function unnoticed(
   drill: Scenario,
   { first, nothing, candidates, fromH }: NonNullable<Awaited<ReturnType<typeof howLong>>>,
-  question: AwayQuestion,
+  away: Left,
 ): Unnoticed {
   const caused = causedLines(nothing[0]!, candidates[0]!.undisturbed);
   const harm = caused.find(({ id }) => HARM.includes(id));
@@ -119,7 +119,7 @@ function unnoticed(
   return {
     ...{ fault: fault!, clockHour: fault!.hour, first },
     harm: harm && { line: harm, afterH: harm.firstH! - fromH },
-    noticedH: Math.max(0, backH(question) - fromH),
+    noticedH: Math.max(0, backH(away) - fromH),
     followedH: drill.days * 24 - fromH,
   };
 }
@@ -128,12 +128,12 @@ function unnoticed(
 function worstNight(
   plan: Scenario,
   fault: Fault,
-  question: AwayQuestion,
+  away: Left,
   options: SimulationOptions,
   start: Settled,
 ): Scenario {
   const tried = NIGHT_HOURS.map((hour) => {
-    const drill = leftAlone(drillAt(plan, fault, hour, question));
+    const drill = leftAlone(drillAt(plan, fault, hour, away));
     const fromH = firstFaultH(drill);
     const calm = courseOf(undisturbed(drill), options, start, fromH);
     const caused = causedLines(courseOf(drill, options, start, fromH), calm);

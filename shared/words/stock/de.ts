@@ -1,0 +1,60 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  panel: {
+    title: 'Hat es so lange gereicht, wie es sollte?',
+    why: 'Aus dem, was eine Flasche oder der Nachfüllbehälter in einigen Tagen verloren hat: was gegeben wurde, gegen das, was eingestellt ist. Lesen Sie den Stand zweimal ab, oder zählen Sie die Tage von voll bis leer.',
+    vessel: 'Aus',
+    reservoir: 'dem Nachfüllbehälter',
+    bottle: (name) => `der Flasche von „${name}“`,
+    used: (unit) => `gingen, ${unit}`,
+    days: 'in, Tage',
+    ask: 'Gegen den Plan halten',
+    trying: 'Der Plan läuft über dieselben Tage …',
+    trouble: (why) => `Es ließ sich nicht berechnen: ${why}`,
+    outside: (typed, min, max) => `${typed} erhalten; erwartet wird ${min} bis ${max}.`,
+    tryIt: 'Auf der Werkbank probieren, wie es wirklich läuft',
+    full: 'Die Werkbank ist voll: Entfernen Sie dort erst einen Versuch.',
+    none: 'Der heutige Plan hat keine Dosierpumpe und keine Nachfüllung.',
+  },
+  name: (vessel) => `Wie es wirklich kommt: aus ${vessel}`,
+  nothingSet: (vessel) =>
+    `Nach dem heutigen Plan geht aus ${vessel} nichts hinaus: Berichtigen Sie zuerst den Plan auf der Werkbank.`,
+  pump: (name, ratio, low, high, given, set) =>
+    `„${name}“ gibt das ${ratio}-Fache des Eingestellten (${low}–${high}): ${given} mL am Tag statt ${set}.`,
+  topOff: (ratio, low, high, given, set) =>
+    `Die Nachfüllung bringt das ${ratio}-Fache dessen, womit der Plan rechnet (${low}–${high}): ${given} L am Tag statt ${set}.`,
+  asSet: (ratio, low, high) =>
+    `Kein Unterschied, den diese Tage zeigen können: das ${ratio}-Fache des Eingestellten, und alles von ${low} bis ${high} ist möglich. Eine längere Zeit würde mehr zeigen.`,
+  due: (litres, unit, setDays, days) =>
+    `Nach dem Plan sollten ${litres} ${unit} ${setDays} Tage reichen; es waren ${days}. Eine Füllung gilt als auf 3 % bekannt, der Tag auf einen halben.`,
+  more: (by, giveOrTake, truly, read) =>
+    `Beim Lesen des Messbuchs kam zu wenig hinein: Die Korallen verbrauchen ${by} ± ${giveOrTake} dKH am Tag mehr, ${truly} statt ${read}.`,
+  less: (by, giveOrTake, truly, read) =>
+    `Beim Lesen des Messbuchs kam zu viel hinein: Die Korallen verbrauchen ${by} ± ${giveOrTake} dKH am Tag weniger, ${truly} statt ${read}.`,
+  moreAssumed: (by, giveOrTake) =>
+    `Damit kommen ${by} ± ${giveOrTake} dKH am Tag hinein, von denen der Plan nichts weiß. Den Verbrauch hat noch niemand gemessen: Warten Sie auf Tests, oder tragen Sie ihn auf der Werkbank ein.`,
+  lessAssumed: (by, giveOrTake) =>
+    `Damit fehlen ${by} ± ${giveOrTake} dKH am Tag, mit denen der Plan rechnet. Den Verbrauch hat noch niemand gemessen: Warten Sie auf Tests, oder tragen Sie ihn auf der Werkbank ein.`,
+  calciumUp: (mg) =>
+    `Alkalinität bringt sie nicht; Calcium steigt neben dem, was der Plan sagt, um ${mg} mg/L in der Woche.`,
+  calciumDown: (mg) =>
+    `Alkalinität bringt sie nicht; Calcium fällt neben dem, was der Plan sagt, um ${mg} mg/L in der Woche.`,
+  pumpCause:
+    'Es liegt an der Pumpe, ihrem Schlauch, ihrer Einstellung oder an einer Flasche, die nicht voll war: Eine Dosierpumpe richtet sich nicht nach dem Becken, durstigere Korallen ändern nichts daran, wie lange eine Flasche reicht.',
+  jug: (set, would) =>
+    `Um sicher zu sein, lassen Sie sie eine Minute in einen Messzylinder laufen: ${set} mL wären wie eingestellt, ${would} mL würden es erklären.`,
+  jugSpread: (ml) =>
+    `Um sicher zu sein, lassen Sie eine Tagesdosis in einen Messzylinder laufen: ${ml} mL würden es erklären.`,
+  putRight: (given, set, right, goesOn) =>
+    `Das Becken lebt von dem, was es wirklich bekommt. Wenn Sie die Pumpe richtigstellen, stellen Sie sie auf ${given} mL am Tag: Bliebe es bei ${set}, stünde die Alkalinität nach einer Woche bei ${right} dKH statt bei ${goesOn}.`,
+  topOffCause: (share) =>
+    `Die Nachfüllung richtet sich nach dem Wasserstand, hier ist also das Becken durstiger: Es verdunsten ${share} % mehr, als der Plan hat.`,
+  topOffLess: (share) =>
+    `Die Nachfüllung richtet sich nach dem Wasserstand, hier ist also das Becken weniger durstig: Es verdunsten ${share} % weniger, als der Plan hat.`,
+  leak: (ppt) =>
+    `Es sei denn, Beckenwasser geht verloren (ein Leck, Salzkrusten, ein nasser Abschäumer): Dann fällt die Salinität um etwa ${ppt} ppt in der Woche. Messen Sie sie; Dampf lässt das Salz zurück.`,
+  byHand:
+    'Es sei denn, jemand hat von Hand nachgefüllt, oder der Sensor ruft später als er soll: Sehen Sie nach, ob das Wasser an der Marke steht.',
+};
