@@ -110,7 +110,10 @@ function awayJson(told: TankAnswer) {
   const { kind, insideDays, breach, endsDkh, anyway, scenario, refillEveryDays } = provided;
   const { asSet, low, high } = endsDkh;
   return {
-    ...{ days, visitDays: asked.question.visitDays, comesDays, says: awayTold(told), needs },
+    ...{ days, visitDays: asked.question.visitDays, comesDays, says: awayTold(told) },
+    needs: needs.map(({ name, hasL, usedL, needL, dailyL, lastsDays, surelyDays }) => ({
+      ...{ name, hasL, usedL, needL, dailyL, lastsDays, surelyDays },
+    })),
     ...{ topUp, wayOut, fullestL: fullest?.litres, fullestWhy: fullest?.why },
     margins: { evaporationShare: margins.evaporation, deliveryShare: margins.delivery },
     left: {

@@ -216,6 +216,34 @@ it('plain water thins the mix that stands there, and does not take its place', (
   expect(endsAt('toppedUp')).toBeGreaterThan(endsAt('plain') + 1);
 });
 
+it('two pumps of one name each get their own bottle, and a tank on both can be left with visits', () => {
+  const [soda] = pair.dosers;
+  const half = { ...soda!, mlPerDay: 45 };
+  const now = {
+    ...pair,
+    dosers: [half, { ...half, mlPerDay: 49, stockL: 2 }],
+    // Nothing brings calcium here, and it is not what is asked.
+    limits: { ...pair.limits, calciumLowMgPerL: 300 },
+  };
+  const found = away({ now, giveOrTakeDkhPerDay: 0.04, days: 12, visitDays: 2 });
+  // 12 days of 45 mL with a fifth more by hand: 0.648 L.
+  expect(found.provided.scenario.dosers.map(({ stockL }) => stockL)).toEqual([0.7, 2]);
+  expect(found.provided.kind).toBe('toppedUp');
+  expect(found.wayOut).toBeUndefined();
+  // 2 days of 4 L with two fifths more, less what the pumps bring, by hand: 11 L.
+  expect(found.topUp!.mostL).toBeGreaterThan(10.5);
+  expect(found.topUp!.mostL).toBeLessThan(12.5);
+});
+
+it('a tank that dries up for want of a top-off is refused with what would do', () => {
+  const bare = { ...pair, topOff: { ...pair.topOff, reservoirL: 0 } };
+  const question = { now: bare, giveOrTakeDkhPerDay: 0.1, days: 60, visitDays: 0 };
+  const asked = { question, away: away(question), isRead: true };
+  const { headline, beside } = awaySentences(asked, [], undefined);
+  expect(headline).toMatch(/^Not for 60 days: salinity above 36 ppt .+ on day \d/);
+  expect(beside.join(' ')).toMatch(/There is no top-off: what evaporates, up to [\d.]+ L a day/);
+});
+
 it('says what stands on no reading', () => {
   const question = { now: pair, giveOrTakeDkhPerDay: 0.2, days: 3, visitDays: 0 };
   const asked = { question, away: away(question), isRead: false };

@@ -64,10 +64,12 @@ export const de: Words<typeof en> = {
     `Bei keinem Verbrauch, der für möglich gehalten wird, verlässt etwas Beobachtetes Ihre Grenzen: ${watched}.`,
   insideBut: (lines) =>
     `Nichts geht weiter hinaus, als es beim heutigen Betrieb ist; so oder so draußen: ${lines}.`,
-  leaves: (count, what, value, day, way) =>
-    `Nicht für ${days(count)}: ${what} (bis ${value}), zuerst an Tag ${day}. ${way}`,
-  onlyVisited: (count, what, value, day, often) =>
-    `Nicht für ${days(count)}, wie gefragt: ${what} (bis ${value}), zuerst an Tag ${day}. Es geht, wenn ${every(often)} jemand kommt.`,
+  leaves: (count, what, day, way) =>
+    `Nicht für ${days(count)}: ${what}, zuerst an Tag ${day}. ${way}`,
+  onlyVisited: (count, what, day, often) =>
+    `Nicht für ${days(count)}, wie gefragt: ${what}, zuerst an Tag ${day}. Es geht, wenn ${every(often)} jemand kommt.`,
+  passes: (what, value) => `${what} (bis ${value})`,
+  leavesRange: 'das simulierte Becken verlässt den Bereich seiner Chemie',
   wayOut: {
     fewerDays: (count) => `Es geht für ${days(count)} oder mit jemandem, der bis dahin testet.`,
     withVisits: (count, often) => `Es geht für ${days(count)}, wenn ${every(often)} jemand kommt.`,
@@ -80,6 +82,7 @@ export const de: Words<typeof en> = {
     `Höchstens ${litres} L dürfen im Behälter stehen: liefe alles auf einmal hinein, ginge mehr über den Rand des Technikbeckens auf den Boden.`,
   tooFull: (litres) =>
     `Höchstens ${litres} L der heutigen Mischung dürfen im Behälter stehen: liefe alles auf einmal hinein, ginge mehr über den pH, der schadet, oder über Ihre höchste Alkalinität.`,
+  named: (pump) => `„${pump}“`,
   lasts: (vessel, how) => `Was es jetzt fasst, reicht: ${vessel} ${how}.`,
   margin: (evaporation, pumps) =>
     `Die Liter gelten für ${evaporation} % mehr Verdunstung und ${pumps} % mehr aus jeder Pumpe als eingestellt: zwei Standardfehler dessen, was gewöhnlich abweicht.`,

@@ -61,10 +61,12 @@ export const en = {
     `At no use that is thought possible does anything watched leave your limits: ${watched}.`,
   insideBut: (lines: string) =>
     `Nothing goes farther outside than it is as the tank runs now; outside either way: ${lines}.`,
-  leaves: (count: number, what: string, value: string, day: string, way: string) =>
-    `Not for ${days(count)}: ${what} (to ${value}), first on day ${day}. ${way}`,
-  onlyVisited: (count: number, what: string, value: string, day: string, every: number) =>
-    `Not for ${days(count)} as asked: ${what} (to ${value}), first on day ${day}. It can with somebody coming every ${days(every)}.`,
+  leaves: (count: number, what: string, day: string, way: string) =>
+    `Not for ${days(count)}: ${what}, first on day ${day}. ${way}`,
+  onlyVisited: (count: number, what: string, day: string, every: number) =>
+    `Not for ${days(count)} as asked: ${what}, first on day ${day}. It can with somebody coming every ${days(every)}.`,
+  passes: (what: string, value: string) => `${what} (to ${value})`,
+  leavesRange: 'the simulated tank leaves the range of its chemistry',
   wayOut: {
     fewerDays: (count: number) => `It can for ${days(count)}, or with somebody who tests by then.`,
     withVisits: (count: number, every: number) =>
@@ -78,6 +80,7 @@ export const en = {
     `No more than ${litres} L may stand in the reservoir: if all of it ran in at once, more would run over the sump’s rim onto the floor.`,
   tooFull: (litres: string) =>
     `No more than ${litres} L of today’s mix may stand in the reservoir: if all of it ran in at once, more would pass the pH that harms or your highest alkalinity.`,
+  named: (pump: string) => `“${pump}”`,
   lasts: (vessel: string, how: string) => `What it holds now lasts: ${vessel} ${how}.`,
   margin: (evaporation: string, pumps: string) =>
     `Litres are for ${evaporation} % more evaporation and ${pumps} % more from each pump than is set: two standard errors of what is commonly off.`,

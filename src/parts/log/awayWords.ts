@@ -13,8 +13,6 @@ import { failureName } from '../drills/failureNames';
 
 type Unnoticed = NobodyLooks['failures'][number];
 
-/** A pump's name needs marks about it in every language; these stand in both. */
-const quoted = (name: string) => `“${name}”`;
 const dkh = (value: number) => figure(value, 1);
 /** As fine as anybody fills. */
 export const litres = (value: number) => figure(Number(value.toPrecision(3)));
@@ -33,10 +31,8 @@ export const fillText = ({ needL }: Need): string =>
   needL === undefined ? say.panel.tooMuch : litres(needL);
 
 /** Litres that a vessel is left with. */
-export function leaveText({ name }: Need, { scenario }: AwayTold['away']['provided']): string {
-  if (name === undefined) return litres(scenario.topOff.reservoirL);
-  return litres(scenario.dosers.find((doser) => doser.name === name)?.stockL ?? 0);
-}
+export const leaveText = ({ pump }: Need, { scenario }: AwayTold['away']['provided']): string =>
+  litres(pump === undefined ? scenario.topOff.reservoirL : scenario.dosers[pump]!.stockL);
 
 /** How long what a vessel holds now lasts. */
 export function lastsText({ lastsDays, surelyDays }: Need): string {
@@ -52,7 +48,7 @@ const runsOutText = (need: Need): string[] =>
     ? []
     : [
         say.lasts(
-          need.name === undefined ? say.panel.reservoir : quoted(need.name),
+          need.name === undefined ? say.panel.reservoir : say.named(need.name),
           lastsText(need),
         ),
       ];
@@ -95,9 +91,11 @@ function provisionText({ question, away }: AwayTold): string {
 }
 
 /** Why the limits are not kept: what passes which first, how far, and on which day. */
-function breachText({ breach }: AwayTold['away']['provided']): [string, string, string] {
-  const { quantity, worst, firstH } = breach!;
-  return [beyondText(breach!), figureText(lineValue(quantity, worst)), String(dayOf(firstH!))];
+function breachText({ breach, insideDays }: AwayTold['away']['provided']): [string, string] {
+  if (!breach) return [say.leavesRange, String(insideDays + 1)];
+  const { quantity, worst, firstH } = breach;
+  const value = figureText(lineValue(quantity, worst));
+  return [say.passes(beyondText(breach), value), String(dayOf(firstH!))];
 }
 
 function wayOutText({ wayOut, asked, comesDays }: AwayTold['away']): string {

@@ -65,8 +65,8 @@ const LEAST_STRENGTH = 0.05;
 
 /** The bottles as full as they have to be, where they are not. */
 function withBottles(now: Scenario, needs: readonly Need[]): Scenario {
-  const dosers = now.dosers.map((doser) => {
-    const need = needs.find(({ name }) => name === doser.name);
+  const dosers = now.dosers.map((doser, i) => {
+    const need = needs.find(({ pump }) => pump === i);
     return { ...doser, stockL: Math.max(doser.stockL, need?.needL ?? 0) };
   });
   return { ...now, dosers };

@@ -15,7 +15,7 @@ export interface LeftRun {
   readonly reservoirDryH: number | undefined;
   /** The same of each pump's bottle. */
   readonly bottlesDryH: readonly (number | undefined)[];
-  /** Part of what was filled in that was used, of the reservoir and of each bottle. */
+  /** Part of what was filled in that was used, of the reservoir and of each bottle; 0 where the run stopped early. */
   readonly reservoirUsed: number;
   readonly bottlesUsed: readonly number[];
 }
@@ -68,11 +68,11 @@ export class LeftTank {
     trial.advance(Infinity);
     const run = trial.result();
     const left = run.stopped ? undefined : trial.state();
-    const held = (state: TankState | undefined, id: string): number =>
-      state?.vessels.find((vessel) => vessel.id === id)?.amounts[WATER] ?? 0;
+    const held = (state: TankState, id: string): number =>
+      state.vessels.find((vessel) => vessel.id === id)?.amounts[WATER] ?? 0;
     const used = (id: string): number => {
       const full = held(this.from, id);
-      return full > 0 ? 1 - held(left, id) / full : 0;
+      return full > 0 && left ? 1 - held(left, id) / full : 0;
     };
     return {
       run,

@@ -3,12 +3,14 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import type { SimulationOptions } from '../../engine/simulation';
 import { delivery, evaporation } from '../fit/doubts';
 import { filled } from './filled';
-import { LeftTank } from './leftTank';
+import { LeftTank, type LeftRun } from './leftTank';
 import { unattended } from './unattended';
 
 /** What one vessel holds, what the days without the keeper take of it, and how long it lasts. */
 export interface Need {
-  /** The pump's name; undefined for the top-off's reservoir, which is always the first. */
+  /** Which pump, counted from 0; undefined for the top-off's reservoir, which is always the first. */
+  readonly pump: number | undefined;
+  /** The pump's name. */
   readonly name: string | undefined;
   readonly hasL: number;
   /** What is used if everything is as it was typed, L. */
@@ -90,21 +92,27 @@ export function needsOf(now: Scenario, days: number, options: SimulationOptions)
     full.run(one),
   );
   const perDay = (share: number, largestL: number) => upTo((share * largestL) / days);
-  const needed = (share: number, largestL: number, dryH: number | undefined) =>
-    dryH === undefined ? upTo(share * largestL) : undefined;
-  const needL = needed(most!.reservoirUsed, LARGEST_L.reservoir, most!.reservoirDryH);
+  // A tank that leaves the range of its chemistry tells nothing of the days after.
+  const needed = ({ run }: LeftRun, share: number, largestL: number, dryH: number | undefined) =>
+    dryH === undefined && !run.stopped ? upTo(share * largestL) : undefined;
+  const needL = needed(most!, most!.reservoirUsed, LARGEST_L.reservoir, most!.reservoirDryH);
   // Nothing stands in a reservoir that is not there.
   const dry = topOff.reservoirL === 0 && needL !== 0 ? 0 : undefined;
   const reservoir: Need = {
-    ...{ name: undefined, hasL: topOff.reservoirL, needL },
+    ...{ pump: undefined, name: undefined, hasL: topOff.reservoirL, needL },
     usedL: used!.reservoirUsed * LARGEST_L.reservoir,
     dailyL: perDay(most!.reservoirUsed, LARGEST_L.reservoir),
     lastsDays: dry ?? inDays(set!.reservoirDryH),
     surelyDays: dry ?? inDays(thirsty!.reservoirDryH),
   };
   const bottles = dosers.map(({ name, stockL }, i): Need => ({
-    ...{ name, hasL: stockL, usedL: used!.bottlesUsed[i]! * LARGEST_L.bottle },
-    needL: needed(mostDosed!.bottlesUsed[i]!, LARGEST_L.bottle, mostDosed!.bottlesDryH[i]),
+    ...{ pump: i, name, hasL: stockL, usedL: used!.bottlesUsed[i]! * LARGEST_L.bottle },
+    needL: needed(
+      mostDosed!,
+      mostDosed!.bottlesUsed[i]!,
+      LARGEST_L.bottle,
+      mostDosed!.bottlesDryH[i],
+    ),
     dailyL: perDay(mostDosed!.bottlesUsed[i]!, LARGEST_L.bottle),
     lastsDays: inDays(set!.bottlesDryH[i]),
     surelyDays: inDays(given!.bottlesDryH[i]),
