@@ -9,6 +9,13 @@ const inlineStyle = {
   message: "style-src 'self' blocks a style attribute: use a class, or a style:… directive.",
 };
 
+const ownDigits = {
+  selector:
+    'CallExpression[callee.property.name=/^(toFixed|toPrecision|toExponential|toLocaleString)$/]',
+  message:
+    'Digits are cut in shared/units/digits alone: figure, numberText, toDecimals, toFigures.',
+};
+
 // no-implied-eval overlooks a global that it has not been told of.
 /** @type {Record<string, 'readonly'>} */
 export const seenByImpliedEval = {
@@ -25,6 +32,11 @@ export const everywhere = {
   'no-implied-eval': 'error',
   'no-new-func': 'error',
   'no-restricted-syntax': ['error', inlineStyle],
+};
+
+/** @type {Partial<import('eslint').Linter.RulesRecord>} */
+export const writesNumbers = {
+  'no-restricted-syntax': ['error', inlineStyle, ownDigits],
 };
 
 /** @type {Partial<import('eslint').Linter.RulesRecord>} */

@@ -1,3 +1,4 @@
+import { threeFigures } from './threeFigures';
 import type { Scenario } from '../scenario/schema';
 import { wordFor } from '../scenario/words';
 import { figure } from '../words/figure';
@@ -24,7 +25,7 @@ const DAYS_A_MONTH = 30;
 const { recipe: told } = say;
 
 const text = (grams: number): string =>
-  grams >= 1000 ? `${figure(grams / 1000, 2)} kg` : `${figure(Number(grams.toPrecision(3)))} g`;
+  grams >= 1000 ? `${figure(grams / 1000, 2)} kg` : `${figure(threeFigures(grams))} g`;
 
 const scoops = (grams: number, { scoopG }: Kit): string =>
   scoopG > 0 ? told.scoops(figure(grams / scoopG, 1), figure(scoopG)) : '';

@@ -1,3 +1,4 @@
+import { threeFigures } from './threeFigures';
 import type { Scenario } from '../scenario/schema';
 
 type Dosers = Scenario['dosers'];
@@ -14,7 +15,7 @@ export function thinned(dosers: Dosers): Dosers {
     mlPerDay: doser.mlPerDay * TIMES,
     recipe: doser.recipe.map((part) => ({
       ...part,
-      gramsPerL: Number((part.gramsPerL / TIMES).toPrecision(3)),
+      gramsPerL: threeFigures(part.gramsPerL / TIMES),
     })),
   }));
 }

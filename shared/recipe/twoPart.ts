@@ -1,3 +1,4 @@
+import { threeFigures } from './threeFigures';
 import { say } from '../words/plans';
 import type { Scenario } from '../scenario/schema';
 import { additives, type AdditiveId } from '../species/additives';
@@ -31,7 +32,7 @@ export function twoPart(carbonate: Carbonate, mlPerDay: number, scenario: Scenar
   const calcium = molPerL(carbonate, gramsPerL) * CALCIUM_PER_MOL[carbonate];
   const magnesium = (calcium * scenario.corals.skeletonMgPerCa) / 1000;
   const gramsOf = (additive: AdditiveId, mol: number) =>
-    Number((mol * additives[additive].molarMassG).toPrecision(3));
+    threeFigures(mol * additives[additive].molarMassG);
   const stock = (name: string, recipe: Doser['recipe']): Doser => ({
     ...{ name, recipe, mlPerDay, schedule },
     stockL: Math.max(2, Math.ceil((mlPerDay * 30) / 1000)),

@@ -1,3 +1,4 @@
+import { figure } from '../words/figure';
 import { say as dosing } from '../words/dosing';
 import { say as faultFields } from '../words/faultFields';
 import { say as problems } from '../words/problems';
@@ -92,7 +93,7 @@ const waterLasts: Check = ({ evaporation, days, tank, topOff, dosers }) => {
     {
       path: 'evaporation.litresPerDay',
       what: say.withoutTopOff,
-      got: say.lostIn(lost.toFixed(0), String(days)),
+      got: say.lostIn(figure(lost, 0), String(days)),
       expected: say.half(String(tank.volumeL * 0.5)),
       wayOut: say.giveTopOff,
     },

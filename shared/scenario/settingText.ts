@@ -1,3 +1,4 @@
+import { toFigures } from '../units/digits';
 import { conversionOf, type DisplayUnits } from '../units/display';
 import { withDecimal } from '../units/format';
 import { fieldAt, type FieldPath } from './fields';
@@ -9,8 +10,8 @@ const GRAVITY_DIGITS = 5;
 
 function numberText(value: number, path: FieldPath, display: DisplayUnits): string {
   const { out, unit } = conversionOf(fieldAt(path)?.quantity?.unit ?? '', display);
-  const shown = out(value).toPrecision(unit === 'SG' ? GRAVITY_DIGITS : DIGITS);
-  return `${withDecimal(String(Number(shown)), display)} ${unit}`.trim();
+  const shown = toFigures(out(value), unit === 'SG' ? GRAVITY_DIGITS : DIGITS);
+  return `${withDecimal(String(shown), display)} ${unit}`.trim();
 }
 
 /** The value of a setting in the reader's units; of a list or a part, each thing in it. */

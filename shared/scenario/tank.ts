@@ -1,3 +1,4 @@
+import { figure } from '../words/figure';
 import { say } from '../words/tank';
 import { salinityFromSpecificGravity2525 } from '../seawater/specificGravity';
 import { choice, part, quantity, required } from './quantity';
@@ -5,8 +6,8 @@ import { choice, part, quantity, required } from './quantity';
 const gravityMistake = (value: number): string | undefined =>
   value > 1 && value < 1.05
     ? say.measured.readsLikeGravity(
-        String(value),
-        salinityFromSpecificGravity2525(value).toFixed(1),
+        figure(value),
+        figure(salinityFromSpecificGravity2525(value), 1),
       )
     : undefined;
 

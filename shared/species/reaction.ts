@@ -1,3 +1,4 @@
+import { inFigures } from '../units/digits';
 import {
   dissolved,
   pools,
@@ -49,9 +50,7 @@ export function imbalance(reaction: Reaction): Composition {
 export function assertBalanced(owner: string, reaction: Reaction): void {
   const off = Object.entries(imbalance(reaction));
   if (off.length === 0) return;
-  const rows = off.map(
-    ([element, amount]) => `  ${element.padEnd(3)} ${amount.toPrecision(6)} mol`,
-  );
+  const rows = off.map(([element, amount]) => `  ${element.padEnd(3)} ${inFigures(amount, 6)} mol`);
   const terms = termsOf(reaction).map(([id, moles]) => `${moles} ${id}`);
   throw new RangeError(
     `The reaction of '${owner}' does not balance.\n  ${terms.join(', ')}\nper mole of reaction:\n${rows.join('\n')}`,

@@ -1,3 +1,4 @@
+import { toFigures } from '../units/digits';
 import { columnIdsOf, readRow, type Trace } from './trace';
 
 /** Enough digits that a file read again gives the chart it came from. */
@@ -9,7 +10,7 @@ export function traceCsv(trace: Trace): string {
   for (let row = 0; row < trace.rows; row++) {
     lines.push(
       readRow(trace, row)
-        .map((value) => String(Number(value.toPrecision(DIGITS))))
+        .map((value) => String(toFigures(value, DIGITS)))
         .join(','),
     );
   }

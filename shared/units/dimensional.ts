@@ -1,3 +1,4 @@
+import { toFigures } from './digits';
 import { say } from '../words/problems';
 import { create, createUnitDependencies, unitDependencies, type FactoryFunctionMap } from 'mathjs';
 import { meqPerLPerDkh } from '../seawater/alkalinity';
@@ -45,7 +46,7 @@ export function convert(number: number, typedUnit: string, unit: string): Parsed
   const printed = testUnit(unit, typedUnit);
   if (printed) {
     try {
-      return { ok: true, value: Number(printed.toOwn(number).toPrecision(12)) };
+      return { ok: true, value: toFigures(printed.toOwn(number), 12) };
     } catch (error) {
       return { ok: false, message: `${(error as Error).message}.` };
     }
@@ -56,7 +57,7 @@ export function convert(number: number, typedUnit: string, unit: string): Parsed
   try {
     const value = math.unit!(number, readable(whole)).toNumber(readable(unit));
     if (!Number.isFinite(value)) throw new RangeError('not finite');
-    return { ok: true, value: Number(value.toPrecision(12)) };
+    return { ok: true, value: toFigures(value, 12) };
   } catch {
     return {
       ok: false,

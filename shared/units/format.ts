@@ -1,3 +1,4 @@
+import { fixed, toFigures } from './digits';
 import { conversionOf, usualDisplay, type DisplayUnits } from './display';
 
 /** Decimals that a step of an input calls for: 0.05 → 2. */
@@ -13,10 +14,10 @@ export function inputText(value: number, step: number, unit = '', display = usua
   const { out, moreDigits } = conversionOf(unit, display);
   const shown = out(value);
   const decimals = Math.max(0, decimalsOf(step) + moreDigits);
-  const fixed = shown.toFixed(decimals);
+  const written = fixed(shown, decimals);
   const whole =
-    moreDigits !== 0 || Math.abs(Number(fixed) - shown) < 1e-9 * Math.max(1, Math.abs(shown));
-  return withDecimal(whole ? fixed : String(Number(shown.toPrecision(6))), display);
+    moreDigits !== 0 || Math.abs(Number(written) - shown) < 1e-9 * Math.max(1, Math.abs(shown));
+  return withDecimal(whole ? written : String(toFigures(shown, 6)), display);
 }
 
 /** A value of ours as the reader wants to see it, without its unit. */
@@ -27,7 +28,7 @@ export function numberText(
   display: DisplayUnits,
 ): string {
   const { out, moreDigits } = conversionOf(unit, display);
-  return withDecimal(out(value).toFixed(Math.max(0, digits + moreDigits)), display);
+  return withDecimal(fixed(out(value), Math.max(0, digits + moreDigits)), display);
 }
 
 /** The same, with its unit. */
@@ -47,7 +48,7 @@ export function signedNumberText(
 ): string {
   const { out, moreDigits } = conversionOf(unit, display);
   const size = Math.abs(out(Math.abs(difference)) - out(0));
-  const text = size.toFixed(Math.max(0, digits + moreDigits));
+  const text = fixed(size, Math.max(0, digits + moreDigits));
   return `${difference < 0 ? '−' : '+'}${withDecimal(text, display)}`;
 }
 

@@ -1,3 +1,4 @@
+import { toDecimals } from '../units/digits';
 import { figure } from '../words/figure';
 import { say } from '../words/time';
 
@@ -25,6 +26,6 @@ export function clockText(timeH: number, clockHour: number): string {
 /** "38 min", "4.2 h", "3.1 days". */
 export function spanText(hours: number): string {
   if (hours < 1.95) return say.minutes(String(Math.max(1, Math.round(hours * 60))));
-  if (hours < 48) return say.hours(figure(Number(hours.toFixed(1))));
-  return say.days(figure(Number((hours / 24).toFixed(1))));
+  if (hours < 48) return say.hours(figure(toDecimals(hours, 1)));
+  return say.days(figure(toDecimals(hours / 24, 1)));
 }

@@ -13,7 +13,7 @@ type Told = LimewaterCap & { readonly display: DisplayUnits };
 const said = say.limewater;
 
 const asTyped = (value: number, { display }: Told) => withDecimal(String(value), display);
-const grams = (value: number, { display }: Told) => withDecimal(value.toFixed(2), display);
+const grams = (value: number, { display }: Told) => numberText(value, 2, '', display);
 const number = (dkh: number, { display }: Told) => numberText(dkh, 2, 'dKH', display);
 const whole = (dkh: number, { display }: Told) => quantityText(dkh, 2, 'dKH', display);
 const litres = (value: number, { display }: Told) =>
@@ -30,7 +30,7 @@ function restSentence(scenario: Scenario, cap: Told): string {
   const rest = cap.useDkhPerDay - cap.saturatedDkhPerDay;
   const missing = rest - cap.othersDkhPerDay;
   if (missing < 0.03 * cap.useDkhPerDay) return said.restIsBrought(number(rest, cap));
-  const sodaAsh = withDecimal(sodaAshG(missing, scenario).toFixed(1), cap.display);
+  const sodaAsh = numberText(sodaAshG(missing, scenario), 1, '', cap.display);
   return cap.othersDkhPerDay > 0.005
     ? said.restIsPartlyMissing(number(missing, cap), number(cap.othersDkhPerDay, cap), sodaAsh)
     : said.restIsMissing(number(missing, cap), sodaAsh);

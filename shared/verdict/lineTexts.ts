@@ -1,3 +1,4 @@
+import { fixed, toFigures } from '../units/digits';
 import { say } from '../words/quantities';
 import type { LineQuantity } from './lines';
 import { phText } from './texts';
@@ -9,7 +10,7 @@ interface LineText {
   readonly format: (value: number) => string;
 }
 
-const digits = (count: number) => (value: number) => value.toFixed(count);
+const digits = (count: number) => (value: number) => fixed(value, count);
 
 /** How the quantities of a drill's lines are written. */
 export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
@@ -29,7 +30,7 @@ export const lineTexts: Readonly<Record<LineQuantity, LineText>> = {
 
 /** A limit as the keeper typed it: "8.6", "34 ppt". */
 export const limitText = (quantity: LineQuantity, limit: number): string =>
-  `${Number(limit.toPrecision(4))} ${lineTexts[quantity].unit}`.trim();
+  `${toFigures(limit, 4)} ${lineTexts[quantity].unit}`.trim();
 
 /** "8.62", "34.0 ppt". */
 export const lineValue = (quantity: LineQuantity, value: number): string =>

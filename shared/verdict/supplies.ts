@@ -1,7 +1,7 @@
 import type { Scenario } from '../scenario/schema';
 import { say } from '../words/verdict';
 import { usualDisplay, type DisplayUnits } from '../units/display';
-import { withDecimal } from '../units/format';
+import { numberText } from '../units/format';
 import { dayOf, toppedOffLPerDay } from './measures';
 import { baggedSaltGrams } from '../recipe/gramsFor';
 import { readColumn, type Trace } from '../trace/trace';
@@ -65,7 +65,7 @@ export function suppliesSentence(
   { reservoirDays, calciumHydroxideGPerMonth, saltKgPerMonth }: Supplies,
   display: DisplayUnits = usualDisplay,
 ): string {
-  const number = (value: number, digits: number) => withDecimal(value.toFixed(digits), display);
+  const number = (value: number, digits: number) => numberText(value, digits, '', display);
   const parts = [
     reservoirDays && say.supplies.reservoir(number(reservoirDays, 1)),
     calciumHydroxideGPerMonth > 0 &&

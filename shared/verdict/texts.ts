@@ -1,9 +1,10 @@
+import { fixed, toFigures } from '../units/digits';
 import { say } from '../words/verdict';
 import { HIGHEST_PH_NBS } from '../trace/columns';
 
 /** pH as the screen shows it: no false precision beyond the constants' range. */
 export const phText = (ph: number): string =>
-  ph > HIGHEST_PH_NBS ? `>${HIGHEST_PH_NBS}` : ph.toFixed(2);
+  ph > HIGHEST_PH_NBS ? `>${HIGHEST_PH_NBS}` : fixed(ph, 2);
 
 /** A stretch of time in the largest unit that fits: hours for two days, days beyond. */
 export const lengthText = (hours: number): string =>
@@ -12,7 +13,7 @@ export const lengthText = (hours: number): string =>
     : say.length.days(String(Math.round(hours / 24)));
 
 /** Three figures are as many as a keeper measures. */
-export const litresText = (litres: number): string => `${Number(litres.toPrecision(3))} L`;
+export const litresText = (litres: number): string => `${toFigures(litres, 3)} L`;
 
 export const signed = (value: number, digits: number): string =>
-  `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(digits)}`;
+  `${value < 0 ? '−' : '+'}${fixed(Math.abs(value), digits)}`;

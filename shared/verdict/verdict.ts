@@ -1,3 +1,6 @@
+import { toDecimals } from '../units/digits';
+import { threeFigures } from '../recipe/threeFigures';
+import { figure } from '../words/figure';
 import { givenMlPerDay } from '../devices/doseTimes';
 import { limitBands } from '../scenario/limitBands';
 import type { Scenario } from '../scenario/schema';
@@ -45,7 +48,7 @@ const shortPumps = ({ dosers }: Scenario): string[] =>
   dosers.flatMap(({ name, mlPerDay, schedule }) => {
     const given = givenMlPerDay(schedule, mlPerDay);
     return given < mlPerDay * 0.999
-      ? [say.pumpTooSlow(name, String(mlPerDay), String(Number(given.toPrecision(3))))]
+      ? [say.pumpTooSlow(name, figure(mlPerDay), figure(threeFigures(given)))]
       : [];
   });
 
@@ -109,7 +112,7 @@ function offerOf(
         limewater.wantedGPerL < limewater.saturationGPerL
       ? limewater.wantedGPerL
       : 0;
-  const mixGPerL = Number(wanted.toFixed(2));
+  const mixGPerL = toDecimals(wanted, 2);
   return mixGPerL > 0 ? { mixGPerL } : {};
 }
 

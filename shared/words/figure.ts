@@ -1,3 +1,4 @@
+import { fixed } from '../units/digits';
 import { language } from './language';
 
 /** A number that is written already, with the decimal sign of the language spoken here. */
@@ -6,4 +7,4 @@ export const figureText = (text: string): string =>
 
 /** A number with so many decimals, or with those that it has, for a sentence. */
 export const figure = (value: number, decimals?: number): string =>
-  figureText(decimals === undefined ? String(value) : value.toFixed(decimals));
+  figureText(decimals === undefined ? String(value) : fixed(value, decimals));

@@ -1,3 +1,4 @@
+import { fixed } from '../../shared/units/digits';
 import { line } from 'd3-shape';
 import { rowsIn, scalesFor, timeTicks, type Frame, type Series } from './chartScales';
 import { decimate, type Point } from './decimate';
@@ -30,7 +31,7 @@ const escaped = (text: string): string =>
     .replace(/"/g, '&quot;');
 
 const text = (x: number, y: number, words: string, more = '') =>
-  `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" ${more}>${escaped(words)}</text>`;
+  `<text x="${fixed(x, 1)}" y="${fixed(y, 1)}" ${more}>${escaped(words)}</text>`;
 
 export const outHeight = ({ assumes }: ChartOut): number => 500 + LINE_PX * (assumes.length + 1);
 

@@ -1,9 +1,11 @@
+import { toFigures } from '../../shared/units/digits';
+
 /** More than the engine's tolerance carries. */
 const DIGITS = 8;
 
 const shown = (_: string, value: unknown): unknown => {
   if (typeof value === 'number') {
-    return Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : null;
+    return Number.isFinite(value) ? toFigures(value, DIGITS) : null;
   }
   return ArrayBuffer.isView(value) ? [...(value as Float64Array)] : value;
 };

@@ -1,3 +1,4 @@
+import { toFigures } from '../../shared/units/digits';
 import type { QuantityMeta } from '../../shared/scenario/quantity';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
 import { inputText, withDecimal } from '../../shared/units/format';
@@ -22,7 +23,7 @@ function complaintAbout(
   if (meant) return `${meant}.`;
   const { out, unit: shown } = conversionOf(unit, display);
   const [least, most] = [min, max].map((end) => inputText(end, step, unit, display));
-  const number = withDecimal(String(Number(out(value).toPrecision(6))), display);
+  const number = withDecimal(String(toFigures(out(value), 6)), display);
   return say.outside(label, number, say.range(least!, most!, shown));
 }
 

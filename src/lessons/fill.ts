@@ -1,3 +1,4 @@
+import { toDecimals } from '../../shared/units/digits';
 import { say } from '../../shared/words/lessonFrame';
 import { valueAt } from '../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../shared/scenario/fields';
@@ -40,7 +41,7 @@ function setting(path: FieldPath, value: number, display: DisplayUnits): string 
   const digits = decimalsOf(quantity.step);
   const number =
     unit === quantity.unit
-      ? withDecimal(String(Number(value.toFixed(digits))), display)
+      ? withDecimal(String(toDecimals(value, digits)), display)
       : numberText(value, digits, quantity.unit, display);
   return withUnit(number, unit);
 }

@@ -1,3 +1,4 @@
+import { fixed } from '../../shared/units/digits';
 import { say } from '../../shared/words/charts';
 import { limitBands, type LimitId } from '../../shared/scenario/limitBands';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -18,7 +19,7 @@ export interface ChartKind {
   readonly format: (value: number) => string;
 }
 
-const digits = (count: number) => (value: number) => value.toFixed(count);
+const digits = (count: number) => (value: number) => fixed(value, count);
 
 /** Those in sight beside the large one. */
 export const FIRST = 4;
@@ -130,7 +131,7 @@ export function inUnits(kind: ChartKind, display: DisplayUnits) {
     bound: out,
     format: (value: number) =>
       withDecimal(
-        same ? kind.format(value) : value.toFixed(Math.max(0, digitsOf + moreDigits)),
+        same ? kind.format(value) : fixed(value, Math.max(0, digitsOf + moreDigits)),
         display,
       ),
   };

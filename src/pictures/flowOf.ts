@@ -1,3 +1,4 @@
+import { toDecimals } from '../../shared/units/digits';
 import { figure } from '../../shared/words/figure';
 import { say } from '../../shared/words/pictures';
 import { ledgerBetween, lastOf } from '../../shared/verdict/measures';
@@ -54,7 +55,7 @@ export function flowSentence(flow: Flow): string {
     streams.map(({ label, dkh }) => told.stream(label, figure(dkh, 2))).join(', ');
   const { brought, taken } = flow;
   return [
-    told.in(figure(Number(flow.days.toFixed(1)))),
+    told.in(figure(toDecimals(flow.days, 1))),
     brought.length > 0 ? told.brought(list(brought)) : told.nothingBrought,
     taken.length > 0 ? told.taken(list(taken)) : told.nothingTaken,
     told.goes(figure(flow.startDkh, 2), figure(flow.endDkh, 2), figure(flow.skeletonG, 0)),

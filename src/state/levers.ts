@@ -1,3 +1,4 @@
+import { toFigures } from '../../shared/units/digits';
 import { say } from '../../shared/words/drills';
 import type { FieldPath } from '../../shared/scenario/fields';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -53,7 +54,7 @@ export function refilledInTime(scenario: Scenario): Scenario {
 /** Three figures, never more than what was found to keep the limits. */
 export function roundedDown(value: number): number {
   const unit = 10 ** (Math.floor(Math.log10(value)) - 2);
-  return Number((Math.floor(value / unit + 1e-9) * unit).toPrecision(3));
+  return toFigures(Math.floor(value / unit + 1e-9) * unit, 3);
 }
 
 /** Highest pH of a full dump for each strength (rows) and reservoir (columns). */

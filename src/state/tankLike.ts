@@ -1,3 +1,4 @@
+import { toFigures } from '../../shared/units/digits';
 import { quantityText } from '../../shared/units/format';
 import { say as settings } from '../../shared/words/settings';
 import { say as words } from '../../shared/words/bench';
@@ -51,11 +52,9 @@ const EVAPORATION_SHARE = 0.013;
 const RESERVOIR_SHARE = 0.06;
 const SODA_G_PER_L = 60;
 
-const round = (value: number, digits: number) => Number(value.toPrecision(digits));
-
 function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
   const grams = (useDkhPerDay * meqPerLPerDkh * volumeL) / alkalinityMeqPerG('sodiumCarbonate');
-  return round((grams / SODA_G_PER_L) * 1000, 2);
+  return toFigures((grams / SODA_G_PER_L) * 1000, 2);
 }
 
 /** As the reader sees quantities, with no more digits than were assumed. */
@@ -66,7 +65,7 @@ const text = (value: number, unit: string) =>
 export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {
   const { label, useDkhPerDay } = dwellers.find(({ id }) => id === dweller)!;
   const { next } = carriers.find(({ id }) => id === carrier)!;
-  const litresPerDay = round(volumeL * EVAPORATION_SHARE, 2);
+  const litresPerDay = toFigures(volumeL * EVAPORATION_SHARE, 2);
   return scenarioOf({
     type: 'paper-reef/scenario',
     version: 4,
@@ -77,13 +76,13 @@ export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario 
     tank: { volumeL, alkalinityDkh: 8.5, calciumMgPerL: 425, magnesiumMgPerL: 1310 },
     corals: { useDkhPerDay, growthPercentPerDay: 0 },
     evaporation: { litresPerDay },
-    food: { gramsPerDay: round(volumeL * 0.01, 1) },
+    food: { gramsPerDay: toFigures(volumeL * 0.01, 1) },
     gas: { kLaPerH: 2 },
     topOff: {
-      reservoirL: Math.max(1, round(volumeL * RESERVOIR_SHARE, 2)),
+      reservoirL: Math.max(1, toFigures(volumeL * RESERVOIR_SHARE, 2)),
       refillEveryDays: 4,
-      pumpLPerH: Math.max(0.5, round(volumeL * 0.01, 1)),
-      deadBandL: round(Math.max(0.03, volumeL * 0.002), 1),
+      pumpLPerH: Math.max(0.5, toFigures(volumeL * 0.01, 1)),
+      deadBandL: toFigures(Math.max(0.03, volumeL * 0.002), 1),
       ...(carrier === 'limewater' && { additive: 'calciumHydroxide', gramsPerL: 1.1 }),
     },
     ...(carrier === 'pump' && {

@@ -56,6 +56,11 @@ for (const width of [1280, 390]) {
       await typed.fill('viel');
       await typed.press('Enter');
       await expect(page.getByRole('alert').first()).toContainText('Es bleibt bei 20 L.');
+      await isGerman(page);
+      // Nothing acts on a plan while a field of it is refused.
+      await page.getByRole('button', { name: 'Link kopieren' }).click();
+      await expect(typed).toBeFocused();
+      await typed.press('Escape');
       await page.getByRole('button', { name: 'Eine einmalige Zugabe hinzufügen' }).click();
       await page.getByRole('button', { name: 'Hydrogencarbonat hinzufügen' }).click();
       await page.getByRole('button', { name: /^Woran lag es/ }).click();

@@ -1,3 +1,4 @@
+import { figure } from '../../shared/words/figure';
 import { say as verdict } from '../../shared/words/verdict';
 import type { TankView } from './tankView';
 
@@ -24,19 +25,19 @@ export function assertInRange(view: TankView, startVolumeL: number): void {
   const dry = volumeL < startVolumeL * LEAST_VOLUME_SHARE;
   if (!dry && salinityPractical <= HIGHEST_SALINITY) return;
   const told = [
-    timeH.toFixed(1),
-    `${salinityPractical.toFixed(0)} ppt`,
-    `${volumeL.toFixed(1)} L`,
+    figure(timeH, 1),
+    `${figure(salinityPractical, 0)} ppt`,
+    `${figure(volumeL, 1)} L`,
   ] as const;
   throw new LeftRange(timeH, dry ? say.noWater(...told) : say.tooSalty(...told));
 }
 
 /** What switches or reacts so often that the trial would never end. */
 export const tooManySteps = (timeH: number, steps: number): LeftRange =>
-  new LeftRange(timeH, say.neverEnds(timeH.toFixed(1), String(Math.round(steps))));
+  new LeftRange(timeH, say.neverEnds(figure(timeH, 1), String(Math.round(steps))));
 
 /** A solver's complaint as the end of a trial, said to the keeper. */
 export function leftRangeBy(error: unknown, timeH: number): unknown {
   if (!(error instanceof RangeError) || error instanceof LeftRange) return error;
-  return new LeftRange(timeH, say.noChemistry(timeH.toFixed(1), error.message));
+  return new LeftRange(timeH, say.noChemistry(figure(timeH, 1), error.message));
 }

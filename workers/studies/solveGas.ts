@@ -1,3 +1,4 @@
+import { toFigures } from '../../shared/units/digits';
 import { inverse, Matrix } from 'ml-matrix';
 import { nextDailyTimeH } from '../../shared/scenario/clock';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -94,7 +95,7 @@ function improve(scenario: Scenario, guess: Guess): Guess {
 }
 
 /** One more digit than two readings carry would be invented. */
-const rounded = (value: number): number => Number(value.toPrecision(2));
+const rounded = (value: number): number => toFigures(value, 2);
 
 /**
  * How far kLa may be off: the readings again with the room's CO2 and the probe's offset free inside

@@ -1,3 +1,4 @@
+import { toFigures } from '../../units/digits';
 import * as v from 'valibot';
 import { additiveIds, additives } from '../../species/additives';
 import { say as csv } from '../../words/csv';
@@ -37,7 +38,7 @@ function numberOf(column: LogColumn, cell: string, decimal: DecimalMark): number
     return refuse(title, cell, decimal === '.' ? say.numberWithPoint : say.numberWithComma);
   let value: number;
   try {
-    value = Number((unit?.toOwn(typed) ?? NaN).toPrecision(12));
+    value = toFigures(unit?.toOwn(typed) ?? NaN, 12);
   } catch (error) {
     return say.cannotBe(title, cell, unit?.name ?? own, (error as Error).message);
   }

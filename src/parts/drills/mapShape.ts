@@ -1,12 +1,11 @@
+import { fixed, toDecimals } from '../../../shared/units/digits';
 import { contours } from 'd3-contour';
 import { scaleLinear } from 'd3-scale';
 import type { DumpMapResult } from '../../state/levers';
 
 const MARGIN = { left: 40, right: 34, top: 18, bottom: 38 };
 /** Contours every tenth of a pH, as far as the constants reach. */
-const LEVELS = Array.from({ length: 14 }, (_, i) => 8.2 + i * 0.1).map((ph) =>
-  Number(ph.toFixed(1)),
-);
+const LEVELS = Array.from({ length: 14 }, (_, i) => 8.2 + i * 0.1).map((ph) => toDecimals(ph, 1));
 
 /** The value between four cells, by two straight lines. */
 function between(values: readonly (readonly number[])[], column: number, row: number): number {
@@ -56,7 +55,7 @@ export function mapShape(map: DumpMapResult, width: number, height: number) {
   const levels = [...new Set([...LEVELS, ...limits])].sort((a, b) => a - b);
   const found = contours().size([columns, rows]).thresholds(levels)(ph.flat());
   const ring = (points: number[][]) =>
-    `M${points.map(([c, r]) => `${x(reservoirAt(c!)).toFixed(1)},${y(strengthAt(r!)).toFixed(1)}`).join('L')}Z`;
+    `M${points.map(([c, r]) => `${fixed(x(reservoirAt(c!)), 1)},${fixed(y(strengthAt(r!)), 1)}`).join('L')}Z`;
   return {
     ...{ x, y, left: MARGIN.left },
     contours: found

@@ -1,3 +1,4 @@
+import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/fit';
 import { straightLine } from '../../../shared/log/slope';
@@ -89,7 +90,7 @@ export function nextTestSentence(answer: LogAnswer): string {
 /** What the forecast takes to go on by hand; empty when nothing does. */
 export function habitSentence({ habits: { doses, change } }: LogAnswer): string {
   const poured = doses.map(({ additive, gramsEach, everyDays }) =>
-    say.answer.habitDose(figure(Number(gramsEach.toPrecision(3))), wordFor(additive), everyDays),
+    say.answer.habitDose(figure(threeFigures(gramsEach)), wordFor(additive), everyDays),
   );
   const changed = change ? [say.answer.habitChange(figure(change.percent), change.everyDays)] : [];
   const all = [...poured, ...changed];
@@ -108,5 +109,5 @@ export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): 
 /** That the newest reading stands alone, for its date. */
 export function farAheadSentences(all: readonly Reading[]): string[] {
   const far = farAhead(all, USUAL_WINDOW_DAYS);
-  return far ? [say.farAhead(far.at.slice(0, 10), far.days.toFixed(0))] : [];
+  return far ? [say.farAhead(far.at.slice(0, 10), figure(far.days, 0))] : [];
 }

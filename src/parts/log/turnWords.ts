@@ -1,3 +1,4 @@
+import { toDecimals, toFigures } from '../../../shared/units/digits';
 import type { Reading } from '../../../shared/log/reading';
 import { lineTexts, lineValue, limitText } from '../../../shared/verdict/lineTexts';
 import type { LineResult } from '../../../shared/verdict/lineResult';
@@ -29,10 +30,10 @@ export interface TurnSentences {
   readonly more: readonly string[];
 }
 
-const limits = (dkh: number) => figure(Number(dkh.toFixed(2)));
+const limits = (dkh: number) => figure(toDecimals(dkh, 2));
 const dkhText = (dkh: number) => figure(dkh, 1);
 const plain = (value: number) => figure(value);
-const twoFigures = (value: number) => figure(Number(value.toPrecision(2)));
+const twoFigures = (value: number) => figure(toFigures(value, 2));
 
 /** What is turned, as the page and the command say it. */
 export function turnSentences({ question, turn }: TurnTold, around: Around): TurnSentences {

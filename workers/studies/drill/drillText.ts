@@ -1,3 +1,4 @@
+import { figure } from '../../../shared/words/figure';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { clockText, spanText } from '../../../shared/verdict/clockText';
 import { watchedLines } from '../../../shared/verdict/lines';
@@ -36,12 +37,12 @@ export function ensembleText(
     const passed =
       share === 0
         ? 'none passes it'
-        : `${(share * 100).toFixed(1)} % pass it, after ${range(afterH, spanText)}`;
+        : `${figure(share * 100, 1)} % pass it, after ${range(afterH, spanText)}`;
     return `  ${name} ${trouble} ${limitText(quantity, limit)}: ${passed}; worst ${range(worst, format)}`;
   });
   return [
     `${members} tanks, seed ${seed}; 5 / 50 / 95 %:`,
     ...rows,
-    `  reservoir empty before it was noticed: ${(dryShare * 100).toFixed(1)} %, after ${range(dryAfterH, spanText)}`,
+    `  reservoir empty before it was noticed: ${figure(dryShare * 100, 1)} %, after ${range(dryAfterH, spanText)}`,
   ].join('\n');
 }

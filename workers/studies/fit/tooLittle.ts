@@ -1,3 +1,4 @@
+import { figure } from '../../../shared/words/figure';
 import { extent } from 'd3-array';
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
@@ -13,7 +14,7 @@ export function tooLittle(log: readonly Reading[]): string | undefined {
   const days = (to! - from!) / 24;
   if (days > LONGEST_FIT_DAYS) {
     const dateOf = (hours: number) => localTimeOf(hours).slice(0, 10);
-    return say.tooFar(days.toFixed(0), dateOf(from!), dateOf(to!));
+    return say.tooFar(figure(days, 0), dateOf(from!), dateOf(to!));
   }
   const tested = log.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
   if (tested.length < LEAST_READINGS) {
@@ -21,5 +22,5 @@ export function tooLittle(log: readonly Reading[]): string | undefined {
   }
   const [first, last] = extent(tested, ({ at }) => hoursOf(at));
   const hours = last! - first!;
-  return hours < LEAST_DAYS * 24 ? say.tooLittle.tooClose(hours.toFixed(0)) : undefined;
+  return hours < LEAST_DAYS * 24 ? say.tooLittle.tooClose(figure(hours, 0)) : undefined;
 }

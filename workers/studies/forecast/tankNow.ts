@@ -1,3 +1,4 @@
+import { toDecimals } from '../../../shared/units/digits';
 import type { Reading } from '../../../shared/log/reading';
 import { withNewestWater } from '../../../shared/log/newest';
 import { quantityAt } from '../../../shared/scenario/fields';
@@ -39,11 +40,11 @@ export function tankNow(
     },
     tank: {
       ...newest.tank,
-      alkalinityDkh: bounded(['tank', 'alkalinityDkh'], Number(now.dkh.toFixed(2))),
+      alkalinityDkh: bounded(['tank', 'alkalinityDkh'], toDecimals(now.dkh, 2)),
     },
     corals: {
       ...scenario.corals,
-      useDkhPerDay: bounded(['corals', 'useDkhPerDay'], Number(use.toFixed(4))),
+      useDkhPerDay: bounded(['corals', 'useDkhPerDay'], toDecimals(use, 4)),
     },
   });
   const taken = (use: number) => {
