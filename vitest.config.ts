@@ -8,6 +8,8 @@ export default defineConfig({
     // A slow machine is no failure.
     testTimeout: 60_000,
     setupFiles: ['tests/seed.ts'],
-    include: ['tests/{advice,drawing,reference,laws,runs,border,units,log,state,words}/**/*.test.ts'],
+    include: [
+      'tests/{advice,drawing,reference,laws,runs,border,units,log,state,words}/**/*.test.ts',
+    ],
   },
 });

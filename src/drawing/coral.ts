@@ -1,10 +1,11 @@
+import { fixed } from '../../shared/units/digits';
 /** A branch of a drawn coral: a stroke and how thick it is. */
 export interface Branch {
   readonly d: string;
   readonly width: number;
 }
 
-const fixed = (value: number) => value.toFixed(1);
+const oneDecimal = (value: number) => fixed(value, 1);
 
 /** The same wobble every time, 0–1: a drawing does not tremble while the cursor moves. */
 function wobble(seed: number): number {
@@ -26,7 +27,7 @@ export function coral(x: number, y: number, size: number, seed: number, grown: n
       (fromX + toX) / 2 + bend * long * Math.cos(angle),
       (fromY + toY) / 2 + bend * long * Math.sin(angle),
     ];
-    const curve = `M${fixed(fromX)} ${fixed(fromY)}Q${fixed(midX)} ${fixed(midY)} ${fixed(toX)} ${fixed(toY)}`;
+    const curve = `M${oneDecimal(fromX)} ${oneDecimal(fromY)}Q${oneDecimal(midX)} ${oneDecimal(midY)} ${oneDecimal(toX)} ${oneDecimal(toY)}`;
     branches.push({ d: curve, width: 0.9 + depth * 0.8 });
     if (depth === 0) return;
     const spread = 0.42 + 0.2 * wobble(seed + branches.length);

@@ -3,7 +3,7 @@ import { quantityText } from '../../shared/units/format';
 import type { DisplayUnits } from '../../shared/units/display';
 import { momentText } from '../../shared/verdict/clockText';
 import { phText } from '../../shared/verdict/texts';
-import { figureText } from '../../shared/words/figure';
+import { figure, figureText } from '../../shared/words/figure';
 import type { Scene } from './scene';
 
 /** Less than can be told apart. */
@@ -19,7 +19,7 @@ function lightWord(light: number): string {
 function co2Sentence({ roomPco2Uatm, waterPco2Uatm }: Scene): string {
   if (Math.abs(roomPco2Uatm / waterPco2Uatm - 1) < BALANCED) return say.co2Rests;
   const told = roomPco2Uatm > waterPco2Uatm ? say.co2In : say.co2Out;
-  return told(roomPco2Uatm.toFixed(0), waterPco2Uatm.toFixed(0));
+  return told(figure(roomPco2Uatm, 0), figure(waterPco2Uatm, 0));
 }
 
 /** The drawing in sentences, for whoever does not see it. */

@@ -1,3 +1,4 @@
+import { toFigures } from '../../../shared/units/digits';
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { beyondText, firstText } from '../../../shared/verdict/boughtText';
@@ -15,7 +16,7 @@ type Unnoticed = NobodyLooks['failures'][number];
 
 const dkh = (value: number) => figure(value, 1);
 /** As fine as anybody fills. */
-export const litres = (value: number) => figure(Number(value.toPrecision(3)));
+export const litres = (value: number) => figure(toFigures(value, 3));
 const downDays = (value: number) => figure(Math.floor(value * 10) / 10);
 const percent = (share: number) => figure(Math.round(100 * share));
 /** "06:00". */

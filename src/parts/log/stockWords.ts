@@ -1,3 +1,4 @@
+import { toDecimals, toFigures } from '../../../shared/units/digits';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/stock';
@@ -8,8 +9,8 @@ export const vesselName = ({ dosers }: Scenario, pump: number | undefined): stri
   pump === undefined ? say.panel.reservoir : say.panel.bottle(dosers[pump]?.name ?? '');
 
 const ratioText = (value: number) => figure(Math.max(0, value), 2);
-const threeFigures = (value: number) => figure(Number(value.toPrecision(3)));
-const days = (value: number) => figure(Number(value.toFixed(1)));
+const threeFigures = (value: number) => figure(toFigures(value, 3));
+const days = (value: number) => figure(toDecimals(value, 1));
 
 /** "0.82 (0.72–0.92)" in three texts. */
 function ratioTexts({ ratio, ratioSigma }: Delivered): [string, string, string] {

@@ -1,3 +1,4 @@
+import { toDecimals } from '../../../shared/units/digits';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { SimulationOptions } from '../../engine/simulation';
@@ -66,7 +67,7 @@ const PHASE_SHARE = 0.005;
 /** As fine as anybody fills. */
 function upTo(litres: number): number {
   const step = litres >= 5 ? 0.5 : litres >= 1 ? 0.1 : 0.05;
-  return Number((Math.ceil((litres * (1 + PHASE_SHARE)) / step) * step).toFixed(2));
+  return toDecimals(Math.ceil((litres * (1 + PHASE_SHARE)) / step) * step, 2);
 }
 
 const inDays = (hours: number | undefined) => (hours === undefined ? undefined : hours / 24);

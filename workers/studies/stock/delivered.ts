@@ -1,3 +1,4 @@
+import { toFigures } from '../../../shared/units/digits';
 import { quantityAt, type FieldPath } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lastOf, ledgerBetween, usePerDay } from '../../../shared/verdict/measures';
@@ -179,7 +180,7 @@ function typedFor(taken: (use: number) => number, wanted: number, guess: number)
   return b;
 }
 
-const threeFigures = (value: number) => Number(value.toPrecision(3));
+const threeFigures = (value: number) => toFigures(value, 3);
 
 /** As fine, and as far, as a plan can be set. */
 function settable(scenario: Scenario): Scenario {
