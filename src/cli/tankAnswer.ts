@@ -13,6 +13,8 @@ import type { Tank } from '../state/tanks';
 /** Everything that is told of a tank: what the page's log shows and works out. */
 export interface TankAnswer {
   readonly tank: Tank;
+  /** A local time. */
+  readonly now: string;
   readonly plan: Scenario;
   readonly counted: Counted;
   /** A sentence where the log says nothing yet: plans then go by the typed use. */
@@ -58,7 +60,7 @@ export async function tankAnswer(
   const away =
     days > 0 ? await ask.away({ ...asked, absence: awayAsked(days, visitDays, known) }) : undefined;
   return {
-    ...{ tank, plan, counted, answer, plans, chosen },
+    ...{ tank, now, plan, counted, answer, plans, chosen },
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),

@@ -26,7 +26,7 @@ import type { Offer } from '../../workers/studies/plan/offers';
 import type { TankAnswer } from './tankAnswer';
 
 /** What the log says, in the page's own sentences. */
-export function logSentences({ answer, plan, counted }: TankAnswer): string[] {
+export function logSentences({ answer, plan, counted, now }: TankAnswer): string[] {
   const outside = [
     ...farAheadSentences(counted.happened),
     ...outsideSentences(plan, counted.readings),
@@ -38,7 +38,7 @@ export function logSentences({ answer, plan, counted }: TankAnswer): string[] {
     driftSentence(answer),
     habitSentence(answer),
     leavingSentence(answer, plan),
-    nextTestSentence(answer),
+    nextTestSentence(answer, now),
     ...outside,
     ...answer.notes,
   ].filter((text) => text !== '');

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { nextTestSentence } from '../../src/parts/log/answerWords';
+import type { LogAnswer } from '../../workers/studies/answerLog';
 import { nextTest } from '../../workers/studies/forecast/nextTest';
 
 /** Level known to 0.2 dKH, use to 0.1 dKH a day, growth exactly; every hour of four weeks ahead. */
@@ -45,5 +47,17 @@ describe('the next test, by hand', () => {
     );
     expect(enough).toBe(4);
     expect(nextTest(now, ahead, undefined, SIGMA, 0.1).dailyTests).toBe(enough);
+  });
+
+  it('is due now once its day has passed: what was read then is no water to dose by', () => {
+    const answer = {
+      fit: { startAt: '2026-03-01T10:00', endH: 96 },
+      nextTest: nextTest(now, ahead, undefined, SIGMA, 0.1),
+    } as unknown as LogAnswer;
+    expect(nextTestSentence(answer, '2026-03-06T10:00')).toMatch(/^Test next on 9 March/);
+    expect(nextTestSentence(answer, '2026-03-09T20:00')).toMatch(/^Test next on 9 March/);
+    for (const late of ['2026-03-11T10:00', '2026-11-26T10:00']) {
+      expect(nextTestSentence(answer, late)).toMatch(/^A test was due by 9 March: test now/);
+    }
   });
 });

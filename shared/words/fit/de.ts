@@ -100,6 +100,8 @@ export const de: Words<typeof en> = {
     lastGood: 'Was Sie sehen, ist die letzte gelungene Anpassung.',
   },
   nextTest: {
+    overdue: (date) =>
+      `Bis zum ${date} war ein Test fällig: Testen Sie jetzt, bevor Sie nach diesem Messbuch etwas drehen oder dosieren.`,
     known: (wanted) =>
       `Der Verbrauch ist schon auf ${wanted} bekannt. Testen Sie wöchentlich, zur selben Stunde (übliche Praxis).`,
     on: (date, wanted) =>

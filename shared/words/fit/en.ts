@@ -99,6 +99,8 @@ export const en = {
     lastGood: 'What you see is the last match that worked.',
   },
   nextTest: {
+    overdue: (date: string) =>
+      `A test was due by ${date}: test now, before you turn or dose anything by this log.`,
     known: (wanted: string) =>
       `The consumption is known to ${wanted} already. Test weekly, at the same hour (common practice).`,
     on: (date: string, wanted: string) =>

@@ -70,11 +70,14 @@ export function leavingSentence(answer: LogAnswer, { limits }: Scenario): string
   return (side === 'low' ? told.leavesBelowBy : told.leavesAboveBy)(band, percent, dates);
 }
 
-export function nextTestSentence(answer: LogAnswer): string {
+export function nextTestSentence(answer: LogAnswer, now: string): string {
   const { withinDkhPerDay, alreadyKnown, inDays, reason, dailyTests } = answer.nextTest;
   const told = say.nextTest;
   const wanted = told.wanted(figure(withinDkhPerDay));
-  const date = dayAfter(answer, answer.fit.endH + inDays * 24);
+  const dueH = answer.fit.endH + inDays * 24;
+  const date = dayAfter(answer, dueH);
+  // What was read so long ago says nothing of the water as it stands.
+  if (hoursOf(now) - hoursOf(answer.fit.startAt) > dueH + 24) return told.overdue(date);
   if (reason === 'known') {
     return dailyTests !== undefined && dailyTests < inDays - 1
       ? told.onOrDaily(date, wanted, dailyTests)
