@@ -37,7 +37,9 @@ export function runningBy(
   const same = sameSettings(settings, scenario);
   if (same && bench.since !== '') return bench;
   const today = { ...settings, ...ownWords(scenario, bench.since) };
-  const kept = same || bench.untouched ? [] : [{ since: bench.since, scenario, ...how }];
+  // An example is nothing that ran; but a turn is of what the log was read by, whoever called it so.
+  const ran = how.turned || !bench.untouched;
+  const kept = same || !ran ? [] : [{ since: bench.since, scenario, ...how }];
   return {
     ...replacing(bench, id, { scenario: today }),
     since: now,

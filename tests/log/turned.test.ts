@@ -61,3 +61,24 @@ it('on the day after a turn, nobody is told to turn once more by what was dosed 
   expect(Math.abs(knowing.useNow.dkhPerDay - truth)).toBeLessThan(0.06);
   expect(Math.abs(blind.useNow.dkhPerDay - truth)).toBeGreaterThan(0.2);
 });
+
+it('a turn after the last reading changes nothing of what was read, however often it is made', () => {
+  const log = readings.slice(0, 6);
+  const said = answerLog(before, log, 0.1);
+  if (typeof said === 'string') throw new Error(said);
+  const level = said.fit.now.dkh;
+  let ranBy = [{ until: '2026-03-06T12:00', plan: before }];
+  for (const [until, plan] of [
+    ['2026-03-06T12:30', after],
+    ['2026-03-08T09:00', dosed(160)],
+  ] as const) {
+    const turned = answerLog(plan, log, 0.1, usualOptions, ranBy);
+    if (typeof turned === 'string') throw new Error(turned);
+    expect(turned.useNow.dkhPerDay).toBeCloseTo(said.useNow.dkhPerDay, 2);
+    expect(turned.fit.now.dkh).toBeCloseTo(level, 2);
+    // What comes is dosed anew: it rises where it fell.
+    expect(turned.now.dosers[0]!.mlPerDay).toBe(plan.dosers[0]!.mlPerDay);
+    expect(turned.fan.dkh.at(-1)!).toBeGreaterThan(said.fan.dkh.at(-1)! + 0.5);
+    ranBy = [...ranBy, { until, plan }];
+  }
+});

@@ -36,6 +36,13 @@ test('six readings go in, consumption and its uncertainty come out, and all stay
   await page.getByRole('button', { name: 'Edit 5 March, 10:30' }).click();
   await page.getByLabel('Alkalinity', { exact: true }).nth(1).fill('7.75');
   await page.getByRole('button', { name: 'Keep the change' }).click();
+  // What is being typed stays while another page is looked at.
+  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
+  await dkh.fill('7.9');
+  await page.goto('/#bench');
+  await expect(page.locator('.headline')).toContainText('dKH');
+  await page.goto('/#log');
+  await expect(dkh).toHaveValue('7.9');
   await page.reload();
   await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(6);
   await expect(page.getByRole('row', { name: /5 March/ })).toContainText('7.75');

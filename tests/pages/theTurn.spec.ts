@@ -68,8 +68,13 @@ test('is tried beside today’s plan, and is run by only when it is said so, and
   await page.goto('/#log');
   await expect(plan).toHaveText(before!);
   await expect(asked).toContainText(/Turn “/, { timeout: 30_000 });
+  const use = page.locator('main .headline').first();
+  const told = await use.textContent();
   await turn.getByRole('button', { name: 'My tank runs by this from now on' }).click();
   await expect(plan).not.toHaveText(before!);
+  // What was read is read by what ran then: nothing more is to be turned.
+  await expect(asked).toContainText(/Leave “/, { timeout: 30_000 });
+  await expect(use).toHaveText(told!);
   await page.reload();
   await expect(plan).not.toHaveText(before!);
   await page.getByText(/plans? before this one/).click();

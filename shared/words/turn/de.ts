@@ -61,7 +61,7 @@ export const de: Words<typeof en> = {
   },
   pour: (dose, mornings) =>
     `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,
-  grams: (grams, additive) => `${grams} g ${additive}`,
+  grams: (grams, additive, litres) => `${grams} g ${additive} (für ${litres} L)`,
   scoops: (scoops) => ` (${scoops} gestrichene Löffel)`,
   between: (low, high) =>
     `Bei jedem Verbrauch, den das Messbuch zulässt, liegt sie dann zwischen ${low} und ${high} dKH.`,

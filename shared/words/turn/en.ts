@@ -56,7 +56,8 @@ export const en = {
   },
   pour: (dose: string, mornings: number) =>
     `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at the target.`,
-  grams: (grams: string, additive: string) => `${grams} g of ${additive}`,
+  grams: (grams: string, additive: string, litres: string) =>
+    `${grams} g of ${additive} (for ${litres} L)`,
   scoops: (scoops: string) => ` (${scoops} level scoops)`,
   between: (low: string, high: string) =>
     `At every use that the log allows it is then between ${low} and ${high} dKH.`,

@@ -186,6 +186,7 @@ export function awaySentences(
     beside: [
       ...(away.wayOut ? [say.wayOut.best(provisionText(asked))] : []),
       ...(away.asked && !away.wayOut ? [keptText(asked.question, away, provisionText(asked))] : []),
+      ...fullestText(away),
       ...assumedText(asked, readings),
       ...away.needs
         .filter(({ hasL, dailyL }) => hasL === 0 && dailyL > 0)
@@ -197,7 +198,6 @@ export function awaySentences(
     ],
     more: [
       ...away.needs.flatMap(runsOutText),
-      ...fullestText(away),
       say.margin(percent(evaporation), percent(delivery)),
       say.oddsFrom,
     ],

@@ -144,11 +144,13 @@ function whatToTurn({ lever, from, to, first, pumps, scenario }: Turned): string
 const doseIn = ({ dosers }: Turned['scenario'], name: string): number =>
   dosers.find((doser) => doser.name === name)?.mlPerDay ?? 0;
 
-function pourSentence({ first }: Turned, scoopG: number): string[] {
+function pourSentence({ first, scenario }: Turned, scoopG: number): string[] {
   if (first.kind !== 'pour') return [];
   const { gramsPerDay, additive, mornings } = first;
   const scoops = scoopG > 0 ? say.scoops(figure(gramsPerDay / scoopG, 1)) : '';
-  return [say.pour(`${say.grams(plain(gramsPerDay), wordFor(additive))}${scoops}`, mornings)];
+  const water = plain(Math.round(scenario.tank.volumeL));
+  const grams = say.grams(plain(gramsPerDay), wordFor(additive), water);
+  return [say.pour(`${grams}${scoops}`, mornings)];
 }
 
 function promiseSentence({ scenario: { limits: band }, promisedDays }: Turned): string {

@@ -33,7 +33,7 @@ export interface Happened {
   readonly lots: readonly string[];
   /** Whether anything was poured in by hand. */
   readonly poured: boolean;
-  /** What was dosed before each turn within the log. */
+  /** What was dosed before each turn of the log. */
   readonly earlier: readonly Earlier[];
   /** Where the fit begins. */
   readonly guess: ByHand;
@@ -138,6 +138,7 @@ export function asItHappened(
   const events = eventsOf(readings, scenario, startH);
   const tested = readings.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
   const lots = [...new Set(tested.map(({ lot }) => lot ?? ''))];
+  const earlier = earlierOf(ran, startH, lastH);
   return {
     startAt: localTimeOf(startH),
     // A dose in the last line has gone in when the log ends.
@@ -147,7 +148,7 @@ export function asItHappened(
     observations: together(observationsOf(readings, lots, startH, sawtoothDkh(scenario))),
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
-    guess: byHand(scenario, readings),
-    earlier: earlierOf(ran, startH, lastH),
+    guess: byHand({ ...scenario, ...earlier[0]?.dosing }, readings),
+    earlier,
   };
 }

@@ -13,16 +13,25 @@ export interface Earlier {
   readonly dosing: Pick<Scenario, 'dosers' | 'topOff' | 'calciumReactor'>;
 }
 
-/** The turns that fall within a log, in order of time. */
-export const earlierOf = (
+/**
+ * What was dosed before each turn of a log, in order of time. A turn after the last reading changes
+ * nothing of what was read: the log ends with what ran until then, and only what comes is dosed anew.
+ */
+export function earlierOf(
   ran: readonly RanUntil[],
   startH: number,
   lastH: number,
-): readonly Earlier[] =>
-  ran
+): readonly Earlier[] {
+  const turns = ran
     .map(({ until, plan: { dosers, topOff, calciumReactor } }) => ({
       untilH: hoursOf(until) - startH,
       dosing: { dosers, topOff, calciumReactor },
     }))
-    .filter(({ untilH }) => untilH > 0 && untilH < lastH)
+    .filter(({ untilH }) => untilH > 0)
     .toSorted((a, b) => a.untilH - b.untilH);
+  const after = turns.find(({ untilH }) => untilH >= lastH);
+  return [
+    ...turns.filter(({ untilH }) => untilH < lastH),
+    ...(after ? [{ ...after, untilH: lastH }] : []),
+  ];
+}
