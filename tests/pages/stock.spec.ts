@@ -1,18 +1,13 @@
 import { expect, test } from '@playwright/test';
 import { axeFindsNothing, looks } from './axe';
+import { tankInTheLog } from './logged';
 
 const SHOTS = process.env.SHOTS;
 
 test('a bottle that lasted eleven days instead of fourteen, held against the plan', async ({
   page,
 }) => {
-  await page.goto('/#bench');
-  await page.getByLabel('How much water, without rock?').fill('300');
-  await page
-    .getByLabel('What brings alkalinity now?')
-    .selectOption({ label: 'a dosing pump with carbonate' });
-  await page.getByRole('button', { name: 'Put it on the bench' }).click();
-  await page.goto('/#log');
+  await tankInTheLog(page, 'a dosing pump with carbonate');
   const stock = page.locator('details.stock');
   await stock.locator('summary').click();
   const days = stock.getByLabel('in, days');

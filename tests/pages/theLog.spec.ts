@@ -1,20 +1,14 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { axeFindsNothing, looks } from './axe';
+import { enterTests } from './logged';
 
 const SIX = ['8.4', '8.1', '8,2', '7.8', '7.7', '7.5'];
 
 /** Six readings, a day apart. */
 async function enterSix(page: Page) {
   await page.goto('/#log');
-  await page.getByText('Another time, other readings').first().click();
-  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
-  for (const [i, value] of SIX.entries()) {
-    await dkh.fill(value);
-    await page.getByLabel('When', { exact: true }).fill(`2026-03-0${i + 1}T10:30`);
-    await dkh.press('Enter');
-    await expect(dkh).toHaveValue('');
-  }
+  await enterTests(page, SIX);
 }
 
 const headline = (page: Page) => page.locator('main .headline').first();

@@ -1,26 +1,14 @@
 import { expect, test, type Page } from '@playwright/test';
 import { axeFindsNothing, looks } from './axe';
+import { enterTests, tankInTheLog } from './logged';
 
 const SHOTS = process.env.SHOTS;
 const TESTS = ['8.4', '8.3', '8.1', '8.0', '7.9', '7.7', '7.6', '7.5'];
 
 /** A pump that brings too little, and the tests that show it. */
 async function pumpThatFallsShort(page: Page) {
-  await page.goto('/#bench');
-  await page.getByLabel('How much water, without rock?').fill('300');
-  await page
-    .getByLabel('What brings alkalinity now?')
-    .selectOption({ label: 'a dosing pump with carbonate' });
-  await page.getByRole('button', { name: 'Put it on the bench' }).click();
-  await page.goto('/#log');
-  await page.getByText('Another time, other readings').first().click();
-  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
-  for (const [i, value] of TESTS.entries()) {
-    await dkh.fill(value);
-    await page.getByLabel('When', { exact: true }).fill(`2026-03-0${i + 1}T10:30`);
-    await dkh.press('Enter');
-    await expect(dkh).toHaveValue('');
-  }
+  await tankInTheLog(page, 'a dosing pump with carbonate');
+  await enterTests(page, TESTS);
 }
 
 const turnOf = (page: Page) =>

@@ -13,7 +13,6 @@ export const de: Words<typeof en> = {
     ask: 'Gegen den Plan halten',
     trying: 'Der Plan läuft über dieselben Tage …',
     trouble: (why) => `Es ließ sich nicht berechnen: ${why}`,
-    outside: (typed, min, max) => `${typed} erhalten; erwartet wird ${min} bis ${max}.`,
     tryIt: 'Auf der Werkbank probieren, wie es wirklich läuft',
     full: 'Die Werkbank ist voll: Entfernen Sie dort erst einen Versuch.',
     none: 'Der heutige Plan hat keine Dosierpumpe und keine Nachfüllung.',

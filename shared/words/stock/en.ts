@@ -10,8 +10,6 @@ export const en = {
     ask: 'Hold it against the plan',
     trying: 'Running the plan over the same days …',
     trouble: (why: string) => `It could not be worked out: ${why}`,
-    outside: (typed: string, min: string, max: string) =>
-      `Got ${typed}; expected ${min} to ${max}.`,
     tryIt: 'Try it on the bench as it truly runs',
     full: 'The bench is full: remove a trial there first.',
     none: 'Today’s plan has no dosing pump and no top-off.',

@@ -1,0 +1,5 @@
+/** Another page of this one, from its top. */
+export function goTo(page: string): void {
+  location.hash = page;
+  scrollTo({ top: 0 });
+}

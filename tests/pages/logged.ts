@@ -1,0 +1,22 @@
+import { expect, type Page } from '@playwright/test';
+
+/** A tank of 300 L in the three answers of the first minute, then the log. */
+export async function tankInTheLog(page: Page, brings: string): Promise<void> {
+  await page.goto('/#bench');
+  await page.getByLabel('How much water, without rock?').fill('300');
+  await page.getByLabel('What brings alkalinity now?').selectOption({ label: brings });
+  await page.getByRole('button', { name: 'Put it on the bench' }).click();
+  await page.goto('/#log');
+}
+
+/** Readings of alkalinity on the log, a day apart from the first of March. */
+export async function enterTests(page: Page, tests: readonly string[]): Promise<void> {
+  await page.getByText('Another time, other readings').first().click();
+  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
+  for (const [i, value] of tests.entries()) {
+    await dkh.fill(value);
+    await page.getByLabel('When', { exact: true }).fill(`2026-03-0${i + 1}T10:30`);
+    await dkh.press('Enter');
+    await expect(dkh).toHaveValue('');
+  }
+}
