@@ -86,7 +86,7 @@ it(
         const found = turn(question);
         took.push(performance.now() - begun);
         const { headline, more } = turnSentences(
-          { question, turn: found },
+          { question, turn: found, untilKnown: undefined },
           { readings: [{ at: '2026-03-01T10:00', alkalinityDkh: 8 }], answer: well },
         );
         for (const told of [headline, ...more]) {

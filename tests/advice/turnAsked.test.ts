@@ -2,9 +2,13 @@ import { expect, it } from 'vitest';
 import type { Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
 import type { Scenario } from '../../shared/scenario/schema';
+import { lineOf } from '../../shared/verdict/lineResult';
+import { run } from '../../workers/engine/run';
+import { withUse } from '../../workers/studies/plan/useEnds';
 import { byDaySentence, reachedSentence } from '../../src/parts/log/dateWords';
 import { turnSentences } from '../../src/parts/log/turnWords';
-import { answerLog, planQuestion, reaches, turn } from '../../workers/studies/index';
+import { turn } from '../../workers/desk/logQuestions';
+import { answerLog, reaches } from '../../workers/studies/index';
 
 const soda = { additive: 'sodiumCarbonate', gramsPerL: 60 } as const;
 const chloride = { additive: 'calciumChlorideDihydrate', gramsPerL: 83 } as const;
@@ -29,19 +33,17 @@ const daily = (tests: readonly number[]): Reading[] =>
     alkalinityDkh,
   }));
 
-function asked(plan: Scenario, readings: readonly Reading[], targetDkh = 8.5) {
+async function asked(plan: Scenario, readings: readonly Reading[], targetDkh = 8.5) {
   const answer = answerLog(plan, readings, 0.1);
-  const question = planQuestion(plan, readings, answer, { targetDkh });
-  const found = turn({ ...question, plan });
-  const told = turnSentences(
-    { question, turn: found },
-    { readings, answer: typeof answer === 'object' ? answer : undefined },
-  );
-  return { question, found, told, text: [told.headline, ...told.more].join(' ') };
+  const known = typeof answer === 'object' ? answer : undefined;
+  const turned = await turn({ plan, log: readings, known, wanted: { targetDkh } });
+  const { question, turn: found, untilKnown } = turned;
+  const told = turnSentences(turned, { readings, answer: known });
+  return { question, found, untilKnown, told, text: [told.headline, ...told.more].join(' ') };
 }
 
-it('turns both pumps of a pair together, by as much as the tests fall short', () => {
-  const { found, text } = asked(pumps, daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]));
+it('turns both pumps of a pair together, by as much as the tests fall short', async () => {
+  const { found, text } = await asked(pumps, daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]));
   expect(text).toMatch(
     /^Turn “soda” from 80 to [\d.]+ mL a day, “calcium” with it to [\d.]+; 7\.9 → 8\.5 dKH in \d+ days?; range/,
   );
@@ -59,36 +61,68 @@ it('turns both pumps of a pair together, by as much as the tests fall short', ()
   expect(byDaySentence(turned, 0)).toMatch(/^Not within 0 days inside your daily limit/);
 });
 
-it('says when a level is reached as the tank runs, and when it never is', () => {
-  const { question } = asked(pumps, daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]));
+it('says when a level is reached as the tank runs, and when it never is', async () => {
+  const { question } = await asked(pumps, daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]));
   expect(reachedSentence(reaches(question, 7.5))).toMatch(
     /^As the tank runs now it stands at 7\.5 dKH in about \d+ days/,
   );
   expect(reachedSentence(reaches(question, 9))).toMatch(/does not stand at 9 dKH within 60 days/);
 });
 
-it('has a sentence for no reading, one, contradictory ones, and a plan that doses nothing', () => {
-  expect(asked(pumps, []).text).toMatch(/^No alkalinity reading yet/);
-  expect(asked(pumps, daily([8])).text).toMatch(/Nobody has measured the use yet: 1\.00 ± 0\.20/);
-  const torn = asked(pumps, daily([8.4, 6.1, 10.2, 7, 11, 6.4])).text;
+it('has a sentence for no reading, one, contradictory ones, and a plan that doses nothing', async () => {
+  expect((await asked(pumps, [])).text).toMatch(/^No alkalinity reading yet/);
+  expect((await asked(pumps, daily([8]))).text).toMatch(
+    /nobody has measured the use, 1\.00 ± 0\.20/,
+  );
+  const torn = (await asked(pumps, daily([8.4, 6.1, 10.2, 7, 11, 6.4]))).text;
   expect(torn).toMatch(/^The readings disagree: where the water stands is known no better than/);
   const idle = { ...pumps, dosers: [] };
-  expect(asked(idle, daily([8.4, 8.2, 8, 7.8])).text).toMatch(
+  expect((await asked(idle, daily([8.4, 8.2, 8, 7.8]))).text).toMatch(
     /there is nothing to turn: the three/,
   );
 });
 
-it('adds one more channel where what evaporates carries too little', () => {
-  const { found, text } = asked(lime, daily([8.4, 8.1, 7.9, 7.6, 7.4, 7.1]));
+it('adds one more channel where what evaporates carries too little', async () => {
+  const { found, text } = await asked(lime, daily([8.4, 8.1, 7.9, 7.6, 7.4, 7.1]));
   expect(text).toMatch(/Leave what runs as it is, and add one more channel|No turn/);
   if (found.kind !== 'turn') throw new Error(text);
   expect(found.turned.lever).toBe('channel');
   expect(found.turned.plan.topOff).toEqual(lime.topOff);
 });
 
-it('mixes the reservoir with less where it brings too much, its own full dump told', () => {
-  const { found, text } = asked(lime, daily([8.4, 8.5, 8.5, 8.6, 8.7, 8.7, 8.8, 8.9]));
+it('mixes the reservoir with less where it brings too much, its own full dump told', async () => {
+  const { found, text } = await asked(lime, daily([8.4, 8.5, 8.5, 8.6, 8.7, 8.7, 8.8, 8.9]));
   expect(text).toMatch(/^Mix the top-off with [\d.]+ g\/L instead of 1\.2/);
   if (found.kind !== 'turn') throw new Error('there is a turn');
   expect(found.turned.worstDump?.peakPh).toBeGreaterThan(8);
+});
+
+it('one reading of 6.2 is raised at once, and nothing is turned by a use that nobody has measured', async () => {
+  const { question, untilKnown, told, text } = await asked(pumps, daily([6.2]));
+  expect(told.headline).toMatch(
+    /^From 6\.2 to 8\.5 dKH, with what runs left as it is: pour in [\d.]+ g of sodium bicarbonate \(for 300 L\) on each of the first \d+ mornings/,
+  );
+  // One thing to pour and one thing not to turn: no second dose, and no date beside that of the log.
+  expect(text.match(/pour in/g)).toHaveLength(1);
+  expect(text).toMatch(/Leave what runs as it is until two tests some days apart tell/);
+  expect(text).not.toMatch(/test again/i);
+  if (untilKnown?.kind !== 'raise') throw new Error('it is raised');
+  // What runs is left as it is.
+  expect(untilKnown.scenario.dosers).toEqual(question.now.dosers);
+  // By hand: 2.3 dKH in 300 L are 2.3 · 0.357 meq/L · 300 L · 84.0 mg/meq = 20.7 g.
+  const grams = untilKnown.gramsPerDay * untilKnown.days;
+  expect(grams).toBeGreaterThan(0.6 * 20.7);
+  expect(grams).toBeLessThan(1.5 * 20.7);
+  for (const use of [0.8, 1, 1.2]) {
+    const { lines } = run(withUse(untilKnown.scenario, use));
+    const { alkalinityChangeDkhPerDay, alkalinityHighDkh } = pumps.limits;
+    expect(lineOf(lines, 'alkalinityChange').worst).toBeLessThanOrEqual(alkalinityChangeDkhPerDay);
+    expect(lineOf(lines, 'alkalinityHigh').worst).toBeLessThan(alkalinityHighDkh);
+  }
+});
+
+it('no way to turn is asked of a tank that doses nothing, but a low reading is raised', async () => {
+  const { told } = await asked({ ...pumps, dosers: [] }, daily([6.2]));
+  expect(told.headline).toMatch(/^From 6\.2 to 8\.5 dKH, with what runs left as it is/);
+  expect(told.more.at(-1)).toMatch(/there is nothing to turn/);
 });

@@ -33,6 +33,8 @@ const daysOf = (log: readonly Reading[]) => {
 /** Three plans, and what they were made for. */
 export interface Offered {
   readonly question: PlanQuestion;
+  /** As the log has it on its last day, dKH a day; undefined where no reading tells. */
+  readonly readUseDkhPerDay: number | undefined;
   readonly offers: readonly Offer[];
 }
 
@@ -40,6 +42,8 @@ export interface Offered {
 export interface TurnTold {
   readonly question: PlanQuestion;
   readonly turn: Turn;
+  /** What may be done with what runs left as it is, while no reading tells the use. */
+  readonly untilKnown: Correction | undefined;
 }
 
 export interface LogAsked {
@@ -74,13 +78,17 @@ export async function answer(asks: LogAsked): Promise<LogAnswer | string> {
 /** Three plans that hold the target, replayed. */
 export async function plans(asks: PlanAsked): Promise<Offered> {
   const { question, options } = await asked(PLAN_DAYS + 2, asks);
-  return { question, offers: offersFor(question, options) };
+  const readUseDkhPerDay = asks.known?.useNow.dkhPerDay;
+  return { question, readUseDkhPerDay, offers: offersFor(question, options) };
 }
 
 /** The smallest change of what runs already. */
 export async function turn(asks: PlanAsked): Promise<TurnTold> {
   const { question, options } = await asked(LONGEST_TURN_DAYS, asks);
-  return { question, turn: turnOf({ ...question, plan: asks.plan }, options) };
+  const untilKnown = asks.known
+    ? undefined
+    : correctBefore(question, question.now, 'sodiumBicarbonate', options);
+  return { question, turn: turnOf({ ...question, plan: asks.plan }, options), untilKnown };
 }
 
 /** Days without the keeper, what was asked, and whether the use in it was read from the log. */

@@ -31,7 +31,7 @@ export const de: Words<typeof en> = {
   },
   offer: {
     promised: (low, high, days) =>
-      `Innerhalb Ihrer ${low}–${high} dKH und Ihrer anderen Grenzen für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie bis dahin wieder.`,
+      `Innerhalb Ihrer ${low}–${high} dKH und Ihrer anderen Grenzen für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt.`,
     breaks: (what, value, limit, day) =>
       `Nicht angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
     offTarget: (ends, target) => `Nicht angeboten: Er endet bei ${ends} dKH, nicht bei ${target}.`,
@@ -83,7 +83,7 @@ export const de: Words<typeof en> = {
     rises: (now, target, days, largest) =>
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
-      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie vor dem ersten Guss und an Tag 3; Schluss bei ${target}.`,
+      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie, außer wenn es ohnehin ansteht, vor dem ersten Guss und an Tag 3; Schluss bei ${target}.`,
     ends: (giveOrTake, low, high) =>
       `Weicht der Verbrauch um ${giveOrTake} dKH am Tag ab, steht sie danach irgendwo zwischen ${low} und ${high}: Die Messung an Tag 3 sagt es.`,
     stopsShort:

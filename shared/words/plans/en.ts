@@ -29,7 +29,7 @@ export const en = {
   },
   offer: {
     promised: (low: string, high: string, days: number) =>
-      `Inside your ${low}–${high} dKH and your other limits for ${days} days at every consumption that the log allows: test again by then.`,
+      `Inside your ${low}–${high} dKH and your other limits for ${days} days at every consumption that the log allows.`,
     breaks: (what: string, value: string, limit: string, day: string) =>
       `Not offered: at a consumption that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
     offTarget: (ends: string, target: string) =>
@@ -88,7 +88,7 @@ export const en = {
     rises: (now: string, target: string, days: number, largest: string) =>
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
-      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Test before the first pour and on day 3; stop at ${target}.`,
+      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Besides the tests that are due anyway, test before the first pour and on day 3; stop at ${target}.`,
     ends: (giveOrTake: string, low: string, high: string) =>
       `If the consumption is off by ${giveOrTake} dKH a day, it stands anywhere from ${low} to ${high} afterwards: the test on day 3 tells.`,
     stopsShort:

@@ -22,12 +22,17 @@ export const de: Words<typeof en> = {
     when: 'Wann steht es bei, dKH?',
   },
   name: (target) => `Gedreht auf ${target} dKH`,
+  raisedName: (target) => `Angehoben auf ${target} dKH`,
   nothingRuns:
     'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne unten beginnen damit.',
   noReading:
     'Noch keine Alkalinität gemessen: Damit fängt es an. Tragen Sie oben die von heute ein.',
   assumed: (use, by) =>
-    `Den Verbrauch hat noch niemand gemessen: ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Testen Sie in einigen Tagen noch einmal, bevor Sie an etwas drehen.`,
+    `Wie weit zu drehen ist, weiß noch niemand: Den Verbrauch hat niemand gemessen, ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Lassen Sie alles, wie es läuft, bis zwei Tests mit einigen Tagen Abstand es sagen.`,
+  raise: (now, target, dose, mornings) =>
+    `Von ${now} auf ${target} dKH, und alles, was läuft, bleibt: ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie bei ${target} auf.`,
+  raiseHolds: (low, high, largest, ph) =>
+    `Zum Anheben muss der Verbrauch nicht genau bekannt sein: Bei jedem von ${low} bis ${high} dKH am Tag bewegt es sich um höchstens ${largest} dKH am Tag, und der pH erreicht ${ph}.`,
   torn: (level, by) =>
     `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
   byThatLevel: (turn) => `Von diesem Stand aus wäre es: ${turn}`,
@@ -57,10 +62,11 @@ export const de: Words<typeof en> = {
     leaveDrip: (from) => `Lassen Sie den Tropf des Kalkreaktors bei ${from} L in der Stunde`,
     arrives: (level, target, days) => `${level} → ${target} dKH in ${nach(days)}`,
     holds: (level, target) => `${level} dKH bleiben bei ${target}`,
-    range: (low, high) => `Spanne ${low}–${high}`,
+    range: (low, high, unit) => `Spanne ${low}–${high} ${unit}`,
+    units: { pump: 'mL am Tag', channel: 'mL am Tag', mix: 'g/L', drip: 'L in der Stunde' },
   },
   pour: (dose, mornings) =>
-    `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,
+    `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie außer zu den oben genannten Tagen vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,
   grams: (grams, additive, litres) => `${grams} g ${additive} (für ${litres} L)`,
   scoops: (scoops) => ` (${scoops} gestrichene Löffel)`,
   between: (low, high) =>
@@ -70,7 +76,7 @@ export const de: Words<typeof en> = {
   swings: (largest, limit, ph) =>
     `Schon Licht und Dunkel bewegen die Alkalinität um mehr als Ihre ${limit} dKH am Tag, auch so, wie das Becken heute läuft; mit dem Drehen sind es höchstens ${largest}. Der pH erreicht ${ph}.`,
   promised: (low, high, days) =>
-    `Von da an innerhalb Ihrer ${low}–${high} dKH, bis zum Tag ${days} bei jedem Verbrauch, den das Messbuch zulässt: Testen Sie binnen einer Woche wieder.`,
+    `Von da an innerhalb Ihrer ${low}–${high} dKH, bis zum Tag ${days} bei jedem Verbrauch, den das Messbuch zulässt.`,
   endedBy: (what, value, limit, day) =>
     `Dort endet es, weil ${what} am Tag ${day} Ihre Grenze von ${limit} überschreitet und auf ${value} kommt: Sehen Sie vorher danach.`,
   also: (what, value, limit, day) =>

@@ -15,11 +15,16 @@ export const en = {
     when: 'When does it stand at, dKH?',
   },
   name: (target: string) => `Turned for ${target} dKH`,
+  raisedName: (target: string) => `Raised to ${target} dKH`,
   nothingRuns:
     'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans below begin one.',
   noReading: 'No alkalinity reading yet: a turn begins from one. Type today’s above.',
   assumed: (use: string, by: string) =>
-    `Nobody has measured the use yet: ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Test again in a few days before you turn anything.`,
+    `How far to turn is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Leave what runs as it is until two tests some days apart tell.`,
+  raise: (now: string, target: string, dose: string, mornings: number) =>
+    `From ${now} to ${target} dKH, with what runs left as it is: pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at ${target}.`,
+  raiseHolds: (low: string, high: string, largest: string, ph: string) =>
+    `To raise it no exact use is needed: at any from ${low} to ${high} dKH a day it moves by at most ${largest} dKH in a day, and pH peaks at ${ph}.`,
   torn: (level: string, by: string) =>
     `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
   byThatLevel: (turn: string) => `From that level it would be: ${turn}`,
@@ -52,10 +57,11 @@ export const en = {
     arrives: (level: string, target: string, days: number) =>
       `${level} → ${target} dKH in ${days === 1 ? '1 day' : `${days} days`}`,
     holds: (level: string, target: string) => `${level} dKH is held at ${target}`,
-    range: (low: string, high: string) => `range ${low}–${high}`,
+    range: (low: string, high: string, unit: string) => `range ${low}–${high} ${unit}`,
+    units: { pump: 'mL a day', channel: 'mL a day', mix: 'g/L', drip: 'L an hour' },
   },
   pour: (dose: string, mornings: number) =>
-    `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at the target.`,
+    `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Besides the tests named above, test before the first pour and on day 3; stop at the target.`,
   grams: (grams: string, additive: string, litres: string) =>
     `${grams} g of ${additive} (for ${litres} L)`,
   scoops: (scoops: string) => ` (${scoops} level scoops)`,
@@ -66,7 +72,7 @@ export const en = {
   swings: (largest: string, limit: string, ph: string) =>
     `Light and dark alone move alkalinity by more than your ${limit} dKH in a day, as the tank runs today too; the turn makes it at most ${largest}. pH peaks at ${ph}.`,
   promised: (low: string, high: string, days: number) =>
-    `Inside your ${low}–${high} dKH from then on, until day ${days} at every use that the log allows: test again within a week.`,
+    `Inside your ${low}–${high} dKH from then on, until day ${days} at every use that the log allows.`,
   endedBy: (what: string, value: string, limit: string, day: string) =>
     `It ends there because ${what} passes your limit of ${limit} on day ${day} and goes to ${value}: look at that before.`,
   also: (what: string, value: string, limit: string, day: string) =>

@@ -6,6 +6,9 @@ import { dayOf } from '../../../shared/verdict/measures';
 import { wordFor } from '../../../shared/scenario/words';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
+import { say as plans } from '../../../shared/words/plans';
+import type { Carbonate } from '../../../shared/recipe/twoPart';
+import type { Scenario } from '../../../shared/scenario/schema';
 import type { LogAnswer, NearestTurn, Turned, TurnTold } from '../../ask/outcome';
 
 /** What is known beside the turn itself. */
@@ -36,11 +39,16 @@ const plain = (value: number) => figure(value);
 const twoFigures = (value: number) => figure(toFigures(value, 2));
 
 /** What is turned, as the page and the command say it. */
-export function turnSentences({ question, turn }: TurnTold, around: Around): TurnSentences {
+export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
+  const { question, turn } = asked;
   if (!around.readings.some(({ alkalinityDkh }) => alkalinityDkh !== undefined)) {
     return { headline: say.noReading, more: [] };
   }
-  if (turn.kind === 'nothingRuns') return { headline: say.nothingRuns, more: [] };
+  const raised = raiseSentences(asked);
+  if (turn.kind === 'nothingRuns') {
+    const [headline, ...more] = [...raised, say.nothingRuns];
+    return { headline: headline!, more };
+  }
   const told =
     turn.kind === 'refused'
       ? refusedSentences(turn, question.targetDkh)
@@ -50,11 +58,27 @@ export function turnSentences({ question, turn }: TurnTold, around: Around): Tur
   // Nothing is to be turned by a level that is not known, or by a use that nobody has measured.
   if (answer) {
     const headline = say.torn(dkhText(answer.fit.now.dkh), dkhText(levelBy(answer)));
-    return { headline, more: [say.byThatLevel(told[0]!), ...told.slice(1)] };
+    return { headline, more: [say.byThatLevel(told[0]!)] };
   }
   const use = question.now.corals.useDkhPerDay;
-  const headline = say.assumed(figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2));
-  return { headline, more: [say.byThatUse(told[0]!), ...told.slice(1)] };
+  const assumed = say.assumed(figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2));
+  const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
+  return { headline: headline!, more };
+}
+
+/** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */
+function raiseSentences({ question, untilKnown }: TurnTold): string[] {
+  if (untilKnown?.kind !== 'raise') return [];
+  const { now, targetDkh, giveOrTakeDkhPerDay: by, kit } = question;
+  const { additive, gramsPerDay, days, largestDailyDkh, peakPh, stopsShort } = untilKnown;
+  const { useDkhPerDay: use } = now.corals;
+  const dose = gramsText(gramsPerDay, additive, now, kit.scoopG);
+  const uses = [figure(Math.max(0, use - by), 2), figure(use + by, 2)] as const;
+  return [
+    say.raise(dkhText(now.tank.alkalinityDkh), dkhText(targetDkh), dose, days),
+    say.raiseHolds(...uses, figure(largestDailyDkh, 2), figure(peakPh, 2)),
+    ...(stopsShort ? [plans.correction.stopsShort] : []),
+  ];
 }
 
 function turnedSentences(turned: Turned, scoopG: number, { answer }: Around): string[] {
@@ -96,7 +120,7 @@ function headlineOf(turned: Turned): string {
   const arrives =
     settled && settled.days > 0 ? told.arrives(...way, settled.days) : told.holds(...way);
   const ends = [low, high].map((end) => (lever === 'mix' ? figure(end, 2) : twoFigures(end)));
-  return `${whatToTurn(turned)}; ${arrives}; ${told.range(ends[0]!, ends[1]!)}.`;
+  return `${whatToTurn(turned)}; ${arrives}; ${told.range(ends[0]!, ends[1]!, told.units[lever])}.`;
 }
 
 /** So little is no turn. */
@@ -147,10 +171,18 @@ const doseIn = ({ dosers }: Turned['scenario'], name: string): number =>
 function pourSentence({ first, scenario }: Turned, scoopG: number): string[] {
   if (first.kind !== 'pour') return [];
   const { gramsPerDay, additive, mornings } = first;
+  return [say.pour(gramsText(gramsPerDay, additive, scenario, scoopG), mornings)];
+}
+
+/** "2.44 g of sodium bicarbonate (for 300 L)", and scoops where the keeper has one. */
+function gramsText(
+  gramsPerDay: number,
+  additive: Carbonate,
+  { tank }: Scenario,
+  scoopG: number,
+): string {
   const scoops = scoopG > 0 ? say.scoops(figure(gramsPerDay / scoopG, 1)) : '';
-  const water = plain(Math.round(scenario.tank.volumeL));
-  const grams = say.grams(plain(gramsPerDay), wordFor(additive), water);
-  return [say.pour(`${grams}${scoops}`, mornings)];
+  return say.grams(plain(gramsPerDay), wordFor(additive), plain(Math.round(tank.volumeL))) + scoops;
 }
 
 function promiseSentence({ scenario: { limits: band }, promisedDays }: Turned): string {
