@@ -5,6 +5,8 @@ export default defineConfig({
   plugins: [svelte()],
   test: {
     environment: 'node',
+    // By itself it would leave a core idle; the tests wait for nobody.
+    maxWorkers: '100%',
     // A slow machine is no failure.
     testTimeout: 60_000,
     setupFiles: ['tests/seed.ts'],

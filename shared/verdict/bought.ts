@@ -29,8 +29,11 @@ export interface Bought<Id extends string> {
   readonly line: Line;
   readonly before: Reach;
   readonly after: Reach;
-  /** Minutes gained in the tank as it is set; undefined when the line is not passed any more. */
-  readonly gainedMin: number | undefined;
+  /**
+   * Hours gained, each tank against itself, in the one that gains least and the one that gains most of
+   * those that pass the line without it; Infinity: not passed any more.
+   */
+  readonly gainedH: readonly [least: number, most: number];
   /** The farthest beyond the line, without and with it. */
   readonly worst: readonly [without: number, withIt: number];
   /** Hours beyond the line, without and with it. */
@@ -46,10 +49,17 @@ export interface ActBought extends Bought<BoughtActId> {
   readonly portions: { readonly count: number; readonly litresEach: number } | undefined;
 }
 
+/** What is passed first, and what matters more and is passed after it. */
+export interface FirstPassed {
+  readonly line: Line;
+  readonly reach: Reach;
+  readonly graver: { readonly line: Line; readonly reach: Reach } | undefined;
+}
+
 /** A failure's first hour in numbers. */
 export interface FirstHourBought {
   /** The line that is passed first if nothing is done; undefined when none is within the drill. */
-  readonly first: { readonly line: Line; readonly reach: Reach } | undefined;
+  readonly first: FirstPassed | undefined;
   /** When the acts begin, h from when the first thing broke. */
   readonly actsFromH: number;
   /** How long it was followed, h from when the first thing broke. */

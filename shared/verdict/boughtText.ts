@@ -6,6 +6,9 @@ import { spanText } from './clockText';
 import type { Line } from './lines';
 import { limitText, lineTexts, lineValue } from './lineTexts';
 
+/** Less is nothing gained, h. */
+const LEAST_H = 1 / 60;
+
 /** "oxygen below 4 mg/L". */
 export const beyondText = ({ quantity, trouble, limit }: Line): string =>
   say[trouble](lineTexts[quantity].name, figureText(limitText(quantity, limit)));
@@ -25,8 +28,20 @@ export const firstText = ({
   followedH,
 }: Pick<FirstHourBought, 'first' | 'followedH'>): string =>
   first
-    ? say.first(beyondText(first.line), reachText(first.reach))
+    ? say.first([first, ...(first.graver ? [first.graver] : [])].map(passedText).join('; '))
     : say.nothingPassed(spanText(followedH));
+
+const passedText = ({ line, reach }: { line: Line; reach: Reach }): string =>
+  `${beyondText(line)} ${reachText(reach)}`;
+
+/** "20 min to 1.2 h", "up to 3.3 h", "2 h or more". */
+function gainedText([least, most]: Bought<string>['gainedH']): string {
+  const from = spanText(least);
+  if (most === Infinity) return say.gained.orMore(from);
+  const to = spanText(most);
+  if (least < LEAST_H) return say.gained.upTo(to);
+  return from === to ? from : say.gained.between(from, to);
+}
 
 /** The few words that name an act which the first hour itself has none for. */
 export function actName(
@@ -42,7 +57,7 @@ export function actName(
 }
 
 function gainText(bought: Bought<string>, followedH: number): string {
-  const { gain, line, before, after, gainedMin, worst, outsideH } = bought;
+  const { gain, line, before, after, gainedH, worst, outsideH } = bought;
   const beyond = beyondText(line);
   const [without, withIt] = worst.map((value) => figureText(lineValue(line.quantity, value)));
   if (gain === 'nothing') return say.nothing(beyond);
@@ -53,9 +68,7 @@ function gainText(bought: Bought<string>, followedH: number): string {
   if (after.soonestH === undefined) {
     return say.kept(beyond, spanText(followedH), reachText(before));
   }
-  return gainedMin === undefined
-    ? say.later(beyond, reachText(after), reachText(before))
-    : say.laterBy(beyond, reachText(after), reachText(before), spanText(gainedMin / 60));
+  return say.laterBy(beyond, reachText(after), reachText(before), gainedText(gainedH));
 }
 
 /** What an act buys, in a line that stands beside it. */

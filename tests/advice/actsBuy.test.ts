@@ -89,8 +89,10 @@ describe('what an act buys', () => {
         expect(one.before.asSetH).toBeCloseTo(without!, 9);
         if (withIt === undefined) expect(one.after.asSetH).toBeUndefined();
         else expect(one.after.asSetH).toBeCloseTo(withIt, 9);
-        expect(one.gainedMin === undefined).toBe(withIt === undefined);
-        if (withIt !== undefined) expect(one.gainedMin).toBeCloseTo((withIt - without!) * 60, 6);
+        // What the tank as it is set gains lies within what all of them do.
+        const gainedH = (withIt ?? Infinity) - without!;
+        expect(one.gainedH[0]).toBeLessThanOrEqual(gainedH + 1e-9);
+        expect(one.gainedH[1]).toBeGreaterThanOrEqual(gainedH - 1e-9);
       }
     },
   );
@@ -228,7 +230,7 @@ describe('by hand', () => {
     expect([one.line.id, one.gain]).toEqual(['temperatureLow', 'later']);
     expect(one.before.asSetH).toBeCloseTo(hours, 3);
     expect(one.after.asSetH).toBeCloseTo(2 * hours, 3);
-    expect(one.gainedMin).toBeCloseTo(hours * 60, 1);
+    for (const gainedH of one.gainedH) expect(gainedH).toBeCloseTo(hours, 3);
   });
 
   it('aerating and changing water are the runs with kLa 4, and with two tenths half a day apart', async () => {
@@ -246,4 +248,16 @@ describe('by hand', () => {
     // Twelve more hours of stronger hydroxide would show; so would a twentieth more of the water.
     expect(Math.abs(changed - outside([tenth(2.05), tenth(14.65)]))).toBeGreaterThan(0.01);
   });
+});
+
+it('what is passed first and harms nobody is followed by what comes before harm', async () => {
+  const plan = { ...scenarioFromFile('limewater-holds.json'), days: 4, responses: [] };
+  const stuck = { ...plan, faults: [newFault('topOffOn', { day: 2, hour: 2, hours: 6 })] };
+  const { first } = await buys(stuck);
+  const alone = { ...stuck, faults: [newFault('topOffOn', { day: 2, hour: 2, hours: 90 })] };
+  const { lines } = runDrill(alone);
+  const afterH = (id: string) => lineOf(lines, id).firstH! - firstFaultH(alone);
+  expect([first!.line.id, first!.graver!.line.id]).toEqual(['salinityLow', 'phHigh']);
+  expect(first!.reach.asSetH).toBeCloseTo(afterH('salinityLow'), 6);
+  expect(first!.graver!.reach.asSetH).toBeCloseTo(afterH('phHigh'), 6);
 });

@@ -269,3 +269,16 @@ describe('responses with CO2', () => {
     ]);
   });
 });
+
+it('one failure has one worst hour, whatever hour of its day was asked about', async () => {
+  const plan = { ...scenarioFromFile('limewater-holds.json'), responses: [], days: 4 };
+  const { clockHour } = plan.start;
+  const worsts = [];
+  for (const hour of [2, 8, 14, 20]) {
+    // All within the first day of the trial, which ends at the hour it began.
+    const fault = newFault('topOffOn', { day: hour < clockHour ? 2 : 1, hour, hours: 6 });
+    const answer = await rehearse({ ...plan, faults: [fault] }, usualOptions, async () => true);
+    worsts.push(answer!.worst?.peakPh ?? worst(answer!.outcome.lines));
+  }
+  for (const one of worsts) expect(one).toBeCloseTo(Math.max(...worsts), 6);
+});

@@ -13,5 +13,5 @@ export const runsOf = (full: number) => ({
   endOnFailure: scale < 1,
 });
 
-/** A test may take so long, ms: on a slow machine, and at full size. */
-export const patience = 60_000 * Math.max(1, 10 * scale);
+/** A test may take so long, ms: on a slow machine, and at full size beside other work. */
+export const patience = 60_000 * Math.max(1, 30 * scale - 2);

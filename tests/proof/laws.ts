@@ -1,7 +1,8 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { kept } from './kept';
 
 export interface LawFile {
   readonly name: string;
@@ -17,8 +18,21 @@ interface Report {
   }[];
 }
 
-/** Runs the laws and the whole runs at full size, and says what came of each test. */
-export function runLaws(seed: number): LawFile[] {
+/** What is run together: a file of advice takes as long as a folder of the others. */
+const parts = [
+  ...readdirSync('tests/advice')
+    .filter((name) => name.endsWith('.test.ts'))
+    .map((name) => `tests/advice/${name}`),
+  ...['tests/laws', 'tests/runs', 'tests/log', 'tests/state'],
+];
+
+/** The laws and the whole runs at full size, and what came of each test. */
+export const runLaws = (seed: number): LawFile[] =>
+  parts
+    .flatMap((part) => kept(part, seed, () => runPart(part, seed)))
+    .toSorted((a, b) => a.name.localeCompare(b.name));
+
+function runPart(part: string, seed: number): LawFile[] {
   const folder = mkdtempSync(join(tmpdir(), 'paper-reef-proof-'));
   const report = join(folder, 'laws.json');
   spawnSync(
@@ -26,13 +40,9 @@ export function runLaws(seed: number): LawFile[] {
     [
       'vitest',
       'run',
-      'tests/advice',
-      'tests/laws',
-      'tests/runs',
-      'tests/log',
-      'tests/state',
+      part,
       // The page of proof makes the twins itself, for its table.
-      '--exclude=tests/log/twins.test.ts',
+      '--exclude=tests/log/twins/*.test.ts',
       '--reporter=dot',
       '--reporter=json',
     ].concat(`--outputFile.json=${report}`),
@@ -43,16 +53,14 @@ export function runLaws(seed: number): LawFile[] {
   );
   const { testResults } = JSON.parse(readFileSync(report, 'utf8')) as Report;
   rmSync(folder, { recursive: true });
-  return testResults
-    .map(({ name, status, message, assertionResults }) => ({
-      name: name.replace(/^.*\/(tests\/)/, '$1'),
-      tests:
-        assertionResults.length === 0 && status === 'failed'
-          ? [{ title: `could not be loaded: ${message.split('\n')[0]}`, passed: false }]
-          : assertionResults.map((test) => ({
-              title: test.fullName,
-              passed: test.status === 'passed',
-            })),
-    }))
-    .toSorted((a, b) => a.name.localeCompare(b.name));
+  return testResults.map(({ name, status, message, assertionResults }) => ({
+    name: name.replace(/^.*\/(tests\/)/, '$1'),
+    tests:
+      assertionResults.length === 0 && status === 'failed'
+        ? [{ title: `could not be loaded: ${message.split('\n')[0]}`, passed: false }]
+        : assertionResults.map((test) => ({
+            title: test.fullName,
+            passed: test.status === 'passed',
+          })),
+  }));
 }

@@ -5,6 +5,7 @@ import { twins, TWINS_OF_A_VARIANT } from '../log/twins/twins';
 import { variants } from '../log/twins/variants';
 import { tightened } from '../runs/tightened';
 import { groups } from './groups';
+import { kept } from './kept';
 import { runLaws } from './laws';
 import { failures, page, type Proof } from './page';
 
@@ -27,7 +28,9 @@ const proof: Proof = {
   grazing: scenarioFiles.flatMap((name) =>
     tightened(scenarioFromFile(name)).grazing.map(({ limit, timeH }) => ({ name, limit, timeH })),
   ),
-  twins: variants.map((variant) => twins(TWINS_OF_A_VARIANT, variant)),
+  twins: variants.map((variant) =>
+    kept(`twins ${variant}`, seed, () => twins(TWINS_OF_A_VARIANT, variant)),
+  ),
   versions: {
     'Paper Reef': versionOf('.'),
     Node: process.versions.node,

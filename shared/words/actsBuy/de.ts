@@ -7,7 +7,7 @@ export const de: Words<typeof en> = {
   after: (span) => `nach ${span}`,
   between: (from, to) => `nach ${from} bis ${to}`,
   orNever: (span) => `frühestens nach ${span}, oder gar nicht`,
-  first: (line, when) => `Sich selbst überlassen: ${line} ${when}.`,
+  first: (lines) => `Sich selbst überlassen: ${lines}.`,
   nothingPassed: (span) =>
     `Sich selbst überlassen geht dadurch innerhalb von ${span} nichts von Alkalinität, pH-Wert, Kalzium, Magnesium, Salzgehalt, Temperatur, Sauerstoff, Ammoniak und Stand im Technikbecken über Ihre Grenzen. Was Sie an den Tieren sehen, geht jeder Zahl vor.`,
   noticed: (span) =>
@@ -20,7 +20,11 @@ export const de: Words<typeof en> = {
       `Reines Wasser mit Kohlensäure, ${count} × ${litres} L, im Abstand einer Stunde, vor jedem den pH-Wert gemessen`,
     putRight: 'Beim Bemerken behoben',
   },
-  later: (line, after, before) => `${line} ${after}; ohne das ${before}`,
+  gained: {
+    upTo: (most) => `bis zu ${most}`,
+    between: (least, most) => `${least} bis ${most}`,
+    orMore: (least) => `${least} oder mehr`,
+  },
   laterBy: (line, after, before, gained) =>
     `${gained} gewonnen: ${line} ${after}; ohne das ${before}`,
   kept: (line, span, before) => `${line} nicht innerhalb von ${span}; ohne das ${before}`,

@@ -4,7 +4,7 @@ export const en = {
   after: (span: string) => `after ${span}`,
   between: (from: string, to: string) => `after ${from} to ${to}`,
   orNever: (span: string) => `after ${span} at the soonest, or not at all`,
-  first: (line: string, when: string) => `Left alone: ${line} ${when}.`,
+  first: (lines: string) => `Left alone: ${lines}.`,
   nothingPassed: (span: string) =>
     `Left alone, none of alkalinity, pH, calcium, magnesium, salinity, temperature, oxygen, ammonia and the sump’s level passes your limits within ${span} because of it. What you see of the animals comes before any number.`,
   noticed: (span: string) => `That is with these acts begun when it is noticed, after ${span}.`,
@@ -16,7 +16,11 @@ export const en = {
       `Carbonated plain water, ${count} × ${litres} L, an hour apart, pH measured before each`,
     putRight: 'Put right when it is noticed',
   },
-  later: (line: string, after: string, before: string) => `${line} ${after}; without it ${before}`,
+  gained: {
+    upTo: (most: string) => `up to ${most}`,
+    between: (least: string, most: string) => `${least} to ${most}`,
+    orMore: (least: string) => `${least} or more`,
+  },
   laterBy: (line: string, after: string, before: string, gained: string) =>
     `${gained} gained: ${line} ${after}; without it ${before}`,
   kept: (line: string, span: string, before: string) =>

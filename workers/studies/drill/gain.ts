@@ -1,6 +1,7 @@
-import type { Bought, Gain, Reach } from '../../../shared/verdict/bought';
+import type { Bought, Gain } from '../../../shared/verdict/bought';
 import type { Line, LineQuantity } from '../../../shared/verdict/lines';
 import type { Candidate } from './candidates';
+import { bare, HARM, reachOf } from './leading';
 import { causedLines, isLevel, outsideOf, passedH, SAME_H, worstOf, type Course } from './passing';
 
 /** Changes smaller than these no keeper can read off (common practice). */
@@ -17,43 +18,8 @@ const LEAST_OUTSIDE_H = 0.25;
 const SOONER_H = 1 / 30;
 const SOONER_SHARE = 0.01;
 
-/** Where animals are harmed, or people. */
-const HARM = [
-  ...['phHarm', 'alkalinityHarm', 'temperatureHarm', 'oxygenLow', 'oxygenHarm'],
-  ...['ammonia', 'overflow'],
-];
 /** What may be left undone: it has no excuse for any line that it passes. */
 const OPTIONAL: readonly string[] = ['carbonatedWater', 'changeInSteps', 'aerate'];
-
-const bare = ({ id, quantity, trouble, limit }: Line): Line => ({ id, quantity, trouble, limit });
-
-/** When a line is passed over the tanks, h from when the first thing broke. */
-export function reachOf(
-  courses: readonly Course[],
-  id: string,
-  sinceH: number,
-  fromH: number,
-): Reach {
-  const hours = courses.map((course) => passedH(course, id, sinceH) - fromH);
-  const known = (hour: number) => (hour === Infinity ? undefined : hour);
-  return {
-    soonestH: known(Math.min(...hours)),
-    asSetH: known(hours[0]!),
-    latestH: known(Math.max(...hours)),
-  };
-}
-
-/** What is passed first: oxygen where there is no power, else what comes first in the tank as set. */
-export function leadingOf(
-  candidates: readonly Pick<Candidate, 'undisturbed'>[],
-  courses: readonly Course[],
-  isCut: boolean,
-): Line | undefined {
-  const caused = courses.map((course, i) => causedLines(course, candidates[i]!.undisturbed));
-  const oxygen = caused.flat().find(({ id }) => id === 'oxygenLow');
-  const first = (isCut && oxygen) || caused.find((lines) => lines.length > 0)?.[0];
-  return first && bare(first);
-}
 
 interface Compared {
   readonly candidates: readonly Candidate[];
@@ -177,6 +143,15 @@ function costOf(id: string, compared: Compared, own: Line | undefined) {
   return { costs, isWorse };
 }
 
+/** Hours gained in the tank that gains least and in the one that gains most, each against itself. */
+function gainedIn(id: string, { before, after, actH }: Compared): readonly [number, number] {
+  const hours = before.flatMap((course, i) => {
+    const without = passedH(course, id, actH);
+    return without === Infinity ? [] : [Math.max(0, passedH(after[i]!, id, actH) - without)];
+  });
+  return hours.length === 0 ? [0, 0] : [Math.min(...hours), Math.max(...hours)];
+}
+
 /**
  * What an act buys, from runs that differ in nothing else; 'worse' where it must not be offered;
  * undefined where the failure passes no line at all.
@@ -193,12 +168,9 @@ export function bought<Id extends string>(
   const { line, gain } = found;
   const reach = (courses: readonly Course[]) => reachOf(courses, line.id, actH, fromH);
   const [without, withIt] = [reach(before), reach(after)];
-  const gainedMin =
-    without.asSetH !== undefined && withIt.asSetH !== undefined
-      ? (withIt.asSetH - without.asSetH) * 60
-      : undefined;
   return {
-    ...{ act, gain, line: bare(line), before: without, after: withIt, gainedMin, costs },
+    ...{ act, gain, line: bare(line), before: without, after: withIt, costs },
+    gainedH: gainedIn(line.id, compared),
     worst: [worstOf(before[0]!, line.id), worstOf(after[0]!, line.id)],
     outsideH: [outsideOf(before[0]!, line.id), outsideOf(after[0]!, line.id)],
   };

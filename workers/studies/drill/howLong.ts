@@ -8,7 +8,7 @@ import type { SimulationOptions } from '../../engine/simulation';
 import { leftAlone } from './actPlans';
 import { isPowerCut } from './airEnds';
 import { candidatesOf, type Candidate } from './candidates';
-import { leadingOf, reachOf } from './gain';
+import { leadingOf } from './leading';
 import type { Course } from './passing';
 
 /** A failure that nobody does anything about, in the tanks that this may be. */
@@ -37,10 +37,6 @@ export async function howLong(
   const alone = candidates.map(({ asked: own }) => leftAlone(own));
   const nothing = candidates.map(({ run }, i) => run(alone[i]!));
   if (!(await pause())) return undefined;
-  const leading = leadingOf(candidates, nothing, asked.faults.some(isPowerCut));
-  const first = leading && {
-    line: leading,
-    reach: reachOf(nothing, leading.id, fromH, fromH),
-  };
-  return { asked, candidates, alone, nothing, leading, fromH, first };
+  const first = leadingOf(candidates, nothing, asked.faults.some(isPowerCut), fromH);
+  return { asked, candidates, alone, nothing, leading: first?.line, fromH, first };
 }

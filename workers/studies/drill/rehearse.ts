@@ -22,7 +22,8 @@ import { shifted } from './shifted';
 const LEAST_CHALK_DKH = 0.02;
 /** Peaks nearer than a probe can tell are the same. */
 const SAME_PH = 0.02;
-const EVERY_H = 3;
+/** Hours by the clock at which it is tried: the same whatever hour was asked, so that one failure has one worst. */
+const TRIED_HOURS = [2, 5, 8, 11, 14, 17, 20, 23];
 /** Times nearer than anyone can act on are the same. */
 const SAME_H = 5 / 60;
 
@@ -51,8 +52,8 @@ function oxygenAfterH({ lines }: DrillOutcome, fromH: number): number | undefine
 }
 
 /**
- * The same failure at every third hour of the day: the hour at which pH goes highest, and the one
- * at which oxygen is short soonest.
+ * The same failure at every third hour of its day of the trial, whose reservoir is as full as it was
+ * asked about: the hour at which pH goes highest, and the one at which oxygen is short soonest.
  */
 async function worstStarts(
   scenario: Scenario,
@@ -61,13 +62,15 @@ async function worstStarts(
 ): Promise<WorstStarts | undefined> {
   let worst: WorstStarts['worst'] | undefined;
   let soonest: WorstStarts['soonest'];
-  for (let later = 0; later < 24; later += EVERY_H) {
+  const { clockHour } = scenario.start;
+  const askedH = firstFaultH(scenario);
+  for (const hour of TRIED_HOURS) {
+    const triedH = 24 * Math.floor(askedH / 24) + ((hour - clockHour + 24) % 24);
+    const later = triedH - askedH;
     const moved = shifted(scenario, later);
     // A failure moved by most of a day is followed as long as it was.
     const outcome = runDrill({ ...moved, days: scenario.days + later / 24 }, options);
     const peakPh = lineOf(outcome.lines, 'phHigh').worst;
-    const { clockHour } = scenario.start;
-    const hour = (clockHour + firstFaultH(moved)) % 24;
     if (!worst || peakPh > worst.peakPh) worst = { clockHour: hour, peakPh };
     const afterH = oxygenAfterH(outcome, firstFaultH(moved));
     if (afterH !== undefined && !(soonest && soonest.afterH <= afterH)) {
