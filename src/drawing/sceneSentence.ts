@@ -1,3 +1,4 @@
+import { asSentence } from '../../shared/words/sentence';
 import { say } from '../../shared/words/drawing';
 import { quantityText } from '../../shared/units/format';
 import type { DisplayUnits } from '../../shared/units/display';
@@ -47,5 +48,5 @@ export function sceneSentence(scene: Scene, clockHour: number, display: DisplayU
   ]
     .filter(Boolean)
     .join(' ');
-  return `${told[0]!.toUpperCase()}${told.slice(1)}`;
+  return asSentence(told);
 }

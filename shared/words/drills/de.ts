@@ -7,7 +7,8 @@ export const de: Words<typeof en> = {
     question:
       'Wann wird ein Ausfall gefährlich, und was verhindert, dass es so weit kommt? Geprobt an',
     planLabel: 'Plan, an dem geprobt wird',
-    now: 'Passiert es gerade? Erst Menschen, dann Tiere, dann Wasser: Wählen Sie, was ausgefallen ist, und beginnen Sie unten mit dem ersten Handgriff.',
+    now: 'Passiert es gerade? Erst Menschen, dann Tiere, dann Wasser: Wählen Sie, was ausgefallen ist; der erste Handgriff steht zuerst.',
+    firstAct: 'Zum ersten Handgriff',
     whatThen: 'Was dann zu tun ist',
     failure: 'Der Ausfall',
     followedFor: 'Verfolgt über',

@@ -4,7 +4,8 @@ export const en = {
     question:
       'When does a failure become dangerous, and what keeps it from getting there? Rehearsed on',
     planLabel: 'Plan that is rehearsed',
-    now: 'Happening right now? People first, then animals, then water: choose what failed, and begin with its first act below.',
+    now: 'Happening right now? People first, then animals, then water: choose what failed; its first act stands first.',
+    firstAct: 'To the first act',
     whatThen: 'What to do then',
     failure: 'The failure',
     followedFor: 'Followed for',

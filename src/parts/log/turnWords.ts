@@ -5,6 +5,7 @@ import type { LineResult } from '../../../shared/verdict/lineResult';
 import { dayOf } from '../../../shared/verdict/measures';
 import { wordFor } from '../../../shared/scenario/words';
 import { figure, figureText } from '../../../shared/words/figure';
+import { asSentence } from '../../../shared/words/sentence';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { Carbonate } from '../../../shared/recipe/twoPart';
@@ -108,10 +109,7 @@ export function movesSentence(turned: Turned): string {
 const alsoSentences = (also: readonly LineResult[]): string[] =>
   also
     .filter(({ quantity }) => quantity !== 'alkalinityChange')
-    .map((line) => begun(say.also(...passed(line, line.firstH!))));
-
-/** As it begins a sentence. */
-const begun = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+    .map((line) => asSentence(say.also(...passed(line, line.firstH!))));
 
 function headlineOf(turned: Turned): string {
   const { lever, levelDkh, targetDkh, settled, low, high } = turned;
