@@ -45,6 +45,7 @@ export { de as site } from './site/de';
 export { de as stock } from './stock/de';
 export { de as surroundings } from './surroundings/de';
 export { de as tank } from './tank/de';
+export { de as tanks } from './tanks/de';
 export { de as time } from './time/de';
 export { de as turn } from './turn/de';
 export { de as verdict } from './verdict/de';

@@ -46,6 +46,12 @@ export const pageList: readonly PageEntry[] = [
     load: () => import('./DisplayPage.svelte').then((m) => m.default),
   },
   {
+    id: 'tanks',
+    title: say.pages.tanks,
+    byLinkOnly: true,
+    load: () => import('./TanksPage.svelte').then((m) => m.default),
+  },
+  {
     id: 'wall',
     title: say.pages.wall,
     byLinkOnly: true,

@@ -12,6 +12,7 @@ export const de: Words<typeof en> = {
     lessons: 'Lektionen',
     words: 'Begriffe',
     display: 'Anzeige',
+    tanks: 'Alle Becken',
     wall: 'Wenn etwas ausfällt',
     sitter: 'Der Zettel für die Vertretung',
     plan: 'Ein Plan für Sie',

@@ -9,6 +9,7 @@ export const en = {
     lessons: 'Lessons',
     words: 'Words',
     display: 'Display',
+    tanks: 'All tanks',
     wall: 'When something fails',
     sitter: 'The sitter’s sheet',
     plan: 'A plan sent to you',

@@ -1,0 +1,66 @@
+import { extent } from 'd3-array';
+import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
+import { hoursOf } from '../../shared/log/localTime';
+import { spreadLabels } from '../charts/endLabels';
+import type { Glance } from './glance';
+
+/** So far back and ahead of now, h. */
+const BACK_H = 16 * 24;
+const AHEAD_H = 14 * 24;
+/** Every so many hours a point: a day's swing is no matter of a month. */
+const EVERY_H = 6;
+const GAP = 13;
+
+interface Box {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** One tank's line, and where its name stands. */
+interface TankLine {
+  readonly key: string;
+  readonly name: string;
+  readonly path: string;
+  /** Of the name, moved apart from others. */
+  readonly y: number;
+}
+
+/** All tanks over one month of the calendar, as a picture; x in hours since 1970. */
+export interface MonthShape {
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+  readonly lines: readonly TankLine[];
+  readonly fromH: number;
+  readonly toH: number;
+}
+
+/** The lines of all tanks that have one, around a moment in hours since 1970. */
+export function monthShape(glances: readonly Glance[], nowH: number, box: Box): MonthShape {
+  const [fromH, toH] = [nowH - BACK_H, nowH + AHEAD_H];
+  const courses = glances.flatMap(({ tank, answer }) => {
+    if (typeof answer !== 'object') return [];
+    const startH = hoursOf(answer.fit.startAt);
+    const points = answer.fan.timesH.flatMap((timeH, i): [number, number][] =>
+      i % EVERY_H === 0 && startH + timeH >= fromH && startH + timeH <= toH
+        ? [[startH + timeH, answer.fan.dkh[i]!]]
+        : [],
+    );
+    return points.length > 1 ? [{ tank, points }] : [];
+  });
+  const [low = 7, high = 9] = extent(courses.flatMap(({ points }) => points.map(([, dkh]) => dkh)));
+  const x = scaleLinear([fromH, toH], [box.left, box.width - box.right]);
+  const y = scaleLinear([low - 0.2, high + 0.2], [box.height - box.bottom, box.top]);
+  const draw = line<[number, number]>(
+    ([timeH]) => x(timeH),
+    ([, dkh]) => y(dkh),
+  );
+  const lines = courses.map(({ tank: { id, name }, points }) => ({
+    ...{ key: id, name, path: draw(points) ?? '', y: y(points.at(-1)![1]) },
+  }));
+  return { x, y, fromH, toH, lines: spreadLabels(lines, GAP, box.top, box.height - box.bottom) };
+}
