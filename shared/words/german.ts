@@ -38,6 +38,7 @@ export { de as plans } from './plans/de';
 export { de as problems } from './problems/de';
 export { de as quantities } from './quantities/de';
 export { de as ready } from './ready/de';
+export { de as reminders } from './reminders/de';
 export { de as rests } from './rests/de';
 export { de as settings } from './settings/de';
 export { de as shelf } from './shelf/de';

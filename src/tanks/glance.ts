@@ -3,6 +3,7 @@ import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { outsideNow, type Outside } from '../../shared/log/newest';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { LogAnswer } from '../ask/outcome';
+import { isTestDue, testDueH } from '../state/testDue';
 import type { Tank } from '../state/tanks';
 
 /** What a tank's log says, in so few words that forty of them lie side by side. */
@@ -36,7 +37,6 @@ export function glanceOf(tank: Tank, answer: LogAnswer | string | undefined, now
   const nowH = hoursOf(now);
   const fromNow = (hours: number | undefined) =>
     hours === undefined ? undefined : Math.floor((endH! + hours - nowH) / DAY_H);
-  const testH = told && endH! + told.nextTest.inDays * DAY_H;
   const isOut =
     (told !== undefined && told.leaving === undefined) ||
     outside.some(({ band: { id } }) => id === 'alkalinity');
@@ -44,17 +44,17 @@ export function glanceOf(tank: Tank, answer: LogAnswer | string | undefined, now
     ...{ tank, plan, answer, outside, isOut },
     nowDkh: told?.fan.ahead.dkh[Math.max(0, Math.round(nowH - endH!))],
     leavesInDays: fromNow(told?.leaving?.oneInTenH),
-    testAt: testH === undefined ? undefined : localTimeOf(testH),
-    isTestDue: testH !== undefined && nowH > testH + DAY_H,
+    testAt: told && localTimeOf(testDueH(told)),
+    isTestDue: told !== undefined && isTestDue(told, now),
   };
 }
 
 /** How soon a tank wants to be looked at: what is outside first, what is not known last. */
-function soonness({ isOut, leavesInDays, answer, outside, isTestDue }: Glance): number {
+function soonness({ isOut, leavesInDays, answer, outside, isTestDue: isDue }: Glance): number {
   if (isOut) return -2;
   if (outside.length > 0) return -1;
   if (leavesInDays !== undefined) return Math.max(0, leavesInDays);
-  if (isTestDue) return 1e3;
+  if (isDue) return 1e3;
   return typeof answer === 'object' ? 1e4 : 1e5;
 }
 

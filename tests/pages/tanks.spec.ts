@@ -9,6 +9,11 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
 }) => {
   await tankInTheLog(page, 'limewater in the top-off');
   await enterTests(page, ['8.4', '8.3', '8.4', '8.3', '8.4']);
+  const [calendar] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Into my calendar' }).click({ timeout: 30_000 }),
+  ]);
+  expect(calendar.suggestedFilename()).toBe('next-test.ics');
   await expect(page.getByRole('link', { name: /All \d tanks/ })).toHaveCount(0);
   await page.getByRole('button', { name: 'Another tank' }).click();
   await page.getByLabel('Name of the new tank').fill('Heron Quay nursery');

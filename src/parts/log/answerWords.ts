@@ -10,6 +10,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { lineTexts } from '../../../shared/verdict/lineTexts';
 import { wordFor } from '../../../shared/scenario/words';
 import type { LogAnswer } from '../../ask/outcome';
+import { isTestDue, testDueH } from '../../state/testDue';
 
 const WEEK_H = 168;
 
@@ -74,10 +75,9 @@ export function nextTestSentence(answer: LogAnswer, now: string): string {
   const { withinDkhPerDay, alreadyKnown, inDays, reason, dailyTests } = answer.nextTest;
   const told = say.nextTest;
   const wanted = told.wanted(figure(withinDkhPerDay));
-  const dueH = answer.fit.endH + inDays * 24;
-  const date = dayAfter(answer, dueH);
+  const date = spokenDay(localTimeOf(testDueH(answer)));
   // What was read so long ago says nothing of the water as it stands.
-  if (hoursOf(now) - hoursOf(answer.fit.startAt) > dueH + 24) return told.overdue(date);
+  if (isTestDue(answer, now)) return told.overdue(date);
   if (reason === 'known') {
     return dailyTests !== undefined && dailyTests < inDays - 1
       ? told.onOrDaily(date, wanted, dailyTests)
