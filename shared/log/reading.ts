@@ -72,6 +72,14 @@ export const readingSchema = v.strictObject({
     max: 90,
     step: 1,
   }),
+  coralsPercent: measured({
+    title: fields.coralsPercent,
+    unit: '%',
+    min: -95,
+    max: 400,
+    step: 1,
+    help: help.corals,
+  }),
   notes: v.optional(words(fields.notes, 1000)),
 });
 

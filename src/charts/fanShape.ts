@@ -2,6 +2,14 @@ import { extent } from 'd3-array';
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 
+/** Something that happened: poured in, water changed, or what runs, is kept or is tested with changed. */
+export interface Mark {
+  /** Hours since the start of the log. */
+  readonly timeH: number;
+  readonly kind: 'poured' | 'water' | 'change';
+  readonly text: string;
+}
+
 /** A forecast with its readings, as a chart needs it; hours since the start of the log. */
 export interface FanPicture {
   readonly timesH: readonly number[];

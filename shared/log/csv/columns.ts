@@ -19,6 +19,7 @@ const words: readonly (readonly [ColumnTarget, RegExp])[] = [
   ['lot', /\b(lot|batch|charge)\b/],
   ['grams', /\b(grams|amount|dose|gramm|menge|dosis)\b|\bg\b/],
   ['additive', /additive|substance|poured|mittel|zusatz/],
+  ['coralsPercent', /coral|livestock|korallen|besatz/],
   ['waterChangePercent', /water.?change|\bwc\b|changed|wasserwechsel/],
   ['notes', /note|comment|remark|notiz|bemerkung/],
   ['test', /\b(test|kit|method|kind)\b/],
@@ -100,6 +101,7 @@ const ourNames: Readonly<Record<ReadingName, string>> = {
   additive: 'poured in',
   grams: 'amount',
   waterChangePercent: 'water changed',
+  coralsPercent: 'corals added or taken out',
   notes: 'notes',
 };
 

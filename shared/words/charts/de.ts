@@ -40,6 +40,7 @@ export const de: Words<typeof en> = {
   plan: (name, water, use, ppm, kLa) =>
     `${name}: ${water}; ${use}; CO₂ im Raum ${ppm} ppm, kLa ${kLa} je Stunde.`,
   fanKey: 'Punkte: Ihre Messungen ± σ · Linie: das angepasste Becken · Fläche: 19 von 20 Malen',
+  fanMarks: '▲ hineingegeben · ○ Wasser gewechselt',
   fan: (count, from, to, by) =>
     `Alkalinität in dKH: ${count} Messungen, und die Vorhersage von ${from} bis ${to} ± ${by}`,
   tableCsv: 'Diese Tabelle als CSV',

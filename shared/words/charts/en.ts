@@ -37,6 +37,7 @@ export const en = {
   plan: (name: string, water: string, use: string, ppm: string, kLa: string) =>
     `${name}: ${water}; ${use}; room CO₂ ${ppm} ppm, kLa ${kLa} per hour.`,
   fanKey: 'dots: your readings ± σ · line: the fitted tank · wash: 19 times in 20',
+  fanMarks: '▲ poured in · ○ water changed',
   fan: (count: string, from: string, to: string, by: string) =>
     `Alkalinity in dKH: ${count} readings, and the forecast from ${from} to ${to} ± ${by}`,
   tableCsv: 'CSV of this table',

@@ -9,6 +9,7 @@ export const de: Words<typeof en> = {
     lnKLa: 'Gasaustausch, Logarithmus von kLa in 1/h',
     gross: 'Im Licht gebundener Kohlenstoff',
     phOffset: 'Abweichung der pH-Sonde',
+    corals: (date) => `Verbrauch ab dem ${date}, gegen vorher`,
     lot: (name) => `Charge ${name} gegen die erste`,
     nameless: 'ohne Namen',
   },
@@ -40,6 +41,8 @@ export const de: Words<typeof en> = {
     gas: (kLa, low, high) => `Gasaustausch: kLa ${kLa} je Stunde, von ${low} bis ${high}.`,
     gasUntold:
       'Die pH-Messungen zeigen den Gasaustausch nicht: Es gilt der Ihres Plans, auf einen Faktor zwei genau.',
+    corals: (date, noted, share, by) =>
+      `Am ${date} haben Sie ${noted} % Korallen notiert: Von da an gilt der Verbrauch als ${share} ± ${by} mal so groß wie vorher.`,
     lotStep: (lot, dkh, by) =>
       `${lot}: zeigt ${dkh} ± ${by} dKH an. Dieser Sprung zählt nicht als Verbrauch.`,
     lotSame: (lot, dkh, by) =>

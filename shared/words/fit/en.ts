@@ -6,6 +6,7 @@ export const en = {
     lnKLa: 'Gas exchange, logarithm of kLa in 1/h',
     gross: 'Carbon fixed in the light',
     phOffset: 'Offset of the pH probe',
+    corals: (date: string) => `Use from ${date} on, against before`,
     lot: (name: string) => `Lot ${name} against the first`,
     nameless: 'without a name',
   },
@@ -38,6 +39,8 @@ export const en = {
       `Gas exchange: kLa ${kLa} per hour, from ${low} to ${high}.`,
     gasUntold:
       'The pH readings do not tell the gas exchange: your plan’s stands in, give or take a factor of two.',
+    corals: (date: string, noted: string, share: string, by: string) =>
+      `On ${date} you noted ${noted} % of corals: from then on the use is taken to be ${share} ± ${by} of what it was.`,
     lotStep: (lot: string, dkh: string, by: string) =>
       `${lot}: reads ${dkh} ± ${by} dKH. That step is not counted as consumption.`,
     lotSame: (lot: string, dkh: string, by: string) =>

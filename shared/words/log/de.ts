@@ -20,6 +20,7 @@ export const de: Words<typeof en> = {
     additive: 'Hineingegeben',
     grams: 'Hineingegebene Menge',
     waterChangePercent: 'Gewechseltes Wasser',
+    coralsPercent: 'Korallen dazu oder heraus',
     notes: 'Notizen',
   },
   help: {
@@ -27,6 +28,8 @@ export const de: Words<typeof en> = {
     phNbs:
       'Wie die Sonde anzeigt (NBS). Kurz vor Licht an und kurz vor Licht aus sagt es am meisten.',
     accuracy: (dkh) => `Leer gelassen: ${dkh} dKH (übliche Praxis 0,1–0,2).`,
+    corals:
+      'Von allem, was Alkalinität nimmt, nach Größe, wie Sie es schätzen: −33, wenn ein Drittel verkauft wurde, 20, wenn ein Fünftel dazukam. Es zählt von diesem Augenblick an, und die Messungen danach rücken es zurecht.',
     measureAccuracy:
       'Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.',
   },

@@ -62,6 +62,13 @@ export const de: Words<typeof en> = {
     onlyLatest: 'Nur die neuesten',
     all: (count) => `Alle ${count} Zeilen`,
   },
+  marks: {
+    poured: (grams, additive) => `${grams} g ${additive}`,
+    water: (percent) => `${percent} % neues Wasser`,
+    corals: (percent) => `Korallen ${percent} %`,
+    bottle: (lot) => (lot === '' ? 'andere Flasche' : `Flasche ${lot}`),
+    turned: 'gedreht',
+  },
   tanks: {
     tank: 'Becken',
     rename: 'Umbenennen',

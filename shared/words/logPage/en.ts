@@ -56,6 +56,13 @@ export const en = {
     onlyLatest: 'Only the latest',
     all: (count: number) => `All ${count} lines`,
   },
+  marks: {
+    poured: (grams: string, additive: string) => `${grams} g ${additive}`,
+    water: (percent: string) => `${percent} % new water`,
+    corals: (percent: string) => `corals ${percent} %`,
+    bottle: (lot: string) => (lot === '' ? 'another bottle' : `bottle ${lot}`),
+    turned: 'turned',
+  },
   tanks: {
     tank: 'Tank',
     rename: 'Rename',

@@ -21,6 +21,14 @@ export interface Observation {
   readonly lot: number;
 }
 
+/** Corals added or taken out: what takes alkalinity is more or less by so much from then on. */
+export interface Stocking {
+  readonly at: string;
+  /** Hours since the start of the log, above 0. */
+  readonly atH: number;
+  readonly percent: number;
+}
+
 /** A log as a tank that can be run: where it started, what was done, what was read. */
 export interface Happened {
   readonly startAt: string;
@@ -35,6 +43,8 @@ export interface Happened {
   readonly poured: boolean;
   /** What was dosed before each turn of the log. */
   readonly earlier: readonly Earlier[];
+  /** Corals that were added or taken out on the way, in order of time. */
+  readonly stockings: readonly Stocking[];
   /** Where the fit begins. */
   readonly guess: ByHand;
 }
@@ -139,16 +149,23 @@ export function asItHappened(
   const tested = readings.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
   const lots = [...new Set(tested.map(({ lot }) => lot ?? ''))];
   const earlier = earlierOf(ran, startH, lastH);
+  const stockings = readings.flatMap(({ at, coralsPercent: percent = 0 }): Stocking[] => {
+    const atH = hoursOf(at) - startH + AFTER_H;
+    return percent === 0 ? [] : [{ at, atH, percent }];
+  });
   return {
     startAt: localTimeOf(startH),
-    // A dose in the last line has gone in when the log ends.
-    endH: events.reduce((endH, { timeH }) => Math.max(endH, timeH), lastH),
+    // A dose in the last line has gone in, and corals that came with it are there, when the log ends.
+    endH: [...events.map(({ timeH }) => timeH), ...stockings.map(({ atH }) => atH)].reduce(
+      (endH, timeH) => Math.max(endH, timeH),
+      lastH,
+    ),
     scenario,
     events,
     observations: together(observationsOf(readings, lots, startH, sawtoothDkh(scenario))),
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
     guess: byHand({ ...scenario, ...earlier[0]?.dosing }, readings),
-    earlier,
+    ...{ earlier, stockings },
   };
 }

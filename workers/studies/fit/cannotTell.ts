@@ -52,6 +52,14 @@ function aboutDoubts({ now: { doubts, covariance } }: Fit): string[] {
   return [notes.doubts(parts.join(', '), figure(together, 2))];
 }
 
+/** Corals that were noted as added or taken out, and what the readings make of it. */
+const aboutCorals = (fit: Fit): string[] =>
+  fit.stockings.map(({ at, percent }, index) => {
+    const { value, standardError } = find(fit, `corals ${index}`)!;
+    const by = figure(2 * standardError, 2);
+    return notes.corals(spokenDay(at), figureText(signed(percent, 0)), figure(value, 2), by);
+  });
+
 function aboutGrowth(fit: Fit): string {
   const growth = find(fit, 'growth')!;
   return isToldByLog(growth)
@@ -91,6 +99,7 @@ function aboutScatter({ spread, points }: Fit): string[] {
 /** What a fit says and what it cannot say, in words. */
 export const notesOf = (fit: Fit, plan: Scenario): string[] => [
   ...aboutJump(fit),
+  ...aboutCorals(fit),
   ...aboutReadings(fit),
   ...aboutUse(fit),
   ...aboutScatter(fit),

@@ -1,5 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import type { Observation } from './asItHappened';
+import type { Happened, Observation } from './asItHappened';
 import { widthBefore } from './before';
 import { doubtsOf, type Doubt } from './doubts';
 import type { Square } from './leastSquares';
@@ -53,6 +53,8 @@ export interface Fit {
   readonly now: Now;
   /** From when on the readings say that something changed. */
   readonly jump: Jump | undefined;
+  /** Corals that were noted as added or taken out. */
+  readonly stockings: Happened['stockings'];
   /** The plan as fitted, from the log's first hour, with the saturation its use refers to. */
   readonly scenario: Scenario;
 }
@@ -88,6 +90,7 @@ export function fitted({ model, values, slopes, settlement, converged }: Ingredi
     past: pastOf(model, values, points, errors),
     now: nowOf(model, values, slopes, settlement),
     jump: settlement.jump,
+    stockings: happened.stockings,
     scenario: { ...scenario, start: { ...scenario.start, omegaReference } },
   };
 }
@@ -115,7 +118,7 @@ function nowOf(
     ),
     restless: settlement.restless,
     doubts: doubtsOf(scenario, model.happened.poured).map(({ id, sigma, more }) => {
-      const there = model.run(scenario, (one) => more(one, sigma));
+      const there = model.run(scenario, values, (one) => more(one, sigma));
       const answer = settlement.answerTo(course.water.map((value, i) => value - there.water[i]!));
       const moved = there.useDkhPerDay - course.useDkhPerDay;
       return { id, useDkhPerDay: moved + sumOf(ofUse, answer) };

@@ -15,6 +15,8 @@ import type { Parameter } from './parameters';
 const LEFT = 0;
 /** Use is what the corals took in the last two days: whole days, so that the hour does not matter. */
 const USE_OVER_H = 48;
+/** Less than a day takes more by light than by dark. */
+const LEAST_USE_H = 24;
 const LOOK_H = 3;
 
 /** The run of a log with given parameters. */
@@ -60,21 +62,24 @@ export class Model {
   }
 
   course(values: readonly number[]): Course {
-    const key = values.filter((_, i) => this.parameters[i]!.apply).join(' ');
+    const moves = ({ apply, stocking }: Parameter) => apply !== undefined || stocking !== undefined;
+    const key = values.filter((_, i) => moves(this.parameters[i]!)).join(' ');
     const known = this.known.get(key);
     if (known) return known;
-    const course = this.run(this.scenarioFor(values));
+    const course = this.run(this.scenarioFor(values), values);
     this.known.set(key, course);
     return course;
   }
 
   /** The run of the log in another tank: what if a typed number were off. */
-  run(latest: Scenario, other = (scenario: Scenario) => scenario): Course {
-    const { observations, events, endH, earlier } = this.happened;
+  run(
+    latest: Scenario,
+    values: readonly number[],
+    other = (scenario: Scenario) => scenario,
+  ): Course {
+    const { observations, events, endH } = this.happened;
     const done = { events, factors: this.options.factors ?? noFactors };
-    // What was dosed before each turn, and after the last.
-    const dosed = [...earlier.map(({ dosing }) => ({ ...latest, ...dosing })), latest].map(other);
-    const [scenario] = dosed as [Scenario];
+    const [{ scenario }, ...later] = this.stretches(latest, values, other);
     const near = this.settled?.settled ? this.settled : undefined;
     const settled = settle(scenario, this.options, near);
     this.settled = settled;
@@ -95,8 +100,8 @@ export class Model {
       timeH,
       see: () => past.push({ timeH, dkh: simulation.view.alkalinityDkh }),
     });
-    const fromH = Math.max(0, endH - USE_OVER_H);
-    let [before, endDkh, useDkhPerDay] = [0, LEFT, LEFT];
+    const { fromH, toH, times } = useOver(later, endH);
+    let [before, taken, endDkh] = [0, LEFT, LEFT];
     const marks = [
       ...observations.map(({ timeH, kind }, i) => ({
         timeH,
@@ -105,7 +110,11 @@ export class Model {
       })),
       ...Array.from({ length: Math.floor(endH / LOOK_H) + 1 }, (_, i) => look(i * LOOK_H)),
       { timeH: fromH, see: () => (before = takenDkh()) },
-      ...earlier.map(({ untilH }, i) => ({ timeH: untilH, see: () => turnTo(dosed[i + 1]!) })),
+      { timeH: toH, see: () => (taken = takenDkh() - before) },
+      ...later.map((stretch) => ({
+        timeH: stretch.fromH,
+        see: () => turnTo(stretch.scenario),
+      })),
     ].toSorted((a, b) => a.timeH - b.timeH);
     try {
       for (const { timeH, see } of marks) {
@@ -114,10 +123,58 @@ export class Model {
       }
       simulation.advanceTo(endH);
       endDkh = simulation.view.alkalinityDkh;
-      useDkhPerDay = ((takenDkh() - before) * 24) / (endH - fromH);
     } catch (error) {
       if (!(error instanceof LeftRange)) throw error;
     }
+    const useDkhPerDay = endDkh === LEFT ? LEFT : (times * taken * 24) / (toH - fromH);
     return { water, past, endDkh, useDkhPerDay, settled };
   }
+
+  /** What ran from when on: another dosing after each turn, more or fewer corals after each stocking. */
+  private stretches(
+    latest: Scenario,
+    values: readonly number[],
+    other: (scenario: Scenario) => Scenario,
+  ): [Stretch, ...Stretch[]] {
+    const { earlier, stockings } = this.happened;
+    const factors = stockings.map(
+      (_, index) => values[this.parameters.findIndex(({ stocking }) => stocking === index)]!,
+    );
+    const stretch = (fromH: number): Stretch => {
+      const dosing = earlier.find(({ untilH }) => untilH > fromH)?.dosing;
+      const own = factors.filter((_, index) => stockings[index]!.atH <= fromH);
+      const times = own.reduce((product, factor) => product * factor, 1);
+      const { corals } = latest;
+      const grown = { ...corals, useDkhPerDay: corals.useDkhPerDay * times };
+      return { fromH, times, scenario: other({ ...latest, ...dosing, corals: grown }) };
+    };
+    const starts = [...earlier.map(({ untilH }) => untilH), ...stockings.map(({ atH }) => atH)];
+    const later = [...new Set(starts)].toSorted((a, b) => a - b);
+    return [stretch(0), ...later.map(stretch)];
+  }
+}
+
+interface Stretch {
+  readonly fromH: number;
+  /** What takes alkalinity, against the log's first hour: corals added or taken out. */
+  readonly times: number;
+  readonly scenario: Scenario;
+}
+
+/**
+ * Between what the use is measured at the log's end, and by how much it is to be multiplied: two days,
+ * before the corals last changed where that was less than a day ago.
+ */
+function useOver(later: readonly Stretch[], endH: number) {
+  const stocked = later.filter(({ times }, i) => times !== (later[i - 1]?.times ?? 1));
+  const last = stocked.findLast(({ fromH }) => fromH > endH - USE_OVER_H);
+  if (!last) return { fromH: Math.max(0, endH - USE_OVER_H), toH: endH, times: 1 };
+  if (endH - last.fromH >= LEAST_USE_H) return { fromH: last.fromH, toH: endH, times: 1 };
+  const before = stocked[stocked.indexOf(last) - 1];
+  const fromH = Math.max(before?.fromH ?? 0, last.fromH - USE_OVER_H);
+  const times = last.times / (before?.times ?? 1);
+  // Corals that changed when the log had hardly begun: what little there is tells most.
+  return last.fromH - fromH >= LEAST_USE_H
+    ? { fromH, toH: last.fromH, times }
+    : { fromH: last.fromH < endH ? last.fromH : 0, toH: endH, times: 1 };
 }

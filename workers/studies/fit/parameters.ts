@@ -1,7 +1,8 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { quantityAt } from '../../../shared/scenario/fields';
+import { spokenDay } from '../../../shared/log/localTime';
 import { say } from '../../../shared/words/fit';
-import type { Happened, Observation } from './asItHappened';
+import type { Happened, Observation, Stocking } from './asItHappened';
 import type { ByHand } from './byHand';
 
 /** What is known of a parameter before the log is read. */
@@ -25,6 +26,8 @@ export interface Parameter {
   readonly mayRest?: { readonly at: number; readonly odds: number };
   /** The scenario with this value; an offset of what is read leaves it alone. */
   readonly apply?: (scenario: Scenario, value: number) => Scenario;
+  /** Which change of the corals it is the factor of, counted from 0: use is so many times what it was. */
+  readonly stocking?: number;
   /** For an offset: what it is added to. */
   readonly offsets?: (observation: Observation) => boolean;
 }
@@ -116,6 +119,25 @@ const lotOffset = (name: string, lot: number): Parameter => ({
   offsets: (read) => read.kind === 'alkalinity' && read.lot === lot,
 });
 
+/** Corals added or taken out are judged by eye: to a third of what was judged, a twentieth of all at least (common practice). */
+const STOCKING_SHARE = 1 / 3;
+const LEAST_STOCKING = 0.05;
+
+function stocking({ at, percent }: Stocking, index: number): Parameter {
+  const mean = 1 + percent / 100;
+  return {
+    id: `corals ${index}`,
+    title: say.fitted.corals(spokenDay(at)),
+    unit: '',
+    initial: mean,
+    ...{ min: 0, max: 10, step: 0.03, stocking: index },
+    prior: {
+      mean,
+      sigma: Math.max(LEAST_STOCKING, (STOCKING_SHARE * Math.abs(percent)) / 100),
+    },
+  };
+}
+
 /** A probe reads the same amount too high or too low all along. */
 const phOffset: Parameter = {
   id: 'phOffset',
@@ -128,11 +150,18 @@ const phOffset: Parameter = {
 };
 
 /** What the readings of this log can speak to. */
-export function parametersOf({ scenario, observations, lots, guess }: Happened): Parameter[] {
+export function parametersOf({
+  scenario,
+  observations,
+  lots,
+  stockings,
+  guess,
+}: Happened): Parameter[] {
   const phReadings = observations.filter(({ kind }) => kind === 'ph').length;
   return [
     ...[use(guess), growth(scenario), start(guess)],
     ...(phReadings >= LEAST_PH_READINGS ? [lnKLa(scenario), gross(scenario), phOffset] : []),
+    ...stockings.map(stocking),
     ...lots.slice(1).map((name, i) => lotOffset(name, i + 1)),
   ];
 }

@@ -1,0 +1,21 @@
+import { expect, it } from 'vitest';
+import { scenarioOf } from '../../shared/scenario/write';
+import { marksOf } from '../../src/parts/log/marksOf';
+
+it('everything that happened is on the month, in order, at its hour', () => {
+  const day = (number: number) => `2026-05-0${number}T10:00`;
+  const readings = [
+    { at: day(1), alkalinityDkh: 8.4, lot: 'A' },
+    { at: day(2), additive: 'sodiumBicarbonate' as const, grams: 5 },
+    { at: day(3), alkalinityDkh: 8.3, lot: 'B', waterChangePercent: 10 },
+    { at: day(5), coralsPercent: -33 },
+  ];
+  const ran = [{ until: day(4), plan: scenarioOf({}) }];
+  expect(marksOf(readings, ran, day(1)).map(({ timeH, text }) => [timeH / 24, text])).toEqual([
+    [1, '5 g sodium bicarbonate'],
+    [2, '10 % new water'],
+    [2, 'bottle B'],
+    [3, 'turned'],
+    [4, 'corals −33 %'],
+  ]);
+});
