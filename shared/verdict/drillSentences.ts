@@ -1,4 +1,5 @@
 import type { Scenario } from '../scenario/schema';
+import { asSentence } from '../words/sentence';
 import { say } from '../words/drillTold';
 import { figure, figureText } from '../words/figure';
 import { passedAnyway } from './anyway';
@@ -41,7 +42,9 @@ export function drillHeadline(answer: Judged): string {
   const peak = phTold(high.worst);
   if (passed(lines).length === 0) return say.allInside(peak);
   if (gone.length === 0) return say.nothingMore(peak);
-  if (high.firstH === undefined) return say.phInsideBut(peak, gone.map(sideText).join(', '));
+  if (high.firstH === undefined) {
+    return say.phInsideBut(peak, asSentence(gone.map(sideText).join(', ')));
+  }
   const isBack = high.backH !== undefined;
   const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
   if (harm.firstH === undefined) {
@@ -104,7 +107,9 @@ export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonl
   const firstH = firstFaultH(scenario);
   if (stopped && stopped.timeH <= firstH) return [say.stopsBefore, stopped.reason];
   const set = drillHeadline(answer);
-  const headline = worst
+  // Where pH stays inside at its worst hour too, that hour is no news.
+  const isNews = worst !== undefined && worst.peakPh > lineOf(outcome.lines, 'phHigh').limit;
+  const headline = isNews
     ? say.worstHour(
         phTold(worst.peakPh),
         clockText(worst.clockHour, 0),

@@ -12,6 +12,8 @@ import type { Bench } from './bench.svelte';
 import { recall, remember } from './drillMemory';
 import type { PlanOnBench } from './plans';
 
+const kindsOf = (faults: Scenario['faults']): string => faults.map(({ kind }) => kind).join(' ');
+
 /** A rehearsed failure of one of the bench's plans: what breaks, and what came of it. */
 export class Drill {
   private kept: Pick<Scenario, 'faults' | 'days'> = $state.raw({
@@ -71,6 +73,7 @@ export class Drill {
     this.keep({ ...this.kept, faults: this.kept.faults.filter((_, i) => i !== index) });
   }
   open({ faults, days }: Scenario): void {
+    this.done = undefined;
     this.keep({ faults, days });
   }
 
@@ -85,6 +88,9 @@ export class Drill {
   }
 
   private keep({ faults, days }: Pick<Scenario, 'faults' | 'days'>): void {
+    // Beside a moving lever the last answer stands; beside another failure it would mislead.
+    const isSame = kindsOf(faults) === kindsOf(this.kept.faults);
+    if (!isSame) this.done = undefined;
     this.kept = { faults, days };
     remember(this.kept);
   }
