@@ -26,6 +26,7 @@ export type { Offer } from './studies/plan/offers';
 export type { GasSolution } from './studies/solveGas';
 export type { Reached } from './studies/turn/reaches';
 export type { NearestTurn, Turned } from './studies/turn/turned';
+export type { Spread } from './studies/mightBe/spread';
 export type { Effect } from './studies/whatDidIt';
 
 Comlink.expose(new Desk(questionNamed));

@@ -30,6 +30,7 @@ export { de as life } from './life/de';
 export { de as limits } from './limits/de';
 export { de as log } from './log/de';
 export { de as logPage } from './logPage/de';
+export { de as mayBe } from './mayBe/de';
 export { de as options } from './options/de';
 export { de as outflows } from './outflows/de';
 export { de as pictures } from './pictures/de';

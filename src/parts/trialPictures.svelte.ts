@@ -1,11 +1,13 @@
 import type { ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import { assumptionsOf } from '../charts/assumptionsIn';
+import type { Fan } from '../charts/ChartFan.svelte';
 import type { Series } from '../charts/chartScales';
 import { spans, windowAround, type SpanId } from '../charts/timeWindow';
 import type { Bench } from '../state/bench.svelte';
 import { preferences } from '../state/preferences.svelte';
 import { bandOf, chartKinds, FIRST, inUnits, type ShownKind } from './chartKinds';
+import type { MayBe } from './mayBe.svelte';
 import { sameTrials, shownTrials, steady, type ShownTrial } from './shownTrials';
 
 /** Everything that one chart of the bench is drawn from. */
@@ -13,11 +15,15 @@ export interface Picture {
   readonly kind: ShownKind;
   readonly series: readonly Series[];
   readonly band: readonly [number, number] | undefined;
+  /** Where nine of ten tanks of the selected trial are. */
+  readonly fan: Fan | undefined;
 }
 
 /** The bench's charts: one of them large, all over the same stretch of time and with one cursor. */
 export class TrialPictures {
   private readonly bench: Bench;
+  /** Where the selected trial's tank may be; fetched a moment after the page. */
+  mayBe: MayBe | undefined = $state.raw();
   spanId: SpanId = $state('all');
   private anchorH = $state(0);
   private large: ColumnId = $state(chartKinds[0]!.column);
@@ -49,6 +55,12 @@ export class TrialPictures {
     this.bench = bench;
   }
 
+  /** What is said inside the large chart of where the tank may be. */
+  readonly notes = $derived.by(() => {
+    const { fan, kind } = this.hero;
+    return fan && this.mayBe ? this.mayBe.notesOn(kind, fan) : [];
+  });
+
   private beside(pictures: readonly Picture[]): readonly Picture[] {
     return pictures.filter(({ kind }) => kind.column !== this.large);
   }
@@ -69,10 +81,16 @@ export class TrialPictures {
     if (follow && (timeH < fromH || timeH > toH)) this.anchorH = timeH;
   }
 
+  private fanOf(kind: ShownKind): Fan | undefined {
+    const own = this.shown.find(({ id }) => id === this.bench.selected.id);
+    return own && this.mayBe?.fanOf(kind, own);
+  }
+
   private pictureOf(kind: ShownKind): Picture {
     return {
       kind,
       band: bandOf(kind, this.bench.selected.scenario.limits),
+      fan: this.fanOf(kind),
       series: this.shown.map(({ id, name, ink, trace }) => ({
         key: id,
         label: name,

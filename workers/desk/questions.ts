@@ -19,6 +19,7 @@ async function whatDidIt(
 export const questions = {
   trial: async () => runTrial,
   whatDidIt: async () => whatDidIt,
+  spread: async () => (await import('./spreadQuestion')).spread,
   solveGas: async () => (await import('../studies/solveGas')).solveGas,
 
   drill: async () => (await drills()).drill,
