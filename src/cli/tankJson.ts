@@ -106,15 +106,19 @@ function turnJson(told: TankAnswer) {
 function awayJson(told: TankAnswer) {
   if (!told.absence) return undefined;
   const { asked, looks } = told.absence;
-  const { days, comesDays, needs, topUp, provided, fullest, odds, wayOut, margins } = asked.away;
+  const { days, comesDays, vessels, topUps, provided, odds, wayOut, margins } = asked.away;
   const { kind, insideDays, breach, endsDkh, anyway, scenario, refillEveryDays } = provided;
   const { asSet, low, high } = endsDkh;
   return {
     ...{ days, visitDays: asked.question.visitDays, comesDays, says: awayTold(told) },
-    needs: needs.map(({ name, hasL, usedL, needL, dailyL, lastsDays, surelyDays }) => ({
-      ...{ name, hasL, usedL, needL, dailyL, lastsDays, surelyDays },
-    })),
-    ...{ topUp, wayOut, fullestL: fullest?.litres, fullestWhy: fullest?.why },
+    needs: vessels.map((vessel) => {
+      const { name, hasL, usedL, needL, leaveL, harms, dailyL, lastsDays, surelyDays } = vessel;
+      return {
+        ...{ name, hasL, usedL, needL, leaveL, dailyL, lastsDays, surelyDays },
+        ...{ mostL: vessel.harmless?.litres, mostWhy: vessel.harmless?.why, doesHarm: harms },
+      };
+    }),
+    ...{ topUps, wayOut },
     margins: { evaporationShare: margins.evaporation, deliveryShare: margins.delivery },
     left: {
       ...{ kind, insideDays, refillEveryDays, breach: breach && lineJson(breach) },
@@ -122,7 +126,12 @@ function awayJson(told: TankAnswer) {
       ...{ anyway: anyway.map(lineJson), scenario },
     },
     odds: {
-      ...{ members: odds.members, leaveShare: odds.leaveShare, dryShare: odds.dryShare },
+      ...{
+        members: odds.members,
+        days: odds.days,
+        leaveShare: odds.leaveShare,
+        dryShare: odds.dryShare,
+      },
       lines: odds.lines.map(({ id, share }) => ({ id, passedShare: share })),
     },
     failures: looks.failures.map(({ fault, clockHour, noticedH, followedH, first, harm }) => ({

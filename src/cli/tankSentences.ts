@@ -15,7 +15,7 @@ import {
   failureText,
   failureTitle,
   harmlessText,
-  topUpText,
+  topUpTexts,
   worstSentence,
 } from '../parts/log/awayWords';
 import { say } from '../../shared/words/away';
@@ -77,7 +77,7 @@ export function awayTold({ absence, answer, counted: { readings } }: TankAnswer)
   const failures = looks.failures.filter(({ first }) => first);
   return [
     ...[headline, ...beside, worstSentence(looks, plan), ...more],
-    `${say.sheet.topUp}: ${topUpText(asked.away)}`,
+    `${say.sheet.topUp}: ${topUpTexts(asked.away).join(' ')}`,
     ...failures.map((one) => `${failureTitle(one, plan)}. ${failureText(one)}`),
     harmlessText(looks, plan),
   ].filter((text) => text !== '');

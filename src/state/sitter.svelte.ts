@@ -45,7 +45,7 @@ export class Sitter {
     const asked = await this.client.ask('away', {
       ...{ plan, log: readings, wanted },
       known: known && { now: known.now, useNow: known.useNow },
-      absence: awayAsked(absence.days, absence.visitDays, known),
+      absence: { ...awayAsked(absence.days, absence.visitDays, known), asAsked: true },
     });
     if (asked.kind !== 'done') return this.fails(asked);
     const looks = await this.client.ask('nobodyLooks', asked.value);
