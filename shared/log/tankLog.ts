@@ -8,6 +8,8 @@ import { checkSchema } from './check';
 import { readingSchema } from './reading';
 
 const { settings } = say;
+/** As long as anyone is away, and as often as anyone comes, days. */
+export const MOST_AWAY_DAYS = 60;
 /** More than anyone tests. */
 export const MOST_CHECKS = 100;
 const moment = (title: string) =>
@@ -68,6 +70,15 @@ export const tankLogSchema = v.pipe(
       },
       0,
     ),
+    /** How long the keeper is away next, and how often somebody comes; 0: nobody does. */
+    awayDays: quantity(
+      { title: settings.awayDays, unit: 'days', min: 1, max: MOST_AWAY_DAYS, step: 1 },
+      9,
+    ),
+    visitDays: quantity(
+      { title: settings.visitDays, unit: 'days', min: 0, max: MOST_AWAY_DAYS, step: 1 },
+      0,
+    ),
   }),
   v.title(say.title),
 );
@@ -83,7 +94,8 @@ export const LONGEST_FIT_DAYS = 731;
 export const emptyLog: TankLog = v.parse(tankLogSchema, { readings: [] });
 
 /** The numbers that stand beside the readings. */
-export type LogSetting = 'withinDkhPerDay' | 'targetDkh' | 'scoopG' | 'pumpMlPerMin';
+export type LogSetting =
+  'withinDkhPerDay' | 'targetDkh' | 'scoopG' | 'pumpMlPerMin' | 'awayDays' | 'visitDays';
 
 /** What the schema says about one of them. */
 export const settingField = (name: LogSetting): Field => fieldIn(tankLogSchema, [name])!;

@@ -41,5 +41,7 @@ export const de: Words<typeof en> = {
     scoopHelp: '0: alles abwiegen. Pulver sind verschieden: Wiegen Sie zehn Löffel von Ihrem.',
     pumpMlPerMin: 'Die Dosierpumpe gibt',
     pumpHelp: '0: die Pumpe in mL am Tag einstellen.',
+    awayDays: 'Verreist für',
+    visitDays: 'Jemand kommt alle',
   },
 };

@@ -36,5 +36,7 @@ export const en = {
     scoopHelp: '0: weigh everything. Powders differ: weigh ten scoops of yours.',
     pumpMlPerMin: 'The dosing pump gives',
     pumpHelp: '0: set the pump in mL a day.',
+    awayDays: 'Away for',
+    visitDays: 'Somebody comes every',
   },
 };
