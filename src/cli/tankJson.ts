@@ -5,7 +5,16 @@ import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { lineJson, named } from './lineJson';
 import type { TankAnswer } from './tankAnswer';
-import { awayTold, firstSentence, logSentences, planSentences, turnTold } from './tankSentences';
+import { orderBy } from '../../shared/recipe/orderBy';
+import { allPaces } from '../parts/log/orderWords';
+import {
+  ordersTold,
+  awayTold,
+  firstSentence,
+  logSentences,
+  planSentences,
+  turnTold,
+} from './tankSentences';
 
 /** What is known of the use, as the page writes its ±: two standard errors. */
 function useJson({ useNow, fit }: LogAnswer) {
@@ -145,6 +154,23 @@ function awayJson(told: TankAnswer) {
   };
 }
 
+/** What is left and by when to order it; days are from when it was counted. */
+function ordersJson(told: TankAnswer) {
+  const { log } = told.tank;
+  const paces = allPaces(told.paces, told.counted.readings);
+  return log.supplies.flatMap(({ id, left, countedAt }) => {
+    const pace = paces.find((one) => one.id === id);
+    const found = pace && orderBy(left, pace, log.shopDays);
+    if (!found) return [];
+    const { perDay, mostPerDay, leastPerDay } = pace;
+    const grams =
+      id === 'tests'
+        ? {}
+        : { leftG: left, dailyG: perDay, mostDailyG: mostPerDay, leastDailyG: leastPerDay };
+    return [{ id, countedAt, ...grams, ...found }];
+  });
+}
+
 /** A tank's answers for other programs: every number has its unit in its name or beside it. */
 export function tankJson(told: TankAnswer) {
   const { tank, plan, counted, answer, plans, chosen, correction } = told;
@@ -164,6 +190,7 @@ export function tankJson(told: TankAnswer) {
     answer: typeof answer === 'object' ? answerJson(answer) : undefined,
     turn: turnJson(told),
     away: awayJson(told),
+    orders: { says: ordersTold(told), supplies: ordersJson(told) },
     plansFor: {
       targetDkh: question.targetDkh,
       useDkhPerDay: question.now.corals.useDkhPerDay,

@@ -21,6 +21,7 @@ import {
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
+import { allPaces, orderText, supplyName } from '../parts/log/orderWords';
 import { promiseOf } from '../parts/log/promiseWords';
 import type { Offer } from '../../workers/studies/plan/offers';
 import type { TankAnswer } from './tankAnswer';
@@ -83,13 +84,20 @@ export function awayTold({ absence, answer, counted: { readings } }: TankAnswer)
   ].filter((text) => text !== '');
 }
 
+/** What is left of what is used up, and by when to order it. */
+export const ordersTold = ({ tank: { log }, paces, counted, now }: TankAnswer): string[] =>
+  allPaces(paces, counted.readings).flatMap((pace) => {
+    const supply = log.supplies.find(({ id }) => id === pace.id);
+    return supply ? [`${supplyName(pace.id)}: ${orderText(supply, pace, log.shopDays, now)}`] : [];
+  });
+
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {
   const parts = [
     [told.tank.name],
     logSentences(told),
     turnTold(told),
-    ...(told.absence ? [awayTold(told)] : []),
+    ...[awayTold(told), ordersTold(told)].filter((part) => part.length > 0),
     ...told.plans.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],
   ];

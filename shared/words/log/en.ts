@@ -26,6 +26,12 @@ export const en = {
     measureAccuracy: 'Test the same water five times; two thirds of the results lie within one σ.',
   },
   checks: { title: 'What is tested', what: 'Thing that should work', tested: 'Tested on' },
+  supplies: {
+    title: 'What is left',
+    what: 'Thing that is used up',
+    left: 'Left, g or tests',
+    counted: 'Counted on',
+  },
   settings: {
     fitFrom: 'The fit counts from',
     heldAt: 'The forecast stands from',
@@ -37,6 +43,7 @@ export const en = {
     pumpMlPerMin: 'The dosing pump gives',
     pumpHelp: '0: set the pump in mL a day.',
     awayDays: 'Away for',
+    shopDays: 'An order takes',
     visitDays: 'Somebody comes every',
   },
 };
