@@ -127,7 +127,11 @@ function awayJson(told: TankAnswer) {
         ...{ mostL: vessel.harmless?.litres, mostWhy: vessel.harmless?.why, doesHarm: harms },
       };
     }),
-    ...{ topUps, wayOut },
+    topUps: topUps.map(({ pump, with: what, mostL }) => ({
+      pumpName: pump === undefined ? undefined : scenario.dosers[pump]!.name,
+      ...{ with: what, mostL },
+    })),
+    wayOut,
     margins: { evaporationShare: margins.evaporation, deliveryShare: margins.delivery },
     left: {
       ...{ kind, insideDays, refillEveryDays, breach: breach && lineJson(breach) },

@@ -91,7 +91,8 @@ export const de: Words<typeof en> = {
   wayOut: {
     fewerDays: (count) =>
       `Es geht für ${days(count)} oder mit jemandem, der bis dahin testet und auffüllt.`,
-    withVisits: (count, often) => `Es geht für ${days(count)}, wenn ${every(often)} jemand kommt.`,
+    withVisits: (count, often, why, day) =>
+      `Es geht für ${days(count)}, wenn ${every(often)} jemand kommt; dann ${why}, zuerst an Tag ${day}.`,
     moreOften:
       'Jemand, der testet und auffüllen oder dosieren kann, müsste öfter als einmal am Tag kommen.',
     firstOfAll: 'Bringen Sie das vor der Abreise in Ordnung.',
@@ -175,7 +176,7 @@ export const de: Words<typeof en> = {
     nevers:
       'Niemals Pulver mischen oder hineingeben. Niemals Salzwasser oder Leitungswasser hineingießen. Niemals den Behälter aufrühren. Niemals auf einmal nachholen, was gefehlt hat. Niemals eine Pumpe höher oder niedriger stellen. Niemals ins Wasser greifen, wenn eine Lampe oder ein Kabel darüber ist. Keine Säure.',
     failures: 'Was Sie sehen, und der eine Handgriff',
-    pace: (name, ml) => `„${name}“ fällt um etwa ${ml} mL am Tag`,
+    pace: (name, ml) => `„${name}“: ${ml} mL`,
     sights: {
       floor: {
         sees: () => 'Wasser auf dem Boden oder nahe einer Steckdose',
@@ -208,7 +209,7 @@ export const de: Words<typeof en> = {
       },
       fallsFast: {
         sees: (litres) =>
-          `Der Nachfüllbehälter ist leer oder fiel um mehr als ${litres} L am Tag, oder das Technikbecken steht über der Marke`,
+          `Der Nachfüllbehälter fiel um mehr als ${litres} L an einem Tag, oder das Technikbecken steht über der Marke`,
         act: () =>
           'Seine Pumpe mit trockenen Händen ausstecken und das Ende des Schlauchs aus dem Wasser heben. Nichts nachfüllen.',
       },
@@ -219,7 +220,8 @@ export const de: Words<typeof en> = {
           `Süßwasser aus dem Kanister „Süßwasser“ ins Technikbecken bis zur Marke, langsam, höchstens ${litres} L am Tag.`,
       },
       bottleEmpty: {
-        sees: (paces) => `Eine Flasche fiel viel schneller, als sie soll (${paces}), oder ist leer`,
+        sees: (paces) =>
+          `Eine Flasche fiel an einem Tag um mehr, als sie soll (höchstens ${paces})`,
         act: () => 'Die Pumpe daran mit trockenen Händen ausstecken. Nichts nachfüllen.',
       },
       bottleFull: {

@@ -91,8 +91,8 @@ export const en = {
   wayOut: {
     fewerDays: (count: number) =>
       `It can for ${days(count)}, or with somebody who tests and fills up by then.`,
-    withVisits: (count: number, often: number) =>
-      `It can for ${days(count)} with somebody coming ${every(often)}.`,
+    withVisits: (count: number, often: number, why: string, day: string) =>
+      `It can for ${days(count)} with somebody coming ${every(often)}; then ${why}, first on day ${day}.`,
     moreOften:
       'Somebody who tests, and can fill up or dose, would have to come more than once a day.',
     firstOfAll: 'Put that right before you leave.',
@@ -176,7 +176,7 @@ export const en = {
     nevers:
       'Never mix or pour in powders. Never pour salt water or tap water in. Never stir the reservoir. Never make up in one go for what was missed. Never turn a pump up or down. Never reach into the water with a lamp or cable over it. No acid.',
     failures: 'What you see, and the one thing to do',
-    pace: (name: string, ml: string) => `“${name}” falls by about ${ml} mL a day`,
+    pace: (name: string, ml: string) => `“${name}”: ${ml} mL`,
     sights: {
       floor: {
         sees: () => 'Water on the floor, or near a socket',
@@ -206,7 +206,7 @@ export const en = {
       },
       fallsFast: {
         sees: (litres: string) =>
-          `The reservoir is empty or fell by more than ${litres} L a day, or the sump stands above its mark`,
+          `The reservoir fell by more than ${litres} L in a day, or the sump stands above its mark`,
         act: () =>
           'Unplug its pump with dry hands, and lift the end of its hose out of the water. Fill nothing in.',
       },
@@ -217,8 +217,7 @@ export const en = {
           `Fresh water from the canister marked “fresh” into the sump up to its mark, slowly, no more than ${litres} L a day.`,
       },
       bottleEmpty: {
-        sees: (paces: string) =>
-          `A bottle has fallen much faster than it should (${paces}), or is empty`,
+        sees: (paces: string) => `A bottle fell by more than it should in a day (at most ${paces})`,
         act: () => 'Unplug the pump on it with dry hands. Fill nothing in.',
       },
       bottleFull: {

@@ -154,9 +154,11 @@ export function whyNot(provided: AwayTold['away']['provided']): WhyNot {
   return breach ? passesWhat(breach) : { why: say.leavesRange, day: insideDays + 1 };
 }
 
-function wayOutText({ wayOut, asked, comesDays }: AwayTold['away']): string {
+function wayOutText({ wayOut, asked, provided, comesDays }: AwayTold['away']): string {
   if (wayOut?.kind !== 'fewerDays') return say.wayOut[wayOut?.kind ?? 'firstOfAll'];
-  return asked ? say.wayOut.withVisits(wayOut.days, comesDays) : say.wayOut.fewerDays(wayOut.days);
+  if (!asked) return say.wayOut.fewerDays(wayOut.days);
+  const { why, day } = whyNot(provided);
+  return say.wayOut.withVisits(wayOut.days, comesDays, why, String(day));
 }
 
 /** What does harm all at once and is left all the same; empty where nothing does. */

@@ -60,9 +60,7 @@ export function sightsOf({ away }: AwayTold, { failures }: NobodyLooks): Sight[]
   const daily = litres(reservoir?.dailyL ?? 0);
   const paces = bottles
     .filter(({ dailyL }) => dailyL > 0)
-    .map(({ name, usedL }) =>
-      say.sheet.pace(name ?? '', figure(Math.ceil((usedL * 1000) / away.days))),
-    )
+    .map(({ name, dailyL }) => say.sheet.pace(name ?? '', figure(Math.ceil(dailyL * 1000))))
     .join(', ');
   const sights = say.sheet.sights;
   const shown: (readonly [SightId, string, boolean])[] = [
