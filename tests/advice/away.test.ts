@@ -176,10 +176,13 @@ it(
           if (found.trial) expect(own(found.trial)).toBe(leaveL);
           const said = [headline, ...beside].join(' ');
           if (leaveL > 0) expect(said).toContain(`${litres(leaveL)} L`);
-          // Law 2: what does harm is offered where it lasts and nothing else does, and said first.
+          // Law 2: what does harm is offered where it lasts and nothing else does, or nothing a day.
           if (harms) {
             expect(said).toMatch(/^Nothing that lasts is harmless/);
-            expect(isKept).toBe(true);
+            const lastsDays = found.vessels.map(
+              (one) => (one.harmless?.litres ?? Infinity) / one.dailyMostL,
+            );
+            expect(isKept || (isPromised && Math.min(...lastsDays) < 1)).toBe(true);
           }
           if (pump === undefined) {
             expect(dumpHolds(scenario, RIM)).toBe(true);
@@ -360,11 +363,11 @@ it('what lasts only where all of it at once does harm is said to do so first', (
 it('a tank that dries up for want of a top-off is refused with what would do', () => {
   const corals = { ...pair.corals, useDkhPerDay: 0.1 };
   const bare = { ...pair, corals, dosers: [], topOff: { ...pair.topOff, reservoirL: 0 } };
-  const question = { now: bare, giveOrTakeDkhPerDay: 0.1, days: 60, visitDays: 0 };
+  const question = { now: bare, giveOrTakeDkhPerDay: 0.1, days: 20, visitDays: 0 };
   const asked = { question, away: away(question), isRead: true };
   const { headline, beside } = awaySentences(asked, [], undefined);
   expect(headline).toMatch(
-    /^Not for 60 days: the reservoir may stand empty, first on day \d.+ It can for \d/,
+    /^Not for 20 days: the reservoir may stand empty, first on day \d.+ It can for \d/,
   );
   expect(beside.join(' ')).toMatch(/There is no top-off: what evaporates, up to [\d.]+ L a day/);
 });

@@ -117,9 +117,14 @@ export function away(question: AwayQuestion, options: SimulationOptions = usualO
   const harmless = isBetter ? more : asked;
   // Law 2 of advice: what does harm all at once is offered where nothing else lasts, and never else.
   const fuller = lasts(harmless) || isFull ? undefined : inSpite(stock);
-  const isOftener = isBetter && !fuller && !asAsked;
-  const told = fuller ?? (isOftener ? harmless : asked);
-  const untilVisit = isOftener ? oftener : stock.untilVisit;
+  const best = fuller ?? harmless;
+  const daily =
+    lasts(best) || isFull || asAsked || (isVisited ? visitDays : days) <= 1 ? undefined : visit(1);
+  const found = daily && inSpite({ ...stock, untilVisit: daily });
+  const fullerDaily = found && found.insideDays > best.insideDays ? found : undefined;
+  const isOftener = fullerDaily !== undefined || (isBetter && !fuller && !asAsked);
+  const told = fullerDaily ?? fuller ?? (isOftener ? harmless : asked);
+  const untilVisit = fullerDaily ? daily : isOftener ? oftener : stock.untilVisit;
   const left = vessels.map((vessel) => leftOf(vessel, told));
   const { tank, limits } = now;
   const isUsedUp =
@@ -154,12 +159,16 @@ export function away(question: AwayQuestion, options: SimulationOptions = usualO
           (one.pump !== undefined) === pump &&
           !covers(one.harmless.litres, one),
       );
+    let best: Provided | undefined;
     for (const mayHarm of ['bottles', 'all'] as const) {
       if (!isFuller(mayHarm === 'bottles')) continue;
       const found = longest(provisionsOf({ ...from, mayHarm }));
-      if (lasts(found)) return found;
+      if (!best || found.insideDays > best.insideDays) best = found;
+      if (lasts(best)) break;
     }
-    return undefined;
+    // Where nothing harmless lasts a day, what lasts some days is told, too.
+    const isNeeded = best && (lasts(best) || harmless.insideDays === 0);
+    return isNeeded && best!.insideDays > harmless.insideDays ? best : undefined;
   }
 }
 

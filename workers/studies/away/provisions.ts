@@ -25,6 +25,9 @@ const harmlessL = ({ harmless }: Vessel): number => harmless?.litres ?? Infinity
 /** What may be needed of a vessel, or what it holds where nobody can tell. */
 const neededL = ({ needL, hasL }: Need): number => (needL === 0 ? hasL : (needL ?? hasL));
 
+/** What lasts until somebody comes, or else for all days: where that does harm, no more of it than has to be. */
+const leastL = (vessel: Vessel, visit: Most | undefined): number => visit?.needL ?? neededL(vessel);
+
 /** Each bottle as full as may be needed, and no fuller than is harmless; filled up on visits where it then lasts. */
 function withBottles({ now, vessels, untilVisit, mayHarm }: Stock) {
   const litresOf = new Map<number, number>();
@@ -32,8 +35,9 @@ function withBottles({ now, vessels, untilVisit, mayHarm }: Stock) {
   vessels.forEach((vessel, i) => {
     const { pump } = vessel;
     if (pump === undefined) return;
-    const most = mayHarm === 'none' ? harmlessL(vessel) : Infinity;
     const visit = untilVisit?.needs[i];
+    const most =
+      mayHarm === 'none' ? harmlessL(vessel) : Math.max(harmlessL(vessel), leastL(vessel, visit));
     const isRefilled = visit !== undefined && !covers(most, vessel) && covers(most, visit);
     if (isRefilled) refilledPumps.push(pump);
     litresOf.set(pump, Math.min(most, neededL(vessel)));
@@ -64,17 +68,20 @@ export function* provisionsOf(stock: Stock): Generator<Provision> {
     scenario: Scenario,
     refillEveryDays = 0,
   ): Provision => ({ kind, scenario, refillEveryDays, refilledPumps });
-  const held = Math.min(most, topOff.reservoirL);
+  const { harmless } = reservoir;
+  const mayBeFuller = mayHarm === 'all' && harmless?.why === 'harm';
   const visit = untilVisit?.needs[0];
+  const atRimL = (litres: number) => fullestReservoirL(filled(stocked, litres), RIM);
+  const onVisitsL = mayBeFuller && visit ? Math.max(most, atRimL(leastL(reservoir, visit))) : most;
+  const held = Math.min(onVisitsL, topOff.reservoirL);
   if (visit && !covers(held, reservoir) && covers(held, visit)) {
     const full = filled(stocked, Math.min(held, needL));
     yield provision('toppedUp', full, untilVisit.everyDays);
     if (carries(stocked)) yield provision('mixed', full, untilVisit.everyDays);
   }
-  const { harmless } = reservoir;
   const upToRim = (full: Scenario) => Math.min(needL, fullestReservoirL(full, RIM));
   const full = filled(stocked, needL);
-  const mostNow = mayHarm === 'all' && harmless?.why === 'harm' ? upToRim(full) : most;
+  const mostNow = mayBeFuller ? upToRim(full) : most;
   const isKnown = reservoir.needL !== undefined;
   const litres = Math.min(needL, mostNow);
   // What may not hold anything harmless stands empty only where there is nothing else to leave in it.
