@@ -30,7 +30,10 @@ function thinned(readings: readonly Reading[]): Reading[] {
   return newestFirst.slice(0, MOST_LINES).reverse();
 }
 
-export function countedReadings({ readings, fitFrom, heldAt }: TankLog, now: string): Counted {
+export function countedReadings(
+  { readings, fitFrom, heldAt }: Pick<TankLog, 'readings' | 'fitFrom' | 'heldAt'>,
+  now: string,
+): Counted {
   const { last } = believable(now);
   const happened = readings.filter(({ at }) => at <= last);
   const future = readings.filter(({ at }) => at > last);

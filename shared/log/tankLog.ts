@@ -6,8 +6,11 @@ import { say } from '../words/log';
 import { isLocalTime } from './localTime';
 import { checkSchema } from './check';
 import { readingSchema } from './reading';
+import { supplyIds, supplySchema } from './supply';
 
 const { settings } = say;
+/** As long as anyone is away, and as often as anyone comes, days. */
+export const MOST_AWAY_DAYS = 60;
 /** More than anyone tests. */
 export const MOST_CHECKS = 100;
 const moment = (title: string) =>
@@ -68,6 +71,21 @@ export const tankLogSchema = v.pipe(
       },
       0,
     ),
+    /** What is left of what is used up, and how long the shop needs (common practice: a week). */
+    supplies: v.optional(
+      v.pipe(v.array(supplySchema), v.maxLength(supplyIds.length), v.title(say.supplies.title)),
+      [],
+    ),
+    shopDays: quantity({ title: settings.shopDays, unit: 'days', min: 0, max: 90, step: 1 }, 7),
+    /** How long the keeper is away next, and how often somebody comes; 0: nobody does. */
+    awayDays: quantity(
+      { title: settings.awayDays, unit: 'days', min: 1, max: MOST_AWAY_DAYS, step: 1 },
+      9,
+    ),
+    visitDays: quantity(
+      { title: settings.visitDays, unit: 'days', min: 0, max: MOST_AWAY_DAYS, step: 1 },
+      0,
+    ),
   }),
   v.title(say.title),
 );
@@ -83,7 +101,14 @@ export const LONGEST_FIT_DAYS = 731;
 export const emptyLog: TankLog = v.parse(tankLogSchema, { readings: [] });
 
 /** The numbers that stand beside the readings. */
-export type LogSetting = 'withinDkhPerDay' | 'targetDkh' | 'scoopG' | 'pumpMlPerMin';
+export type LogSetting =
+  | 'withinDkhPerDay'
+  | 'targetDkh'
+  | 'scoopG'
+  | 'pumpMlPerMin'
+  | 'awayDays'
+  | 'visitDays'
+  | 'shopDays';
 
 /** What the schema says about one of them. */
 export const settingField = (name: LogSetting): Field => fieldIn(tankLogSchema, [name])!;

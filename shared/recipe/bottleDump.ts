@@ -4,6 +4,8 @@ import { alkalinityMeqPerG } from '../species/additives';
 
 /** What one dosing pump does when it sticks on and empties its bottle into a tank that stands at the target. */
 export interface BottleDump {
+  /** Which pump, counted from 0. */
+  readonly pump: number;
   readonly name: string;
   /** Where alkalinity ends, dKH: what the bottle holds, with no use and no chalk. */
   readonly endDkh: number;
@@ -21,7 +23,7 @@ const SPARE_DKH = 0.3;
 /** The pumps whose whole bottle would take the tank past its highest alkalinity: plain arithmetic. */
 export function bottleDumps({ dosers, tank, limits }: Scenario): BottleDump[] {
   const roomDkh = Math.max(0, limits.alkalinityHighDkh - SPARE_DKH - tank.alkalinityDkh);
-  return dosers.flatMap(({ name, recipe, stockL, mlPerDay, schedule }) => {
+  return dosers.flatMap(({ name, recipe, stockL, mlPerDay, schedule }, pump) => {
     const meqPerL = recipe.reduce(
       (sum, { additive, gramsPerL }) => sum + gramsPerL * alkalinityMeqPerG(additive),
       0,
@@ -31,7 +33,7 @@ export function bottleDumps({ dosers, tank, limits }: Scenario): BottleDump[] {
     const fillL = roomDkh / dkhPerL;
     return [
       {
-        ...{ name, fillL, endDkh: tank.alkalinityDkh + dkhPerL * stockL },
+        ...{ pump, name, fillL, endDkh: tank.alkalinityDkh + dkhPerL * stockL },
         minutes: (fillL * 1000) / schedule.pumpMlPerMin,
         days: (fillL * 1000) / mlPerDay,
       },

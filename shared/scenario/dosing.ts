@@ -119,7 +119,7 @@ export const doser = part(say.doser, {
   ),
   schedule: v.optional(schedule, {}),
   stockL: quantity(
-    { ...say.doser.stockL, unit: 'L', min: 0.05, max: 1000, slider: [0.5, 10], step: 0.5 },
+    { ...say.doser.stockL, unit: 'L', min: 0.001, max: 1000, slider: [0.5, 10], step: 0.5 },
     2,
   ),
 });

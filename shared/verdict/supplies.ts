@@ -16,17 +16,21 @@ export interface Supplies {
 
 const DAYS_A_MONTH = 30;
 
+/** Salt mix for all new water that a plan changes, g a day. */
+export function saltGPerDay({ waterChanges, tank }: Scenario): number {
+  const { percent, everyDays, continuousLPerDay, salinityPractical, newWaterTempC } = waterChanges;
+  const changedL = percent > 0 ? ((percent / 100) * tank.volumeL) / everyDays : 0;
+  return baggedSaltGrams(changedL + continuousLPerDay, salinityPractical, newWaterTempC);
+}
+
 export function suppliesOf(scenario: Scenario, trace: Trace): Supplies {
-  const { topOff, waterChanges, tank } = scenario;
+  const { topOff } = scenario;
   const litresPerDay = toppedOffLPerDay(trace);
-  const changesPerMonth = waterChanges.percent > 0 ? DAYS_A_MONTH / waterChanges.everyDays : 0;
-  const newWaterL = changesPerMonth * (waterChanges.percent / 100) * tank.volumeL;
-  const { salinityPractical, newWaterTempC } = waterChanges;
   return {
     reservoirDays: litresPerDay > 0 ? topOff.reservoirL / litresPerDay : undefined,
     calciumHydroxideGPerMonth:
       topOff.additive === 'calciumHydroxide' ? litresPerDay * topOff.gramsPerL * DAYS_A_MONTH : 0,
-    saltKgPerMonth: baggedSaltGrams(newWaterL, salinityPractical, newWaterTempC) / 1000,
+    saltKgPerMonth: (DAYS_A_MONTH * saltGPerDay(scenario)) / 1000,
   };
 }
 

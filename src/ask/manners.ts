@@ -45,6 +45,7 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   away: ofTheLog,
   nobodyLooks: runs,
   delivered: ofTheLog,
+  paces: ofTheLog,
   reaches: ofTheLog,
   correct: ofTheLog,
 };

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { isLocalTime } from '../../shared/log/localTime';
-import { MOST_AWAY_DAYS } from '../state/awayAsked';
+import { MOST_AWAY_DAYS } from '../../shared/log/tankLog';
 import { nowLocal } from '../state/nowLocal';
 import { jsonText } from './json';
 import { readTanks } from './readTanks';

@@ -4,6 +4,7 @@ import * as ask from '../../workers/desk/logQuestions';
 import type { AwayTold, Offered, TurnTold } from '../../workers/desk/logQuestions';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
+import type { SupplyPace } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { awayAsked } from '../state/awayAsked';
@@ -24,6 +25,8 @@ export interface TankAnswer {
   readonly chosen: Offer;
   readonly correction: Correction;
   readonly turn: TurnTold;
+  /** How fast powders and salt go; empty where nobody has counted what is left. */
+  readonly paces: readonly SupplyPace[];
   /** Days without the keeper; undefined where none were asked for. */
   readonly absence: { readonly asked: AwayTold; readonly looks: NobodyLooks } | undefined;
 }
@@ -64,5 +67,6 @@ export async function tankAnswer(
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),
+    paces: log.supplies.length > 0 ? await ask.paces(asked) : [],
   };
 }

@@ -5,7 +5,16 @@ import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { lineJson, named } from './lineJson';
 import type { TankAnswer } from './tankAnswer';
-import { awayTold, firstSentence, logSentences, planSentences, turnTold } from './tankSentences';
+import { orderBy } from '../../shared/recipe/orderBy';
+import { allPaces } from '../parts/log/orderWords';
+import {
+  ordersTold,
+  awayTold,
+  firstSentence,
+  logSentences,
+  planSentences,
+  turnTold,
+} from './tankSentences';
 
 /** What is known of the use, as the page writes its ±: two standard errors. */
 function useJson({ useNow, fit }: LogAnswer) {
@@ -106,15 +115,23 @@ function turnJson(told: TankAnswer) {
 function awayJson(told: TankAnswer) {
   if (!told.absence) return undefined;
   const { asked, looks } = told.absence;
-  const { days, comesDays, needs, topUp, provided, fullest, odds, wayOut, margins } = asked.away;
+  const { days, comesDays, vessels, topUps, provided, odds, wayOut, margins } = asked.away;
   const { kind, insideDays, breach, endsDkh, anyway, scenario, refillEveryDays } = provided;
   const { asSet, low, high } = endsDkh;
   return {
     ...{ days, visitDays: asked.question.visitDays, comesDays, says: awayTold(told) },
-    needs: needs.map(({ name, hasL, usedL, needL, dailyL, lastsDays, surelyDays }) => ({
-      ...{ name, hasL, usedL, needL, dailyL, lastsDays, surelyDays },
+    needs: vessels.map((vessel) => {
+      const { name, hasL, usedL, needL, leaveL, harms, dailyL, lastsDays, surelyDays } = vessel;
+      return {
+        ...{ name, hasL, usedL, needL, leaveL, dailyL, lastsDays, surelyDays },
+        ...{ mostL: vessel.harmless?.litres, mostWhy: vessel.harmless?.why, doesHarm: harms },
+      };
+    }),
+    topUps: topUps.map(({ pump, with: what, mostL }) => ({
+      pumpName: pump === undefined ? undefined : scenario.dosers[pump]!.name,
+      ...{ with: what, mostL },
     })),
-    ...{ topUp, wayOut, fullestL: fullest?.litres, fullestWhy: fullest?.why },
+    wayOut,
     margins: { evaporationShare: margins.evaporation, deliveryShare: margins.delivery },
     left: {
       ...{ kind, insideDays, refillEveryDays, breach: breach && lineJson(breach) },
@@ -122,7 +139,12 @@ function awayJson(told: TankAnswer) {
       ...{ anyway: anyway.map(lineJson), scenario },
     },
     odds: {
-      ...{ members: odds.members, leaveShare: odds.leaveShare, dryShare: odds.dryShare },
+      ...{
+        members: odds.members,
+        days: odds.days,
+        leaveShare: odds.leaveShare,
+        dryShare: odds.dryShare,
+      },
       lines: odds.lines.map(({ id, share }) => ({ id, passedShare: share })),
     },
     failures: looks.failures.map(({ fault, clockHour, noticedH, followedH, first, harm }) => ({
@@ -134,6 +156,23 @@ function awayJson(told: TankAnswer) {
       harm: harm && { id: harm.line.id, afterH: harm.afterH },
     })),
   };
+}
+
+/** What is left and by when to order it; days are from when it was counted. */
+function ordersJson(told: TankAnswer) {
+  const { log } = told.tank;
+  const paces = allPaces(told.paces, told.counted.readings);
+  return log.supplies.flatMap(({ id, left, countedAt }) => {
+    const pace = paces.find((one) => one.id === id);
+    const found = pace && orderBy(left, pace, log.shopDays);
+    if (!found) return [];
+    const { perDay, mostPerDay, leastPerDay } = pace;
+    const grams =
+      id === 'tests'
+        ? {}
+        : { leftG: left, dailyG: perDay, mostDailyG: mostPerDay, leastDailyG: leastPerDay };
+    return [{ id, countedAt, ...grams, ...found }];
+  });
 }
 
 /** A tank's answers for other programs: every number has its unit in its name or beside it. */
@@ -155,6 +194,7 @@ export function tankJson(told: TankAnswer) {
     answer: typeof answer === 'object' ? answerJson(answer) : undefined,
     turn: turnJson(told),
     away: awayJson(told),
+    orders: { says: ordersTold(told), supplies: ordersJson(told) },
     plansFor: {
       targetDkh: question.targetDkh,
       useDkhPerDay: question.now.corals.useDkhPerDay,

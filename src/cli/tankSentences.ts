@@ -15,12 +15,13 @@ import {
   failureText,
   failureTitle,
   harmlessText,
-  topUpText,
+  topUpTexts,
   worstSentence,
 } from '../parts/log/awayWords';
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
+import { allPaces, orderText, supplyName } from '../parts/log/orderWords';
 import { promiseOf } from '../parts/log/promiseWords';
 import type { Offer } from '../../workers/studies/plan/offers';
 import type { TankAnswer } from './tankAnswer';
@@ -77,11 +78,18 @@ export function awayTold({ absence, answer, counted: { readings } }: TankAnswer)
   const failures = looks.failures.filter(({ first }) => first);
   return [
     ...[headline, ...beside, worstSentence(looks, plan), ...more],
-    `${say.sheet.topUp}: ${topUpText(asked.away)}`,
+    `${say.sheet.topUp}: ${topUpTexts(asked.away).join(' ')}`,
     ...failures.map((one) => `${failureTitle(one, plan)}. ${failureText(one)}`),
     harmlessText(looks, plan),
   ].filter((text) => text !== '');
 }
+
+/** What is left of what is used up, and by when to order it. */
+export const ordersTold = ({ tank: { log }, paces, counted, now }: TankAnswer): string[] =>
+  allPaces(paces, counted.readings).flatMap((pace) => {
+    const supply = log.supplies.find(({ id }) => id === pace.id);
+    return supply ? [`${supplyName(pace.id)}: ${orderText(supply, pace, log.shopDays, now)}`] : [];
+  });
 
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {
@@ -89,7 +97,7 @@ export function tankText(told: TankAnswer): string {
     [told.tank.name],
     logSentences(told),
     turnTold(told),
-    ...(told.absence ? [awayTold(told)] : []),
+    ...[awayTold(told), ordersTold(told)].filter((part) => part.length > 0),
     ...told.plans.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],
   ];

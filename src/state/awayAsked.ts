@@ -1,8 +1,5 @@
 import type { LogAnswer } from '../ask/outcome';
 
-/** As long as anyone is away, and as often as anyone comes, days. */
-export const MOST_AWAY_DAYS = 60;
-
 /** What is asked of the worker: the days, and what the fit says of level and doubts. */
 export function awayAsked(days: number, visitDays: number, answer: LogAnswer | undefined) {
   const now = answer?.fit.now;

@@ -1,9 +1,9 @@
 import type { Reading } from '../../shared/log/reading';
-import type { TankLog } from '../../shared/log/tankLog';
+import { MOST_AWAY_DAYS, type TankLog } from '../../shared/log/tankLog';
 import { say } from '../../shared/words/away';
 import type { AwayTold, NobodyLooks } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
-import { awayAsked, MOST_AWAY_DAYS } from './awayAsked';
+import { awayAsked } from './awayAsked';
 import type { BenchPlans } from './plans';
 import { ranUntil } from './ranUntil';
 
@@ -45,7 +45,7 @@ export class Sitter {
     const asked = await this.client.ask('away', {
       ...{ plan, log: readings, wanted },
       known: known && { now: known.now, useNow: known.useNow },
-      absence: awayAsked(absence.days, absence.visitDays, known),
+      absence: { ...awayAsked(absence.days, absence.visitDays, known), asAsked: true },
     });
     if (asked.kind !== 'done') return this.fails(asked);
     const looks = await this.client.ask('nobodyLooks', asked.value);

@@ -35,22 +35,60 @@ test('days away, and the sitter’s sheet', async ({ page }) => {
   await days.fill('many');
   await days.press('Enter');
   await expect(away.getByRole('alert')).toBeVisible();
-  await days.fill('9');
+  await days.fill('8');
   await away.getByLabel('Somebody comes every, days').fill('3');
   await away.getByRole('button', { name: 'Leave it alone' }).click();
-  await expect(away.locator('.headline')).toContainText(/9 days/, { timeout: 30_000 });
+  await expect(away.locator('.headline')).toContainText(/8 days/, { timeout: 30_000 });
   await expect(away).toContainText(/Worst while nobody looks: .+ in the first night/, {
     timeout: 30_000,
   });
   await expect(away.locator('table')).toContainText('top-off reservoir');
+  const litresLeft = await away.innerText();
   for (const fold of await away.locator('details summary').all()) await fold.click();
   await looksRight(page, 'away');
   await away.getByRole('link', { name: 'The sitter’s sheet' }).click();
   const sheet = page.getByRole('article', { name: 'The sitter’s sheet' });
-  await expect(sheet).toContainText(/no more than [\d.]+ L/, { timeout: 60_000 });
-  await expect(sheet).toContainText('Unplug the top-off with dry hands.');
+  await expect(sheet).toContainText(/no more than [\d.]+ L at a visit/, { timeout: 60_000 });
+  await expect(sheet).toContainText('Look, each time you come');
+  await expect(sheet).toContainText('Unplug its pump with dry hands');
   await expect(sheet).toContainText('People first.');
   await looksRight(page, 'sitter');
+  // The litres of the headline are the marks of the sheet.
+  const mark = /leave ([\d.]+) L/.exec(litresLeft)![1]!;
+  await expect(sheet).toContainText(`(${mark} L)`);
+  expect(await pagesPrinted(page)).toBe(1);
+  // Both numbers are the tank's, and still there.
+  await page.goto('/#log');
+  await page.reload();
+  await away.locator('summary').first().click();
+  await expect(days).toHaveValue('8');
+  await expect(away.getByLabel('Somebody comes every, days')).toHaveValue('3');
+});
+
+/** Sheets of paper that the page prints on. */
+async function pagesPrinted(page: Page): Promise<number> {
+  const pdf = await page.pdf({
+    preferCSSPageSize: true,
+    ...(SHOTS && { path: `${SHOTS}/sitter.pdf` }),
+  });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)!.length;
+}
+
+test('where nobody comes the sheet is for whoever is called, and names what is not kept and when', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await limewaterTank(page);
+  await page.goto('/#sitter/30/0');
+  const sheet = page.getByRole('article', { name: 'The sitter’s sheet' });
+  await expect(sheet).toContainText('Nobody comes unless they are called', { timeout: 60_000 });
+  await expect(sheet).not.toContainText(/each time you come|at a visit|You come/);
+  await expect(sheet).not.toContainText(/[Tt]est alkalinity|[Mm]easure/);
+  await expect(sheet).toContainText(
+    /Keeper: not kept from \d+ \w+ \d{4} on: [^]+ (below|above) [\d.]+/,
+  );
+  await looksRight(page, 'sitter-called');
+  expect(await pagesPrinted(page)).toBe(1);
 });
 
 test('an address with no such days says what it expects', async ({ page }) => {

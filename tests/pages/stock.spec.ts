@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { axeFindsNothing, looks } from './axe';
-import { tankInTheLog } from './logged';
+import { enterTests, tankInTheLog } from './logged';
 
 const SHOTS = process.env.SHOTS;
 
@@ -38,4 +38,40 @@ test('a bottle that lasted eleven days instead of fourteen, held against the pla
     await trial.click();
     await expect(page.getByText('As the top-off’s reservoir truly gives').first()).toBeVisible();
   }
+});
+
+test('what is left, by when to order, and both after a reload', async ({ page }) => {
+  await tankInTheLog(page, 'a dosing pump with carbonate');
+  await enterTests(page, ['8.4', '8.3', '8.4']);
+  const orders = page.locator('details.orders');
+  await orders.locator('summary').click();
+  const soda = orders.getByLabel('Left, g: sodium carbonate (soda ash)');
+  await expect(soda).toBeVisible({ timeout: 30_000 });
+  await soda.fill('much');
+  await soda.press('Enter');
+  await expect(orders.getByRole('alert')).toBeVisible();
+  await soda.fill('2 kg');
+  await soda.press('Enter');
+  await expect(orders).toContainText(
+    /Order by \d+ \w+ \d{4}: it may run out between .+ and .+, on .+ as set/,
+  );
+  const tests = orders.getByLabel('Left: alkalinity tests in the kit');
+  await tests.fill('3');
+  await tests.press('Enter');
+  await expect(orders).toContainText('Order now');
+  for (const { width, colorScheme } of looks) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
+    await axeFindsNothing(page);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(wide).toBeLessThanOrEqual(width);
+    if (SHOTS) await orders.screenshot({ path: `${SHOTS}/orders-${width}-${colorScheme}.png` });
+  }
+  await orders.getByLabel('An order takes, days').fill('14');
+  await orders.getByLabel('An order takes, days').press('Enter');
+  await page.reload();
+  await orders.locator('summary').click();
+  await expect(soda).toHaveValue('2000', { timeout: 30_000 });
+  await expect(tests).toHaveValue('3');
+  await expect(orders.getByLabel('An order takes, days')).toHaveValue('14');
 });

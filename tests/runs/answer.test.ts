@@ -39,6 +39,7 @@ const pool: Everything = {
       ...newTank('tank-1', 'A pool at Tarn Hollow', openingPlans(scenarioOf({}))),
       log: {
         ...emptyLog,
+        supplies: [{ id: 'tests', left: 20, countedAt: '2026-03-06T10:30' }],
         readings: [8.4, 8.1, 8.2, 7.8, 7.7, 7.5].map((alkalinityDkh, i) => ({
           ...{ at: `2026-03-0${i + 1}T10:30`, alkalinityDkh },
         })),
@@ -96,6 +97,7 @@ describe('the answers to a log without a browser', () => {
       expect(text).toMatch(/^A pool at Tarn Hollow\n\nThe tank uses \d\.\d+ ± /);
       expect(text).toMatch(/\n\nLimewater first\. .*\n\nTwo-part pumps\. .*\n\nWater changes/s);
       expect(text).toMatch(/\n\n(It can be left alone for|Not for) 3 days.*\nWorst while nobody/s);
+      expect(text).toMatch(/\n\nalkalinity tests in the kit: Order (by|now)/);
       expect(text).not.toMatch(/NaN|undefined/);
     },
     patience,

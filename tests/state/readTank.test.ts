@@ -92,15 +92,18 @@ describe('a tank that was kept', () => {
   });
 
   it('with one bad setting or line of the log keeps all others, and names the bad one', () => {
+    const counted = { id: 'salt', left: 3000, countedAt: '2026-03-02T10:30' };
     const log = {
       ...{ ...tank.log, targetDkh: '8,2', scoopG: 4.5 },
       readings: [...readings, { at: '2026-03-03T10:30', alkalinityDkh: 810 }, 'x'],
+      supplies: [counted, { ...counted, id: 'gold' }],
     };
     const { tank: read, problems } = readTank({ ...tank, log });
-    expect(read!.log).toEqual({ ...tank.log, scoopG: 4.5 });
+    expect(read!.log).toEqual({ ...tank.log, scoopG: 4.5, supplies: [counted] });
     expect(problems).toEqual([
       expect.stringMatching(/^readings\[2\]\.alkalinityDkh .*got 810; expected a number from/),
       expect.stringMatching(/^readings\[3\] .*got "x"/),
+      expect.stringMatching(/^supplies\[1\]\.id .*got "gold"/),
       expect.stringMatching(/^targetDkh .*got "8,2"/),
     ]);
   });

@@ -18,6 +18,7 @@ import { planQuestion, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
 import { deliveredOf, type Delivery, type DeliveryQuestion } from '../studies/stock/delivered';
+import { PACE_DAYS, pacesOf, type SupplyPace } from '../studies/stock/paces';
 import { turn as turnOf } from '../studies/turn/turn';
 import type { Turn } from '../studies/turn/turned';
 import type { Job } from './question';
@@ -135,6 +136,12 @@ export async function delivered({ drawn, ...asks }: DeliveryAsked): Promise<Deli
   const { question: plan, options } = await asked(Math.max(8, drawn.days + 3), asks);
   const question = { now: plan.now, drawn, isRead: asks.known !== undefined };
   return { question, delivery: deliveredOf(question, options) };
+}
+
+/** How fast powders and salt go as the tank runs now. */
+export async function paces(asks: PlanAsked): Promise<SupplyPace[]> {
+  const { question, options } = await asked(PACE_DAYS + 2, asks);
+  return pacesOf(question, options);
 }
 
 /** When a level is reached as the tank runs now. */

@@ -41,6 +41,7 @@ export const questions = {
   away: async () => (await logs()).away,
   nobodyLooks: async () => (await logs()).nobodyLooks,
   delivered: async () => (await logs()).delivered,
+  paces: async () => (await logs()).paces,
   reaches: async () => (await logs()).reaches,
   correct: async () => (await logs()).correct,
 };

@@ -11,6 +11,7 @@ export { PLAN_DAYS } from './plan/holding';
 export { offers, type Offer } from './plan/offers';
 export { planQuestion, type Wanted } from './plan/planQuestion';
 export { threePlans, type Candidate, type PlanQuestion } from './plan/threePlans';
+export { pacesOf, type SupplyPace } from './stock/paces';
 export { deliveredOf, type Delivered, type Delivery } from './stock/delivered';
 export { reaches, type Reached } from './turn/reaches';
 export { turn, type TurnQuestion } from './turn/turn';

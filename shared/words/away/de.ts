@@ -2,12 +2,13 @@ import type { Words } from '../words';
 import type { en } from './en';
 
 const days = (count: number) => (count === 1 ? '1 Tag' : `${count} Tage`);
+const inDays = (count: number) => (count === 1 ? 'eines Tages' : `${count} Tagen`);
 const every = (count: number) => (count === 1 ? 'jeden Tag' : `alle ${count} Tage`);
 
 export const de: Words<typeof en> = {
   panel: {
     title: 'Verreist',
-    why: 'Niemand dosiert, testet, mischt oder wechselt Wasser von Hand; Pumpen, Nachfüllung und Licht laufen weiter wie heute. Behälter und Flaschen werden am Tag der Abreise gefüllt.',
+    why: 'Niemand dosiert, testet, mischt oder wechselt Wasser von Hand; Pumpen, Nachfüllung und Licht laufen weiter wie heute. Am Tag der Abreise bleiben Behälter und Flaschen so voll, wie es nötig sein kann, und nie voller, als auf einmal ohne Schaden hineinlaufen kann.',
     days: 'Verreist für, Tage',
     visits: 'Jemand kommt alle, Tage',
     nobody: '0: niemand kommt',
@@ -22,12 +23,20 @@ export const de: Words<typeof en> = {
       `${typed} erhalten; erwartet werden ganze Tage von ${min} bis ${max}.`,
     caption: 'Was bei der Abreise darin stehen muss',
     vessel: 'Gefäß',
-    has: 'Fasst, L',
-    leave: 'Zurücklassen mit, L',
+    has: 'Enthält jetzt, L',
     used: 'Verbrauch wie eingestellt, L',
-    fill: 'Für alle Tage, L',
-    lasts: 'Was es jetzt fasst, reicht',
+    needed: 'Höchstens nötig, L',
+    leave: 'Zurücklassen mit, L',
+    most: 'Nicht mehr als, L, und warum',
+    anyOfIt: 'was es enthält oder braucht, schadet auf einmal nicht',
+    mostHarm: (litres, ph, dkh) => `${litres}: mehr auf einmal ginge über pH ${ph} oder ${dkh} dKH`,
+    mostRim: (litres) => `${litres}: mehr auf einmal liefe über den Rand des Technikbeckens`,
+    mostOther: (litres, today) =>
+      `${litres} hiervon; von der heutigen Mischung ${today}, denn mehr auf einmal würde schaden`,
+    doesHarm: (most) => `so viel schadet auf einmal; ${most}`,
     reservoir: 'Nachfüllbehälter',
+    reservoirIs: 'der Behälter',
+    bottleIs: (name) => `die Flasche von „${name}“`,
     throughout: 'die ganze Zeit',
     lastsDays: (asSet, surely) => `${asSet} Tage, schlimmstenfalls ${surely}`,
     lastsBut: (surely) => `die ganze Zeit wie eingestellt, schlimmstenfalls ${surely} Tage`,
@@ -40,20 +49,28 @@ export const de: Words<typeof en> = {
   },
   name: (count) => `Verreist für ${days(count)}`,
   provision: {
-    asIs: 'Behälter und Flaschen bleiben, wie sie sind, voll',
-    fills: (litres) => `füllen Sie ${litres}`,
+    leave: (litres) => `lassen Sie ${litres} zurück`,
     reservoirSame: (litres, gramsPerL) =>
-      `${litres} L der heutigen Mischung (${gramsPerL} g/L) in den Behälter`,
+      `${litres} L der heutigen Mischung (${gramsPerL} g/L) im Behälter`,
     reservoirThinner: (litres, gramsPerL, now) =>
-      `${litres} L in den Behälter, gemischt mit ${gramsPerL} g/L statt ${now}, denn so viel der heutigen Mischung auf einmal würde schaden`,
-    reservoirPlain: (litres) => `${litres} L reines Süßwasser in den Behälter`,
-    reservoirNew: (litres) =>
-      `richten Sie eine Nachfüllung mit ${litres} L reinem Süßwasser im Behälter ein`,
-    bottle: (litres, name) => `${litres} L in die Flasche von „${name}“`,
-    toppedUp: (count) => `${every(count)} füllt, wer kommt, den Behälter mit reinem Süßwasser auf`,
-    mixed: (count) =>
-      `${every(count)} füllt, wer kommt, den Behälter mit der heutigen Mischung auf, die Sie in beschrifteten Kanistern bereitstellen (Schutzbrille und Handschuhe: sie verätzt die Augen)`,
+      `${litres} L im Behälter, gemischt mit ${gramsPerL} g/L statt ${now}, denn so viel der heutigen Mischung auf einmal würde schaden`,
+    reservoirPlain: (litres) => `${litres} L reines Süßwasser im Behälter`,
+    reservoirNew: (litres) => `eine neue Nachfüllung mit ${litres} L reinem Süßwasser im Behälter`,
+    noReservoir: 'keine Nachfüllung, wie jetzt',
+    empty: 'den Behälter leer',
+    bottle: (litres, name) => `${litres} L in der Flasche von „${name}“`,
+    visits: (count, what) => `${every(count)} füllt, wer kommt, wieder bis dahin auf: ${what}`,
+    withPlain: 'den Behälter mit reinem Süßwasser',
+    withMix:
+      'den Behälter mit der heutigen Mischung, die Sie in beschrifteten Kanistern bereitstellen (Schutzbrille und Handschuhe: sie verätzt die Augen)',
+    withStock: (name) =>
+      `die Flasche von „${name}“ aus einem Kanister mit diesem Namen (Schutzbrille und Handschuhe)`,
   },
+  harms: (vessels) =>
+    `Nichts, was reicht, ist harmlos: ${vessels} schadet, wenn alles auf einmal hineinläuft. Lassen Sie jeden Tag jemanden nachsehen, oder bleiben Sie kürzer fort.`,
+  harmsReservoir: (litres, most) => `${litres} L im Behälter (bis ${most} L schaden nicht)`,
+  harmsBottle: (litres, name, most) =>
+    `${litres} L in der Flasche von „${name}“ (bis ${most} L schaden nicht)`,
   kept: (count, what, from, to, low, high) =>
     `Es kann ${days(count)} allein bleiben: ${what}. Die Alkalinität geht von ${from} auf ${to} dKH (${low}–${high} bei jedem Verbrauch, der für möglich gehalten wird).`,
   keptBut: (leave, of) =>
@@ -69,19 +86,27 @@ export const de: Words<typeof en> = {
   onlyVisited: (count, what, day, often) =>
     `Nicht für ${days(count)}, wie gefragt: ${what}, zuerst an Tag ${day}. Es geht, wenn ${every(often)} jemand kommt.`,
   passes: (what, value) => `${what} (bis ${value})`,
+  empties: (vessel) => `${vessel} kann leer sein`,
   leavesRange: 'das simulierte Becken verlässt den Bereich seiner Chemie',
   wayOut: {
-    fewerDays: (count) => `Es geht für ${days(count)} oder mit jemandem, der bis dahin testet.`,
-    withVisits: (count, often) => `Es geht für ${days(count)}, wenn ${every(often)} jemand kommt.`,
+    fewerDays: (count) =>
+      `Es geht für ${days(count)} oder mit jemandem, der bis dahin testet und auffüllt.`,
+    withVisits: (count, often, why, day) =>
+      `Es geht für ${days(count)}, wenn ${every(often)} jemand kommt; dann ${why}, zuerst an Tag ${day}.`,
+    moreOften:
+      'Jemand, der testet und auffüllen oder dosieren kann, müsste öfter als einmal am Tag kommen.',
     firstOfAll: 'Bringen Sie das vor der Abreise in Ordnung.',
     best: (what) => `Am besten, solange es geht: ${what}.`,
   },
   handDoses:
     'Was Sie jetzt von Hand zugeben, fehlt, während Sie verreist sind: eine Pumpe müsste es bringen (die Pläne unten).',
-  rim: (litres) =>
-    `Höchstens ${litres} L dürfen im Behälter stehen: liefe alles auf einmal hinein, ginge mehr über den Rand des Technikbeckens auf den Boden.`,
-  tooFull: (litres) =>
-    `Höchstens ${litres} L der heutigen Mischung dürfen im Behälter stehen: liefe alles auf einmal hinein, ginge mehr über den pH, der schadet, oder über Ihre höchste Alkalinität.`,
+  rim: (litres, lasts) =>
+    `Höchstens ${litres} L dürfen im Behälter stehen; das reicht schlimmstenfalls ${lasts} Tage: liefe alles auf einmal hinein, ginge mehr über den Rand des Technikbeckens auf den Boden.`,
+  tooFull: (litres, lasts, ph, dkh) =>
+    `Höchstens ${litres} L der heutigen Mischung dürfen im Behälter stehen; das reicht schlimmstenfalls ${lasts} Tage: liefe alles auf einmal hinein, ginge mehr über pH ${ph} oder ${dkh} dKH.`,
+  bottleTooFull: (name, litres, lasts, ph, dkh) =>
+    `In der Flasche von „${name}“ dürfen höchstens ${litres} L stehen; das reicht schlimmstenfalls ${lasts} Tage: klemmt ihre Pumpe, ginge mehr auf einmal über pH ${ph}, ${dkh} dKH oder den Rand des Technikbeckens.`,
+  fromNow: (level) => `Gerechnet ab den ${level} dKH von jetzt, zur schlimmsten Stunde des Tages.`,
   named: (pump) => `„${pump}“`,
   lasts: (vessel, how) => `Was es jetzt fasst, reicht: ${vessel} ${how}.`,
   margin: (evaporation, pumps) =>
@@ -90,10 +115,10 @@ export const de: Words<typeof en> = {
     `Niemand hat den Verbrauch gemessen: ${use} ± ${by} dKH am Tag ist der des Plans. Zwei Tests im Abstand von einigen Tagen würden ihn zeigen.`,
   assumedLevel: (level) =>
     `Es ist noch keine Alkalinität gemessen: Sie beginnt hier bei den ${level} dKH des Plans. Testen Sie vor der Abreise.`,
-  odds: (leave, of) =>
+  odds: (count, leave, of) =>
     leave === 0
-      ? `In keinem von ${of} Becken, die Ihres sein können, verlässt etwas Ihre Grenzen, das jetzt darin ist.`
-      : `In ${leave} von ${of} Becken, die Ihres sein können, verlässt etwas Ihre Grenzen, das jetzt darin ist`,
+      ? `In keinem von ${of} Becken, die Ihres sein können, verlässt binnen ${inDays(count)} etwas Ihre Grenzen, das jetzt darin ist.`
+      : `In ${leave} von ${of} Becken, die Ihres sein können, verlässt binnen ${inDays(count)} etwas Ihre Grenzen, das jetzt darin ist`,
   oddsOf: (what, leave) => `${what} in ${leave}`,
   oddsFrom:
     'Die Becken, die Ihres sein können, unterscheiden sich wie solche Becken gewöhnlich: in Verbrauch, Verdunstung, Pumpen, Stärke der Mischung, Volumen, Stand, Gasaustausch und Raumluft.',
@@ -112,43 +137,120 @@ export const de: Words<typeof en> = {
     of: (tank) => `Wer nach ${tank} sieht`,
     dates: (from, to) => `Verreist ab ${from}, zurück am ${to}.`,
     visits: (count) => `Sie kommen ${every(count)}.`,
+    nobody: 'Es kommt nur, wer gerufen wird: dann ist dieser Zettel dafür.',
     print: 'Zettel drucken',
     back: 'Zurück zum Messbuch',
     working: 'Das simulierte Becken wird allein gelassen, und was ausfallen kann, fällt aus …',
     people:
       'Menschen zuerst. Nasser Boden: Sicherung aus, von einer trockenen Stelle, vor allem anderen. Trockene Hände an jedem Stecker. Nichts hier ist eine Verletzung wert.',
     look: 'Hinsehen, bei jedem Besuch',
+    lookCalled: 'Hinsehen, wenn Sie gerufen werden',
     looks: {
       fish: 'Atmen die Fische ruhig, und sind die Korallen offen wie auf dem Bild, das bereitliegt? Was Sie an den Tieren sehen, geht allem anderen auf diesem Zettel vor.',
-      flow: 'Bewegt sich das Wasser an der Oberfläche, und laufen Rückförderpumpe und Abschäumer?',
-      temperature: (low, high) =>
-        `Zeigt das Thermometer ${low} bis ${high} °C? Wenn nicht, siehe „Heizer“ unten.`,
-      level: 'Steht das Wasser im Technikbecken an der Marke, und ist der Boden trocken?',
-      reservoir: 'Ist Wasser im Nachfüllbehälter?',
-      bottles: 'Ist in jeder Flasche noch etwas? Nur hinsehen.',
+      flow: 'Bewegt sich das Wasser an der Oberfläche, und laufen die Pumpen?',
+      temperature: (low, high) => `Zeigt das Thermometer ${low} bis ${high} °C?`,
+      level:
+        'Steht das Wasser im Technikbecken (dem Becken unter dem Aquarium) an der Marke, und ist der Boden trocken?',
+      reservoir: (litres) =>
+        `Ist der Nachfüllbehälter (der Kanister, der ersetzt, was verdunstet) gefallen, aber um höchstens ${litres} L am Tag?`,
+      bottles: 'Ist jede Flasche an einer Pumpe ein wenig gefallen, und ist noch etwas darin?',
       feed: 'Nur die bereitliegenden Portionen füttern, eine am Tag; im Zweifel keine.',
     },
     topUp: 'Nachfüllen',
+    stands: 'Was dort steht',
     topUps: {
-      nothing: 'Nichts: was dort steht, reicht bis zur Rückkehr.',
-      lasts: (count) =>
-        `Was dort steht, kann nach ${count} Tagen verbraucht sein. Rufen Sie vorher an.`,
+      nothing: 'Nichts zu tun: was dort steht, reicht bis zur Rückkehr.',
+      bottleLasts: (name, count) =>
+        `Die Flasche von „${name}“ kann nach ${count} Tagen leer sein. Rufen Sie vorher an.`,
+      bottle: (name, mark, litres) =>
+        `Die Flasche von „${name}“ bis zur Marke (${mark} L) aus dem Kanister mit demselben Namen auffüllen, langsam, höchstens ${litres} L bei einem Besuch. Schutzbrille und Handschuhe: es reizt Augen und Haut. Nimmt sie mehr auf, anrufen.`,
+      lasts: (count) => `Der Behälter kann nach ${count} Tagen leer sein. Rufen Sie vorher an.`,
       byHand: (litres) =>
         `Ist der Behälter leer: das Technikbecken bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), langsam, höchstens ${litres} L am Tag, und anrufen.`,
-      plain: (litres) =>
-        `Den Nachfüllbehälter bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), nichts hinein, höchstens ${litres} L bei einem Besuch. Nimmt er mehr auf, anrufen: etwas ist undicht oder hängt.`,
-      mix: (litres) =>
-        `Den Nachfüllbehälter bis zur Marke aus dem Kanister „Mischung“ auffüllen, langsam und ohne Rühren, höchstens ${litres} L bei einem Besuch. Schutzbrille und Handschuhe: sie verätzt Augen und Haut. Im Auge: 15–20 Minuten mit fließendem Wasser spülen, Lider offen, dann zum Arzt. Nimmt er mehr auf, anrufen.`,
+      plain: (mark, litres) =>
+        `Den Nachfüllbehälter bis zur Marke (${mark} L) mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), nichts hinein, höchstens ${litres} L bei einem Besuch. Nimmt er mehr auf, anrufen: etwas ist undicht oder hängt.`,
+      mix: (mark, litres) =>
+        `Den Nachfüllbehälter bis zur Marke (${mark} L) aus dem Kanister „Mischung“ auffüllen, langsam und ohne Rühren, höchstens ${litres} L bei einem Besuch. Schutzbrille und Handschuhe: sie verätzt Augen und Haut. Im Auge: 15–20 Minuten mit fließendem Wasser spülen, Lider offen, dann zum Arzt. Nimmt er mehr auf, anrufen.`,
     },
     never: 'Niemals',
     nevers:
       'Niemals Pulver mischen oder hineingeben. Niemals Salzwasser oder Leitungswasser hineingießen. Niemals den Behälter aufrühren. Niemals auf einmal nachholen, was gefehlt hat. Niemals eine Pumpe höher oder niedriger stellen. Niemals ins Wasser greifen, wenn eine Lampe oder ein Kabel darüber ist. Keine Säure.',
-    failures: 'Wenn etwas ausgefallen ist: der erste Handgriff, dann anrufen',
+    failures: 'Was Sie sehen, und der eine Handgriff',
+    pace: (name, ml) => `„${name}“: ${ml} mL`,
+    sights: {
+      floor: {
+        sees: () => 'Wasser auf dem Boden oder nahe einer Steckdose',
+        act: () => 'Nichts Nasses anfassen. Sicherung aus, von einer trockenen Stelle.',
+      },
+      gas: {
+        sees: () => 'Die Gasflasche zischt, oder Ihnen wird schwindlig oder die Luft knapp',
+        act: () => 'Den Raum verlassen, die Tür weit öffnen, nicht zum Nachsehen zurückgehen.',
+      },
+      dark: {
+        sees: () => 'Lampen und Pumpen sind aus: Stromausfall',
+        act: () =>
+          'Luft ins Wasser: die Batteriepumpe, oder Wasser schöpfen und zurückgießen. Jede Pumpe, die aus einem Kanister oder einer Flasche etwas hineinbringt, mit trockenen Händen ausstecken. Nicht füttern.',
+      },
+      still: {
+        sees: () =>
+          'Die Oberfläche steht still, obwohl die Lampen brennen, oder Fische schnappen oben nach Luft',
+        act: () =>
+          'Die Batteriepumpe ins Wasser. Mit trockenen Händen nachsehen, ob ein Stecker heraus ist.',
+      },
+      hot: {
+        sees: (high) => `Das Thermometer steht über ${high} °C`,
+        act: () =>
+          'Den Heizer mit trockenen Händen ausstecken. Deckel ab. Kein Eis, kein kaltes Wasser.',
+      },
+      cold: {
+        sees: (low) => `Das Thermometer steht unter ${low} °C`,
+        act: () =>
+          'Mit trockenen Händen nachsehen, ob der Stecker des Heizers heraus ist. Eine Decke um das Becken. Kein heißes Wasser.',
+      },
+      fallsFast: {
+        sees: (litres) =>
+          `Der Nachfüllbehälter fiel um mehr als ${litres} L an einem Tag, oder das Technikbecken steht über der Marke`,
+        act: () =>
+          'Seine Pumpe mit trockenen Händen ausstecken und das Ende des Schlauchs aus dem Wasser heben. Nichts nachfüllen.',
+      },
+      standsStill: {
+        sees: () =>
+          'Der Nachfüllbehälter ist seit gestern nicht gefallen, und das Technikbecken steht unter der Marke',
+        act: (litres) =>
+          `Süßwasser aus dem Kanister „Süßwasser“ ins Technikbecken bis zur Marke, langsam, höchstens ${litres} L am Tag.`,
+      },
+      bottleEmpty: {
+        sees: (paces) =>
+          `Eine Flasche fiel an einem Tag um mehr, als sie soll (höchstens ${paces})`,
+        act: () => 'Die Pumpe daran mit trockenen Händen ausstecken. Nichts nachfüllen.',
+      },
+      bottleFull: {
+        sees: () => 'Eine Flasche ist seit zwei Tagen nicht gefallen',
+        act: () => 'Nichts anfassen. Niemals hineingießen, was gefehlt hat.',
+      },
+      cloudy: {
+        sees: () => 'Das Wasser ist weiß oder trüb',
+        act: () =>
+          'Jede Pumpe, die aus einem Kanister oder einer Flasche etwas hineinbringt, mit trockenen Händen ausstecken. Nichts aufrühren.',
+      },
+    },
+    calls: {
+      nowHarm: (span) => `Dann sofort anrufen: Schaden kann ${span} nach dem Beginn kommen.`,
+      todayHarm: (span) =>
+        `Dann am selben Tag anrufen: Schaden kann ${span} nach dem Beginn kommen.`,
+      now: 'Dann sofort anrufen.',
+      today: 'Dann am selben Tag anrufen.',
+      tell: 'Dann Bescheid geben; das hat Zeit bis zum Abend.',
+    },
+    unseen:
+      'Vieles, was schiefgehen kann, sieht man nicht, und es braucht einen Test. Wenn also offene Korallen einen Tag lang geschlossen oder schleimig aussehen oder ein Fisch liegt oder schnappt: sonst nichts anfassen und anrufen.',
     keeper: 'Anrufen, wem das Becken gehört:',
     others: 'Tierarzt · Giftnotruf · Elektriker:',
     places: 'Sicherung, Batteriepumpe und Süßwasser sind:',
-    note: 'Die Zeiten sind von einem simulierten Becken, so wie es zurückgelassen wurde, jeder Ausfall zur schlimmsten Stunde der ersten Nacht, ohne dass jemand etwas tut, vom schlimmsten bis zum besten, was dieses Becken sein kann; eine Schätzung. Gängige Praxis: mit den Sicherheitsdatenblättern und den örtlichen Regeln abgleichen.',
-    unkept:
-      'Für Sie vor der Abreise: das simulierte Becken hält seine Grenzen nicht so lange; siehe die Seite „Messbuch“.',
+    note: 'Die Zeiten sind von einem simulierten Becken, so wie es zurückgelassen wurde, jeder Ausfall zur schlimmsten Stunde der ersten Nacht, ohne dass jemand etwas tut; eine Schätzung. Gängige Praxis: mit den Sicherheitsdatenblättern und den örtlichen Regeln abgleichen.',
+    unkept: (day, why) =>
+      `Für Sie vor der Abreise: ab dem ${day} nicht gehalten: ${why}. Siehe die Seite „Messbuch“.`,
+    unkeptThen: (day, why) => `Dann, ab dem ${day}: ${why}.`,
+    unkeptCall: (day) => `Ab dem ${day} täglich anrufen, was immer Sie sehen.`,
   },
 };

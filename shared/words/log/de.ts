@@ -34,6 +34,12 @@ export const de: Words<typeof en> = {
       'Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.',
   },
   checks: { title: 'Was geprüft ist', what: 'Was funktionieren soll', tested: 'Geprüft am' },
+  supplies: {
+    title: 'Was übrig ist',
+    what: 'Was verbraucht wird',
+    left: 'Übrig, g oder Tests',
+    counted: 'Gezählt am',
+  },
   settings: {
     fitFrom: 'Die Anpassung zählt ab',
     heldAt: 'Die Vorhersage steht seit',
@@ -44,5 +50,8 @@ export const de: Words<typeof en> = {
     scoopHelp: '0: alles abwiegen. Pulver sind verschieden: Wiegen Sie zehn Löffel von Ihrem.',
     pumpMlPerMin: 'Die Dosierpumpe gibt',
     pumpHelp: '0: die Pumpe in mL am Tag einstellen.',
+    awayDays: 'Verreist für',
+    shopDays: 'Eine Bestellung braucht',
+    visitDays: 'Jemand kommt alle',
   },
 };

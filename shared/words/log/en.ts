@@ -29,6 +29,12 @@ export const en = {
     measureAccuracy: 'Test the same water five times; two thirds of the results lie within one σ.',
   },
   checks: { title: 'What is tested', what: 'Thing that should work', tested: 'Tested on' },
+  supplies: {
+    title: 'What is left',
+    what: 'Thing that is used up',
+    left: 'Left, g or tests',
+    counted: 'Counted on',
+  },
   settings: {
     fitFrom: 'The fit counts from',
     heldAt: 'The forecast stands from',
@@ -39,5 +45,8 @@ export const en = {
     scoopHelp: '0: weigh everything. Powders differ: weigh ten scoops of yours.',
     pumpMlPerMin: 'The dosing pump gives',
     pumpHelp: '0: set the pump in mL a day.',
+    awayDays: 'Away for',
+    shopDays: 'An order takes',
+    visitDays: 'Somebody comes every',
   },
 };

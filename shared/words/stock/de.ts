@@ -56,4 +56,29 @@ export const de: Words<typeof en> = {
     `Es sei denn, Beckenwasser geht verloren (ein Leck, Salzkrusten, ein nasser Abschäumer): Dann fällt die Salinität um etwa ${ppt} ppt in der Woche. Messen Sie sie; Dampf lässt das Salz zurück.`,
   byHand:
     'Es sei denn, jemand hat von Hand nachgefüllt, oder der Sensor ruft später als er soll: Sehen Sie nach, ob das Wasser an der Marke steht.',
+  orders: {
+    title: 'Wann bestellen',
+    why: 'Was Sie von dem übrig haben, was das Becken verbraucht, und bis wann zu bestellen ist, damit es kommt, bevor es ausgehen kann. Geben Sie ein, was übrig ist („450 g“, „3 kg“); ab diesem Tag wird gezählt.',
+    salt: 'Salzmischung',
+    tests: 'Alkalinitätstests im Testkasten',
+    left: (what, unit) => (unit === '' ? `Übrig: ${what}` : `Übrig, ${unit}: ${what}`),
+    shop: 'Eine Bestellung braucht, Tage',
+    trying: 'Der Plan läuft zwei Wochen …',
+    nothing: 'Der heutige Plan verbraucht weder Pulver noch Salz.',
+    uses: (perDay, perMonth, least, most) =>
+      `${perDay} g am Tag, ${perMonth} g im Monat (${least}–${most} g am Tag)`,
+    usesTests: (perWeek, least, most) =>
+      `${perWeek} in der Woche nach dem Messbuch (${least}–${most})`,
+    notCounted: 'Noch nicht gezählt.',
+    by: (day, soonest, latest, asSet) =>
+      `Bestellen bis ${day}: es kann zwischen ${soonest} und ${latest} ausgehen, wie eingestellt am ${asSet}.`,
+    now: (soonest, latest, asSet) =>
+      `Jetzt bestellen: es kann zwischen ${soonest} und ${latest} ausgehen, wie eingestellt am ${asSet}.`,
+    outAlready: (since) =>
+      `Jetzt bestellen: es kann seit ${since} ausgegangen sein. Zählen Sie noch einmal.`,
+    never: 'gar nicht',
+    counted: (day) => `Gezählt am ${day}.`,
+    doubt:
+      'Die Spanne ist die von 20 % mehr oder weniger aus jeder Pumpe, 40 % der Verdunstung und 20 % des gewechselten Volumens (gängige Praxis, zwei Standardfehler), jedes Pulver dabei dem Verbrauch bis an die Enden seines Zweifels nachgestellt; Tests danach, wie oft das Messbuch sie hat, mindestens wöchentlich. Wachsende Korallen nehmen mehr: zählen Sie jeden Monat neu.',
+  },
 };

@@ -53,4 +53,29 @@ export const en = {
     `Unless tank water is lost (a leak, salt creep, a wet skimmer): then salinity falls by about ${ppt} ppt a week. Measure it; vapour leaves the salt behind.`,
   byHand:
     'Unless somebody topped up by hand, or the sensor calls later than it should: see that the level stands at its mark.',
+  orders: {
+    title: 'When to order',
+    why: 'What you have left of what the tank uses up, and by when to order so that it comes before it may run out. Type what is left (“450 g”, “3 kg”); it is counted from that day on.',
+    salt: 'salt mix',
+    tests: 'alkalinity tests in the kit',
+    left: (what: string, unit: string) =>
+      unit === '' ? `Left: ${what}` : `Left, ${unit}: ${what}`,
+    shop: 'An order takes, days',
+    trying: 'Running the plan for two weeks …',
+    nothing: 'Today’s plan uses up no powder and no salt.',
+    uses: (perDay: string, perMonth: string, least: string, most: string) =>
+      `${perDay} g a day, ${perMonth} g a month (${least}–${most} g a day)`,
+    usesTests: (perWeek: string, least: string, most: string) =>
+      `${perWeek} a week by the log (${least}–${most})`,
+    notCounted: 'Not counted yet.',
+    by: (day: string, soonest: string, latest: string, asSet: string) =>
+      `Order by ${day}: it may run out between ${soonest} and ${latest}, on ${asSet} as set.`,
+    now: (soonest: string, latest: string, asSet: string) =>
+      `Order now: it may run out between ${soonest} and ${latest}, on ${asSet} as set.`,
+    outAlready: (since: string) => `Order now: it may have run out since ${since}. Count again.`,
+    never: 'not at all',
+    counted: (day: string) => `Counted on ${day}.`,
+    doubt:
+      'The range is that of 20 % more or less from each pump, 40 % of evaporation and 20 % of the volume that is changed (common practice, two standard errors), with each powder turned to follow the use to the ends of its doubt; tests by how often the log has them, weekly at least. Corals that grow take more: count again each month.',
+  },
 };

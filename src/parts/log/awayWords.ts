@@ -25,18 +25,61 @@ export const hourText = (hour: number) => `${String(Math.floor(hour)).padStart(2
 /** "pH above 8.6" of every line that is told apart, each once. */
 const beyondTexts = (lines: readonly LineResult[]): string => lines.map(beyondText).join(', ');
 
-type Need = AwayTold['away']['needs'][number];
+type Vessel = AwayTold['away']['vessels'][number];
 
-/** Litres to be filled in of what may be used at most. */
-export const fillText = ({ needL }: Need): string =>
+const vesselName = ({ name }: Vessel): string =>
+  name === undefined ? say.panel.reservoir : say.named(name);
+
+/** Litres that may be used at most. */
+export const neededText = ({ needL }: Vessel): string =>
   needL === undefined ? say.panel.tooMuch : litres(needL);
 
-/** Litres that a vessel is left with. */
-export const leaveText = ({ pump }: Need, { scenario }: AwayTold['away']['provided']): string =>
-  litres(pump === undefined ? scenario.topOff.reservoirL : scenario.dosers[pump]!.stockL);
+/** The lines that all of it at once may not pass: "9", "11". */
+const harmTexts = ({ limits }: Scenario): [string, string] => [
+  figure(limits.phHarmNbs),
+  figure(limits.alkalinityHighDkh),
+];
+
+/** The most that may stand in a vessel, and why not more. */
+export function mostText(
+  { harmless, harms, leaveL, pump }: Vessel,
+  { kind, scenario }: AwayTold['away']['provided'],
+): string {
+  const { panel } = say;
+  if (!harmless) return panel.anyOfIt;
+  const most = litres(harmless.litres);
+  const isOther = pump === undefined && (kind === 'thinner' || kind === 'plain');
+  if (harmless.why === 'rim') return panel.mostRim(most);
+  if (isOther) return panel.mostOther(litres(leaveL), most);
+  const told = panel.mostHarm(most, ...harmTexts(scenario));
+  return harms ? panel.doesHarm(told) : told;
+}
+
+/** Days that so much of a vessel lasts at worst. */
+const daysOf = (most: number, { dailyMostL }: Vessel): string => downDays(most / dailyMostL);
+
+/** A vessel in which may not stand all that may be needed. */
+function tooFullText(vessel: Vessel, now: Scenario): string[] {
+  const { harmless, mostUsedL, dailyMostL, name } = vessel;
+  if (!harmless || dailyMostL === 0 || harmless.litres >= (mostUsedL ?? Infinity)) return [];
+  const [most, lasts] = [litres(harmless.litres), daysOf(harmless.litres, vessel)];
+  if (harmless.why === 'rim') return [say.rim(most, lasts)];
+  const lines = harmTexts(now);
+  return [
+    name === undefined
+      ? say.tooFull(most, lasts, ...lines)
+      : say.bottleTooFull(name, most, lasts, ...lines),
+  ];
+}
+
+/** What is left although all of it at once does harm. */
+const harmsText = ({ name, leaveL, harmless }: Vessel): string =>
+  name === undefined
+    ? say.harmsReservoir(litres(leaveL), litres(harmless!.litres))
+    : say.harmsBottle(litres(leaveL), name, litres(harmless!.litres));
 
 /** How long what a vessel holds now lasts. */
-export function lastsText({ lastsDays, surelyDays }: Need): string {
+function lastsText({ lastsDays, surelyDays }: Vessel): string {
   const { throughout, lastsDays: told, lastsBut } = say.panel;
   if (surelyDays === undefined) return throughout;
   const surely = downDays(surelyDays);
@@ -44,74 +87,96 @@ export function lastsText({ lastsDays, surelyDays }: Need): string {
 }
 
 /** A vessel that may stand empty before the keeper is back. */
-const runsOutText = (need: Need): string[] =>
-  need.surelyDays === undefined || need.hasL === 0
+const runsOutText = (vessel: Vessel): string[] =>
+  vessel.surelyDays === undefined || vessel.hasL === 0
     ? []
-    : [
-        say.lasts(
-          need.name === undefined ? say.panel.reservoir : say.named(need.name),
-          lastsText(need),
-        ),
-      ];
+    : [say.lasts(vesselName(vessel), lastsText(vessel))];
 
-/** What is to be left in reservoir and bottles. */
-function provisionText({ question, away }: AwayTold): string {
+/** What is to be left in the reservoir. */
+function reservoirText({ question, away }: AwayTold): string {
   const told = say.provision;
-  const { kind, scenario, refillEveryDays } = away.provided;
-  const { topOff, dosers } = scenario;
-  const before = question.now;
-  const bottles = dosers
-    .filter(({ stockL }, i) => stockL !== before.dosers[i]!.stockL)
-    .map(({ stockL, name }) => told.bottle(litres(stockL), name));
-  const reservoir = {
-    asIs: [],
-    toppedUp: [],
-    mixed: [],
-    larger:
-      topOff.reservoirL === before.topOff.reservoirL
-        ? []
-        : [told.reservoirSame(litres(topOff.reservoirL), figure(topOff.gramsPerL))],
-    thinner: [
-      told.reservoirThinner(
-        ...([litres(topOff.reservoirL), figure(topOff.gramsPerL)] as const),
-        figure(before.topOff.gramsPerL),
-      ),
-    ],
-    plain: [
-      (before.topOff.reservoirL > 0 ? told.reservoirPlain : told.reservoirNew)(
-        litres(topOff.reservoirL),
-      ),
-    ],
-  }[kind];
-  const fills = [...reservoir, ...bottles];
+  const { kind, scenario } = away.provided;
+  const { reservoirL, gramsPerL, additive } = scenario.topOff;
+  const before = question.now.topOff;
+  if (reservoirL === 0) return before.reservoirL === 0 ? told.noReservoir : told.empty;
+  if (kind === 'thinner') {
+    return told.reservoirThinner(litres(reservoirL), figure(gramsPerL), figure(before.gramsPerL));
+  }
+  if (before.reservoirL === 0) return told.reservoirNew(litres(reservoirL));
+  return additive === 'none' || gramsPerL === 0
+    ? told.reservoirPlain(litres(reservoirL))
+    : told.reservoirSame(litres(reservoirL), figure(gramsPerL));
+}
+
+/** What is to be left in reservoir and bottles, and what whoever comes fills up again. */
+function provisionText(asked: AwayTold): string {
+  const told = say.provision;
+  const { vessels, topUps, comesDays, provided } = asked.away;
+  const bottles = vessels.flatMap(({ name, leaveL }) =>
+    name === undefined ? [] : [told.bottle(litres(leaveL), name)],
+  );
+  const fillsUp = topUps.map((one) =>
+    one.pump !== undefined
+      ? told.withStock(provided.scenario.dosers[one.pump]!.name)
+      : one.with === 'mix'
+        ? told.withMix
+        : told.withPlain,
+  );
   return [
-    fills.length > 0 ? told.fills(fills.join(', ')) : told.asIs,
-    ...(kind === 'toppedUp' ? [told.toppedUp(refillEveryDays)] : []),
-    ...(kind === 'mixed' ? [told.mixed(refillEveryDays)] : []),
+    told.leave([reservoirText(asked), ...bottles].join(', ')),
+    ...(fillsUp.length > 0 ? [told.visits(comesDays, fillsUp.join(', '))] : []),
   ].join('; ');
 }
 
-/** Why the limits are not kept: what passes which first, how far, and on which day. */
-function breachText({ breach, insideDays }: AwayTold['away']['provided']): [string, string] {
-  if (!breach) return [say.leavesRange, String(insideDays + 1)];
+/** What ends a promise, on which day, and what passes which limit after that. */
+interface WhyNot {
+  readonly why: string;
+  readonly day: number;
+  readonly then?: WhyNot | undefined;
+}
+
+function passesWhat(breach: LineResult): WhyNot {
   const { quantity, worst, firstH } = breach;
   const value = figureText(lineValue(quantity, worst));
-  return [say.passes(beyondText(breach), value), String(dayOf(firstH!))];
+  return { why: say.passes(beyondText(breach), value), day: dayOf(firstH!) };
 }
 
-function wayOutText({ wayOut, asked, comesDays }: AwayTold['away']): string {
-  if (wayOut?.kind !== 'fewerDays') return say.wayOut.firstOfAll;
-  return asked ? say.wayOut.withVisits(wayOut.days, comesDays) : say.wayOut.fewerDays(wayOut.days);
+/** Why it does not last: what passes which limit or stands empty first, and how far. */
+export function whyNot(provided: AwayTold['away']['provided']): WhyNot {
+  const { breach, empties, insideDays, scenario } = provided;
+  const emptyH = (empties?.days ?? Infinity) * 24;
+  if (empties && emptyH <= (breach?.firstH ?? Infinity)) {
+    const { pump } = empties;
+    const vessel =
+      pump === undefined ? say.panel.reservoirIs : say.panel.bottleIs(scenario.dosers[pump]!.name);
+    return { why: say.empties(vessel), day: dayOf(emptyH), then: breach && passesWhat(breach) };
+  }
+  return breach ? passesWhat(breach) : { why: say.leavesRange, day: insideDays + 1 };
 }
 
-/** The answer in a sentence or two. */
-function headline(told: AwayTold): string {
+function wayOutText({ wayOut, asked, provided, comesDays }: AwayTold['away']): string {
+  if (wayOut?.kind !== 'fewerDays') return say.wayOut[wayOut?.kind ?? 'firstOfAll'];
+  if (!asked) return say.wayOut.fewerDays(wayOut.days);
+  const { why, day } = whyNot(provided);
+  return say.wayOut.withVisits(wayOut.days, comesDays, why, String(day));
+}
+
+/** What does harm all at once and is left all the same; empty where nothing does. */
+export function harmsSentence({ vessels }: AwayTold['away']): string {
+  const harms = vessels.filter((vessel) => vessel.harms).map(harmsText);
+  return harms.length > 0 ? say.harms(harms.join(', ')) : '';
+}
+
+/** The answer in a sentence or two; what does harm all at once first. */
+const headline = (told: AwayTold): string =>
+  [harmsSentence(told.away), answerText(told)].filter((text) => text !== '').join(' ');
+
+function answerText(told: AwayTold): string {
   const { question, away } = told;
   const { asked, provided, wayOut, days, comesDays } = away;
-  if (wayOut) {
-    return say.leaves(days, ...breachText(asked ?? provided), wayOutText(away));
-  }
-  if (asked) return say.onlyVisited(days, ...breachText(asked), comesDays);
+  const { why, day } = whyNot(asked ?? provided);
+  if (wayOut) return say.leaves(days, why, String(day), wayOutText(away));
+  if (asked) return say.onlyVisited(days, why, String(day), comesDays);
   return keptText(question, away, provisionText(told));
 }
 
@@ -127,9 +192,10 @@ function keptText(
   return say.kept(days, what, ...(levels as [string, string, string, string])) + but;
 }
 
-function fullestText({ fullest }: AwayTold['away']): string[] {
-  if (!fullest) return [];
-  return [(fullest.why === 'rim' ? say.rim : say.tooFull)(litres(fullest.litres))];
+/** Vessels in which may not stand all that may be needed, and from which level that is reckoned. */
+function fullestTexts({ question, away }: AwayTold): string[] {
+  const told = away.vessels.flatMap((vessel) => tooFullText(vessel, question.now));
+  return told.length > 0 ? [...told, say.fromNow(dkh(question.now.tank.alkalinityDkh))] : [];
 }
 
 function insideText({ away }: AwayTold): string[] {
@@ -141,7 +207,7 @@ function insideText({ away }: AwayTold): string[] {
 }
 
 function oddsText({ away }: AwayTold): string {
-  const { members, leaveShare, lines } = away.odds;
+  const { members, days, leaveShare, lines } = away.odds;
   const leave = Math.round(leaveShare * members);
   const { lines: watched, anyway } = away.provided;
   const passed = lines
@@ -151,7 +217,7 @@ function oddsText({ away }: AwayTold): string {
       const isLevel = line && !['phChange', 'alkalinityChange', 'omega'].includes(line.quantity);
       return isLevel ? [say.oddsOf(beyondText(line), Math.round(share * members))] : [];
     });
-  const odds = say.odds(leave, members);
+  const odds = say.odds(days, leave, members);
   return leave === 0 ? odds : `${odds}: ${passed.join(', ')}.`;
 }
 
@@ -186,9 +252,9 @@ export function awaySentences(
     beside: [
       ...(away.wayOut ? [say.wayOut.best(provisionText(asked))] : []),
       ...(away.asked && !away.wayOut ? [keptText(asked.question, away, provisionText(asked))] : []),
-      ...fullestText(away),
+      ...fullestTexts(asked),
       ...assumedText(asked, readings),
-      ...away.needs
+      ...away.vessels
         .filter(({ hasL, dailyL }) => hasL === 0 && dailyL > 0)
         .map(({ dailyL }) => say.noTopOff(litres(dailyL))),
       ...insideText(asked),
@@ -197,7 +263,7 @@ export function awaySentences(
       say.notInIt,
     ],
     more: [
-      ...away.needs.flatMap(runsOutText),
+      ...away.vessels.flatMap(runsOutText),
       say.margin(percent(evaporation), percent(delivery)),
       say.oddsFrom,
     ],
@@ -241,16 +307,25 @@ export function worstSentence({ failures }: NobodyLooks, plan: Scenario): string
   return say.worst(failureName(worst.fault, plan), hourText(worst.clockHour), failureText(worst));
 }
 
-/** What whoever comes fills in, and how much at most. */
-export function topUpText({ topUp, provided, needs }: AwayTold['away']): string {
+/** What whoever comes fills in, how much at most, and what may be used up before the keeper is back. */
+export function topUpTexts({ topUps, provided, vessels }: AwayTold['away']): string[] {
   const told = say.sheet.topUps;
-  if (topUp) return told[topUp.with](litres(topUp.mostL));
-  const [reservoir] = needs;
-  const { reservoirL } = provided.scenario.topOff;
-  const { dailyL, needL, surelyDays } = reservoir!;
-  const lasts = needL !== undefined && reservoirL >= needL;
-  return [
-    lasts || surelyDays === undefined ? told.nothing : told.lasts(downDays(surelyDays)),
-    ...(dailyL > 0 ? [told.byHand(litres(dailyL))] : []),
-  ].join(' ');
+  const fills = topUps.map(({ pump, with: what, mostL }) => {
+    const mark = litres(vessels.find((vessel) => vessel.pump === pump)!.leaveL);
+    return pump === undefined
+      ? told[what](mark, litres(mostL))
+      : told.bottle(provided.scenario.dosers[pump]!.name, mark, litres(mostL));
+  });
+  const isFilledUp = (vessel: Vessel) => topUps.some(({ pump }) => pump === vessel.pump);
+  const lasts = vessels.flatMap((vessel) => {
+    const { name, leaveL, mostUsedL, dailyMostL } = vessel;
+    if (isFilledUp(vessel) || dailyMostL === 0 || leaveL >= (mostUsedL ?? Infinity)) return [];
+    const days = daysOf(leaveL, vessel);
+    return [name === undefined ? told.lasts(days) : told.bottleLasts(name, days)];
+  });
+  const [reservoir] = vessels as [Vessel];
+  const byHand =
+    !isFilledUp(reservoir) && reservoir.dailyL > 0 ? [told.byHand(litres(reservoir.dailyL))] : [];
+  const stays = [...fills, ...lasts];
+  return [...(stays.length > 0 ? stays : [told.nothing]), ...byHand];
 }

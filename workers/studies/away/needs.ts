@@ -7,19 +7,26 @@ import { filled } from './filled';
 import { LeftTank, type LeftRun } from './leftTank';
 import { unattended } from './unattended';
 
-/** What one vessel holds, what the days without the keeper take of it, and how long it lasts. */
-export interface Need {
+/** What may be used of one vessel at most. */
+export interface Most {
   /** Which pump, counted from 0; undefined for the top-off's reservoir, which is always the first. */
   readonly pump: number | undefined;
   /** The pump's name. */
   readonly name: string | undefined;
+  /** What may be used at most, rounded up to what can be filled, L; undefined: more than can be set. */
+  readonly needL: number | undefined;
+  /** The same as it was run, L. */
+  readonly mostUsedL: number | undefined;
+  /** At most so much of it in a day, rounded up likewise, L, and as it was run. */
+  readonly dailyL: number;
+  readonly dailyMostL: number;
+}
+
+/** What one vessel holds, what the days without the keeper take of it, and how long it lasts. */
+export interface Need extends Most {
   readonly hasL: number;
   /** What is used if everything is as it was typed, L. */
   readonly usedL: number;
-  /** What may be used at most, rounded up to what can be filled, L; undefined: more than can be set. */
-  readonly needL: number | undefined;
-  /** At most so much of it in a day, L. */
-  readonly dailyL: number;
   /** Days until it is empty; undefined when it lasts. */
   readonly lastsDays: number | undefined;
   /** The same where it is used fastest. */
@@ -66,11 +73,53 @@ const PHASE_SHARE = 0.005;
 
 /** As fine as anybody fills. */
 function upTo(litres: number): number {
-  const step = litres >= 5 ? 0.5 : litres >= 1 ? 0.1 : 0.05;
-  return toDecimals(Math.ceil((litres * (1 + PHASE_SHARE)) / step) * step, 2);
+  const step = litres >= 5 ? 0.5 : litres >= 1 ? 0.1 : litres >= 0.2 ? 0.05 : 0.01;
+  return toDecimals(Math.ceil(litres / step) * step, 2);
 }
 
 const inDays = (hours: number | undefined) => (hours === undefined ? undefined : hours / 24);
+
+/** A tank whose vessels never run dry. */
+function ample(left: Scenario): Scenario {
+  const dosers = left.dosers.map((doser) => ({ ...doser, stockL: LARGEST_L.bottle }));
+  return { ...filled(left, LARGEST_L.reservoir), dosers };
+}
+
+/** What may be used of reservoir and bottles in so many days, by the engine, where it is used fastest. */
+export function mostOf(now: Scenario, days: number, options: SimulationOptions): Most[] {
+  const largest = ample(unattended(now, days));
+  const full = new LeftTank(largest, options);
+  const [most, mostDosed] = [thirstiest(largest), mostGiven(largest)].map((one) => full.run(one));
+  // A tank that leaves the range of its chemistry tells nothing of the days after.
+  const needed = ({ run }: LeftRun, share: number, largestL: number, dryH: number | undefined) => {
+    const mostL = share * largestL * (1 + PHASE_SHARE);
+    const isTold = dryH === undefined && !run.stopped;
+    return {
+      mostUsedL: isTold ? mostL : undefined,
+      needL: isTold ? upTo(mostL) : undefined,
+      dailyL: upTo(mostL / days),
+      dailyMostL: mostL / days,
+    };
+  };
+  const { reservoirUsed, reservoirDryH } = most!;
+  const { bottlesUsed, bottlesDryH } = mostDosed!;
+  return [
+    {
+      ...{ pump: undefined, name: undefined },
+      ...needed(most!, reservoirUsed, LARGEST_L.reservoir, reservoirDryH),
+    },
+    ...now.dosers.flatMap(({ name, mlPerDay }, i): Most[] =>
+      mlPerDay > 0
+        ? [
+            {
+              ...{ pump: i, name },
+              ...needed(mostDosed!, bottlesUsed[i]!, LARGEST_L.bottle, bottlesDryH[i]),
+            },
+          ]
+        : [],
+    ),
+  ];
+}
 
 /**
  * Reservoir and bottles of a plan over so many days, by the engine, as they are used as set and at most.
@@ -78,45 +127,29 @@ const inDays = (hours: number | undefined) => (hours === undefined ? undefined :
  */
 export function needsOf(now: Scenario, days: number, options: SimulationOptions): Need[] {
   const left = unattended(now, days);
-  const { topOff, dosers } = left;
   const asSet = new LeftTank(left, options);
-  const ample = filled(left, LARGEST_L.reservoir);
-  const largest: Scenario = {
-    ...ample,
-    dosers: dosers.map((doser) => ({ ...doser, stockL: LARGEST_L.bottle })),
-  };
-  const full = new LeftTank(largest, options);
   const [set, thirsty, given] = [left, thirstiest(left), mostGiven(left)].map((one) =>
     asSet.run(one),
   );
-  const [used, most, mostDosed] = [largest, thirstiest(largest), mostGiven(largest)].map((one) =>
-    full.run(one),
-  );
-  const perDay = (share: number, largestL: number) => upTo((share * largestL) / days);
-  // A tank that leaves the range of its chemistry tells nothing of the days after.
-  const needed = ({ run }: LeftRun, share: number, largestL: number, dryH: number | undefined) =>
-    dryH === undefined && !run.stopped ? upTo(share * largestL) : undefined;
-  const needL = needed(most!, most!.reservoirUsed, LARGEST_L.reservoir, most!.reservoirDryH);
-  // Nothing stands in a reservoir that is not there.
-  const dry = topOff.reservoirL === 0 && needL !== 0 ? 0 : undefined;
-  const reservoir: Need = {
-    ...{ pump: undefined, name: undefined, hasL: topOff.reservoirL, needL },
-    usedL: used!.reservoirUsed * LARGEST_L.reservoir,
-    dailyL: perDay(most!.reservoirUsed, LARGEST_L.reservoir),
-    lastsDays: dry ?? inDays(set!.reservoirDryH),
-    surelyDays: dry ?? inDays(thirsty!.reservoirDryH),
-  };
-  const bottles = dosers.map(({ name, stockL }, i): Need => ({
-    ...{ pump: i, name, hasL: stockL, usedL: used!.bottlesUsed[i]! * LARGEST_L.bottle },
-    needL: needed(
-      mostDosed!,
-      mostDosed!.bottlesUsed[i]!,
-      LARGEST_L.bottle,
-      mostDosed!.bottlesDryH[i],
-    ),
-    dailyL: perDay(mostDosed!.bottlesUsed[i]!, LARGEST_L.bottle),
-    lastsDays: inDays(set!.bottlesDryH[i]),
-    surelyDays: inDays(given!.bottlesDryH[i]),
-  }));
-  return [reservoir, ...bottles.filter((_, i) => dosers[i]!.mlPerDay > 0)];
+  const largest = ample(left);
+  const used = new LeftTank(largest, options).run(largest);
+  return mostOf(now, days, options).map((most): Need => {
+    const { pump, needL } = most;
+    if (pump !== undefined) {
+      return {
+        ...{ ...most, hasL: left.dosers[pump]!.stockL },
+        usedL: used.bottlesUsed[pump]! * LARGEST_L.bottle,
+        lastsDays: inDays(set!.bottlesDryH[pump]),
+        surelyDays: inDays(given!.bottlesDryH[pump]),
+      };
+    }
+    const { reservoirL } = left.topOff;
+    // Nothing stands in a reservoir that is not there.
+    const dry = reservoirL === 0 && needL !== 0 ? 0 : undefined;
+    return {
+      ...{ ...most, hasL: reservoirL, usedL: used.reservoirUsed * LARGEST_L.reservoir },
+      lastsDays: dry ?? inDays(set!.reservoirDryH),
+      surelyDays: dry ?? inDays(thirsty!.reservoirDryH),
+    };
+  });
 }

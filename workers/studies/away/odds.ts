@@ -26,6 +26,8 @@ export interface Unsure {
 /** What may be while nobody looks, in tanks that this may be. */
 export interface AwayOdds {
   readonly members: number;
+  /** For so many days: as many as are promised, and one at least. */
+  readonly days: number;
   /** Share of them in which a level passes a line that is kept with the keeper at home. */
   readonly leaveShare: number;
   readonly lines: readonly LineSummary[];
@@ -103,5 +105,5 @@ export function oddsOf(
   const leave = results.filter((member) =>
     member.lines.some(({ id, afterH }) => afterH !== undefined && levels.includes(id)),
   );
-  return { members, leaveShare: leave.length / members, lines, dkh, dryShare };
+  return { members, days: left.days, leaveShare: leave.length / members, lines, dkh, dryShare };
 }

@@ -1,3 +1,4 @@
+import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import type { LineResult } from '../../../shared/verdict/lineResult';
@@ -5,37 +6,41 @@ import { run, stateAfter } from '../../engine/run';
 import { stillInside, type Today } from '../plan/breaches';
 import { usesWithin, withUse } from '../plan/useEnds';
 import type { SimulationOptions } from '../../engine/simulation';
+import { emptiesFirst, type Empties, type Vessel } from './empties';
 import { LeftTank, type LeftRun } from './leftTank';
 import { unattended } from './unattended';
 
-/** How reservoir and bottles are left. */
+/** How the reservoir is left. */
 export type ProvisionKind =
-  /** As they are: all of it lasts. */
-  | 'asIs'
-  /** The reservoir as it is; whoever comes fills it up with plain water. */
+  /** With what is in it now. */
+  | 'filled'
+  /** The same; whoever comes fills it up with plain water. */
   | 'toppedUp'
-  /** The reservoir as it is; whoever comes fills it up with the same mix, made beforehand. */
+  /** The same; whoever comes fills it up with the same mix, made beforehand. */
   | 'mixed'
-  /** More in the reservoir, or in bottles, of what is in them now. */
-  | 'larger'
-  /** More in the reservoir, of a weaker mix, so that even all of it at once does no harm. */
+  /** With a weaker mix, so that even all of it at once does no harm. */
   | 'thinner'
-  /** The reservoir with plain water. */
+  /** With plain water. */
   | 'plain';
 
 export interface Provision {
   readonly kind: ProvisionKind;
-  /** The plan that runs until the keeper is back. */
+  /** The plan that runs until the keeper is back, with the litres that are left. */
   readonly scenario: Scenario;
+  /** Whoever comes fills up the reservoir every so many days; 0: it lasts. */
   readonly refillEveryDays: number;
+  /** Pumps, counted from 0, whose bottles whoever comes fills up. */
+  readonly refilledPumps: readonly number[];
 }
 
 /** A provision replayed at the use and at either end of its doubt. */
 export interface Provided extends Provision {
-  /** Whole days in which nothing goes outside that is inside now, or farther outside than it is. */
+  /** Whole days in which nothing goes outside that is inside now, or farther outside than it is, and nothing stands empty. */
   readonly insideDays: number;
   /** What goes outside first, and when; undefined when nothing does. */
   readonly breach: LineResult | undefined;
+  /** What may stand empty first before the keeper is back; undefined where everything lasts. */
+  readonly empties: Empties | undefined;
   /** Where alkalinity ends, dKH: at the use, and over all uses that are possible. */
   readonly endsDkh: { readonly asSet: number; readonly low: number; readonly high: number };
   /** How every watched line fared at the use itself. */
@@ -71,37 +76,60 @@ function excusedBy(line: LineResult, { tank }: Scenario): LineResult[] {
   return isOut ? [{ ...line, worst }] : [];
 }
 
-/** The tank left alone with a provision. */
-export const leftWith = ({ kind, scenario, refillEveryDays }: Provision, days: number): Scenario =>
-  unattended(scenario, days, refillEveryDays, kind === 'mixed' ? 'mix' : 'plain');
+const LARGEST_BOTTLE_L = quantityAt(['dosers', 0, 'stockL']).quantity.max;
+
+/** The tank left alone with a provision: a bottle that is filled up in time is never empty. */
+export function leftWith(
+  { kind, scenario, refillEveryDays, refilledPumps }: Provision,
+  days: number,
+): Scenario {
+  const dosers = scenario.dosers.map((one, i) =>
+    refilledPumps.includes(i) ? { ...one, stockL: LARGEST_BOTTLE_L } : one,
+  );
+  const plan = { ...scenario, dosers };
+  return unattended(plan, days, refillEveryDays, kind === 'mixed' ? 'mix' : 'plain');
+}
 
 const endOf = ({ run: own }: LeftRun): number => readColumn(own.trace, 'alkalinity_dkh').at(-1)!;
 
-/** What becomes of a provision; `days` as long as the keeper is away. */
+/** What a provision is held against. */
+interface Absence {
+  /** As long as the keeper is away. */
+  readonly days: number;
+  readonly vessels: readonly Vessel[];
+  readonly home: AtHome;
+  /** What lasts no longer than this is of no interest. */
+  readonly atLeastDays?: number | undefined;
+}
+
+/** What becomes of a provision; undefined where it is found to last no longer than another. */
 export function provided(
-  { kind, scenario, refillEveryDays }: Provision,
-  days: number,
-  home: AtHome,
+  provision: Provision,
+  { days, vessels, home, atLeastDays = -1 }: Absence,
   options: SimulationOptions,
-): Provided {
-  const left = leftWith({ kind, scenario, refillEveryDays }, days);
+): Provided | undefined {
+  const left = leftWith(provision, days);
   const tank = new LeftTank(left, options);
-  const runs = home.map(({ use, lines }) => ({ lines, left: tank.run(withUse(left, use)) }));
-  const breaches = runs
-    .flatMap(({ lines, left: { run: own } }) =>
-      own.lines.filter((line) => !stillInside(line, lines)),
-    )
-    .toSorted((a, b) => a.firstH! - b.firstH!);
-  const stops = runs.map(({ left: { run: own } }) => own.stopped?.timeH ?? Infinity);
-  const [breach] = breaches;
-  const insideH = Math.min(days * 24, breach?.firstH ?? Infinity, ...stops);
-  const { lines } = runs[0]!.left.run;
-  const ends = runs.map((one) => endOf(one.left));
+  const empties = emptiesFirst(provision, vessels);
+  const runs: LeftRun[] = [];
+  const breaches: LineResult[] = [];
+  let insideDays = Math.floor(Math.min(days, empties?.days ?? Infinity));
+  for (const { use, lines } of home) {
+    if (insideDays <= atLeastDays) return undefined;
+    const found = tank.run(withUse(left, use));
+    const own = found.run.lines.filter((line) => !stillInside(line, lines));
+    const endsH = [found.run.stopped?.timeH, ...own.map(({ firstH }) => firstH)];
+    insideDays = Math.min(insideDays, ...endsH.map((h) => Math.floor((h ?? Infinity) / 24)));
+    runs.push(found);
+    breaches.push(...own);
+  }
+  if (insideDays <= atLeastDays) return undefined;
+  const [breach] = breaches.toSorted((a, b) => a.firstH! - b.firstH!);
+  const { lines } = runs[0]!.run;
+  const ends = runs.map(endOf);
   return {
-    ...{ kind, scenario, refillEveryDays, breach },
-    insideDays: Math.floor(insideH / 24),
+    ...{ ...provision, breach, empties, insideDays, lines },
     endsDkh: { asSet: ends[0]!, low: Math.min(...ends), high: Math.max(...ends) },
-    lines,
-    anyway: lines.filter((line) => line.firstH !== undefined && stillInside(line, runs[0]!.lines)),
+    anyway: lines.filter((line) => line.firstH !== undefined && stillInside(line, home[0]!.lines)),
   };
 }

@@ -4,6 +4,7 @@ import { newFault } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { watchedLines, type Line } from '../../../shared/verdict/lines';
 import { usualSpreads, type Spreads } from '../../../shared/verdict/spreads';
+import { settle } from '../../engine/settle';
 import { TrialRun } from '../../engine/trialRun';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { drawsOf, memberOf } from './member';
@@ -18,8 +19,29 @@ export const levers = {
 
 export type Lever = keyof typeof levers;
 
+type Fault = Scenario['faults'][number];
+
 /** A dump is followed for so long at most, h. */
 const LONGEST_H = 120;
+
+/** The tank at an hour of the day for as long as something goes in, with nothing else that moves it. */
+function dumped(scenario: Scenario, clockHour: number, hours: number, stuck: Fault): Scenario {
+  return {
+    ...scenario,
+    days: Math.ceil(hours) / 24,
+    start: { ...scenario.start, clockHour },
+    // A dump is over before a season has moved anything.
+    evaporation: { ...scenario.evaporation, factor: '1' },
+    room: { ...scenario.room, co2Factor: '1' },
+    topOff: { ...scenario.topOff, refillEveryDays: 0 },
+    // Chalk that falls out would flatter the dump, and is no more than an illustration.
+    precipitation: { ...scenario.precipitation, mode: 'off' },
+    waterChanges: { ...scenario.waterChanges, percent: 0 },
+    additions: [],
+    responses: [],
+    faults: [{ ...stuck, day: 1, hour: clockHour, hours: hours + 1 }],
+  };
+}
 
 /** The whole reservoir goes in from an hour of the day on, whatever else would stop it. */
 export function dumpAt(scenario: Scenario, clockHour: number, lever?: Lever): Scenario {
@@ -28,24 +50,17 @@ export function dumpAt(scenario: Scenario, clockHour: number, lever?: Lever): Sc
   const dutyShare = limited ? Math.min(1, topOff.runLimitMinPerH / 60) : 1;
   const hours = Math.min(LONGEST_H, topOff.reservoirL / (topOff.pumpLPerH * dutyShare) + 0.1);
   const stuck = newFault('topOffOn', {
-    ...{ day: 1, hour: clockHour, hours: hours + 1 },
     ...{ secondSwitch: 'fails', runLimit: limited ? 'works' : 'fails' },
   });
-  return {
-    ...scenario,
-    days: Math.ceil(hours) / 24,
-    start: { ...scenario.start, clockHour },
-    // A dump is over before a season has moved anything.
-    evaporation: { ...scenario.evaporation, factor: '1' },
-    room: { ...scenario.room, co2Factor: '1' },
-    topOff: { ...topOff, refillEveryDays: 0, lossPercentPerDay: 0, runLimitMinPerDay: 0 },
-    // Chalk that falls out would flatter the dump, and is no more than an illustration.
-    precipitation: { ...scenario.precipitation, mode: 'off' },
-    waterChanges: { ...scenario.waterChanges, percent: 0 },
-    additions: [],
-    responses: [],
-    faults: [stuck],
-  };
+  const plan = { ...scenario, topOff: { ...topOff, lossPercentPerDay: 0, runLimitMinPerDay: 0 } };
+  return dumped(plan, clockHour, hours, stuck);
+}
+
+/** The whole bottle of a dosing pump, counted from 0, goes in from an hour of the day on. */
+export function bottleDumpAt(scenario: Scenario, clockHour: number, pump: number): Scenario {
+  const { stockL, schedule } = scenario.dosers[pump]!;
+  const hours = Math.min(LONGEST_H, (stockL * 1000) / (schedule.pumpMlPerMin * 60) + 0.1);
+  return dumped(scenario, clockHour, hours, newFault('doserOn', { pump: pump + 1 }));
 }
 
 /** How far beyond its line the worst is, in shares of the line; negative inside. */
@@ -66,10 +81,17 @@ export function excess(
   return Math.max(...lines.map((line, i) => excessOf(line, trial.worst[i]!.value)));
 }
 
-/** The hour of the day at which a dump is worst: every three hours are tried. */
-export function worstHour(scenario: Scenario, chosen: readonly string[]): number {
+/** The hour of the day at which a dump is worst, of the reservoir or of a bottle: every three hours are tried. */
+export function worstHour(
+  scenario: Scenario,
+  chosen: readonly string[],
+  dump: (scenario: Scenario, hour: number) => Scenario = dumpAt,
+): number {
   const hours = [0, 3, 6, 9, 12, 15, 18, 21];
-  const found = hours.map((hour) => excess(dumpAt(scenario, hour), chosen));
+  const near = settle(dump(scenario, hours[0]!), usualOptions);
+  const found = hours.map((hour) =>
+    excess(dump(scenario, hour), chosen, { ...usualOptions, near }),
+  );
   return hours[found.indexOf(Math.max(...found))]!;
 }
 

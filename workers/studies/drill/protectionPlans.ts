@@ -101,7 +101,7 @@ export const protectionPlans: Readonly<Record<ProtectionId, ProtectionPlan>> = {
   },
   halfBottle: {
     against: ['doserOn', 'doserRate'],
-    change: dosersWith((doser) => ({ ...doser, stockL: Math.max(0.05, doser.stockL / 2) })),
+    change: dosersWith((doser) => ({ ...doser, stockL: doser.stockL / 2 })),
   },
   // As much a day from a weaker bottle: what sticks runs at the pump's own pace.
   weakerStock: {
