@@ -41,6 +41,7 @@ export { de as quantities } from './quantities/de';
 export { de as ready } from './ready/de';
 export { de as reminders } from './reminders/de';
 export { de as rests } from './rests/de';
+export { de as saving } from './saving/de';
 export { de as settings } from './settings/de';
 export { de as shelf } from './shelf/de';
 export { de as site } from './site/de';

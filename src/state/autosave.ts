@@ -1,11 +1,10 @@
-import { say as words } from '../../shared/words/shelf';
+import { say } from '../../shared/words/saving';
 import { leaveBehind, takeBack } from './leaving';
 import { mergeTanks } from './mergeTanks';
 import type { Tank } from './tanks';
 
 /** During a drag something is written this often, not only when it ends. */
 const SAVE_EVERY_MS = 250;
-const say = words.saving;
 
 /** What a first picture does not need is fetched a moment later. */
 const store = () => import('./store');

@@ -1,4 +1,4 @@
-import { say } from '../../shared/words/shelf';
+import { say } from '../../shared/words/saving';
 import type { IDBPTransaction } from 'idb';
 import { putAside } from './aside';
 import { ASIDE, OLD_BENCH, OLD_KEY, TANKS, withDatabase } from './database';
@@ -51,7 +51,7 @@ async function saveIn(transaction: Writing, tank: Tank, base: Tank | undefined):
   const aside: Tank | undefined = merged.aside && {
     ...newTank(
       `${tank.id}-${saved.edition!.slice(0, 8)}`,
-      say.saving.otherWindowTank(tank.name),
+      say.otherWindowTank(tank.name),
       merged.aside,
     ),
     edition: saved.edition!,

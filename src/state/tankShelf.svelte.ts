@@ -1,4 +1,4 @@
-import { say } from '../../shared/words/shelf';
+import { say } from '../../shared/words/saving';
 import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave } from './autosave';
 import type { Bench } from './bench.svelte';
@@ -77,7 +77,7 @@ export class TankShelf {
     return added.length;
   }
   rename(name: string): void {
-    this.change({ name: name.trim() || say.saving.unnamedTank });
+    this.change({ name: name.trim() || say.unnamedTank });
   }
   async remove(id: string): Promise<void> {
     const tank = this.all.find((one) => one.id === id);
