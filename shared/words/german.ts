@@ -39,6 +39,7 @@ export { de as problems } from './problems/de';
 export { de as quantities } from './quantities/de';
 export { de as ready } from './ready/de';
 export { de as rests } from './rests/de';
+export { de as season } from './season/de';
 export { de as settings } from './settings/de';
 export { de as shelf } from './shelf/de';
 export { de as site } from './site/de';

@@ -44,6 +44,7 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   away: ofTheLog,
   nobodyLooks: runs,
   delivered: ofTheLog,
+  season: whole,
   reaches: ofTheLog,
   correct: ofTheLog,
 };

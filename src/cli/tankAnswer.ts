@@ -1,13 +1,14 @@
 import { countedReadings, type Counted } from '../../shared/log/counted';
 import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
-import type { AwayTold, Offered, TurnTold } from '../../workers/desk/logQuestions';
+import type { AwayTold, Offered, SeasonTold, TurnTold } from '../../workers/desk/logQuestions';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { awayAsked } from '../state/awayAsked';
 import { ranUntil } from '../state/ranUntil';
+import { usualWants } from '../state/seasonAsked';
 import type { Tank } from '../state/tanks';
 
 /** Everything that is told of a tank: what the page's log shows and works out. */
@@ -24,6 +25,7 @@ export interface TankAnswer {
   readonly chosen: Offer;
   readonly correction: Correction;
   readonly turn: TurnTold;
+  readonly season: SeasonTold;
   /** Days without the keeper; undefined where none were asked for. */
   readonly absence: { readonly asked: AwayTold; readonly looks: NobodyLooks } | undefined;
 }
@@ -48,7 +50,8 @@ export async function tankAnswer(
   const counted = countedReadings(log, now);
   const { readings } = counted;
   const { withinDkhPerDay } = log;
-  const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran: ranUntil(bench) });
+  const ran = ranUntil(bench);
+  const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran });
   const known = typeof answer === 'object' ? answer : undefined;
   const { targetDkh, scoopG, pumpMlPerMin } = log;
   const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
@@ -64,5 +67,8 @@ export async function tankAnswer(
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),
+    season: await ask.season({
+      ...{ ...asked, happened: counted.happened, ran, wants: usualWants(plan) },
+    }),
   };
 }

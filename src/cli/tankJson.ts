@@ -4,8 +4,16 @@ import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { lineJson, named } from './lineJson';
+import { seasonAnswerJson } from './seasonJson';
 import type { TankAnswer } from './tankAnswer';
-import { awayTold, firstSentence, logSentences, planSentences, turnTold } from './tankSentences';
+import {
+  awayTold,
+  firstSentence,
+  logSentences,
+  planSentences,
+  seasonTold,
+  turnTold,
+} from './tankSentences';
 
 /** What is known of the use, as the page writes its ±: two standard errors. */
 function useJson({ useNow, fit }: LogAnswer) {
@@ -155,6 +163,7 @@ export function tankJson(told: TankAnswer) {
     answer: typeof answer === 'object' ? answerJson(answer) : undefined,
     turn: turnJson(told),
     away: awayJson(told),
+    season: { says: seasonTold(told), ...seasonAnswerJson(told.season) },
     plansFor: {
       targetDkh: question.targetDkh,
       useDkhPerDay: question.now.corals.useDkhPerDay,

@@ -18,6 +18,7 @@ import {
   topUpText,
   worstSentence,
 } from '../parts/log/awayWords';
+import { seasonSentences, strayTexts } from '../parts/log/seasonWords';
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
@@ -83,12 +84,20 @@ export function awayTold({ absence, answer, counted: { readings } }: TankAnswer)
   ].filter((text) => text !== '');
 }
 
+/** Calcium, magnesium and salinity over months, the answer first. */
+export function seasonTold({ season }: TankAnswer): string[] {
+  const { headline, beside, more } = seasonSentences(season);
+  const strays = strayTexts(season.season).flatMap(({ title, ways }) => [title, ...ways]);
+  return [headline, ...beside, ...strays, ...more];
+}
+
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {
   const parts = [
     [told.tank.name],
     logSentences(told),
     turnTold(told),
+    seasonTold(told),
     ...(told.absence ? [awayTold(told)] : []),
     ...told.plans.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],

@@ -40,6 +40,7 @@ export const questions = {
   away: async () => (await logs()).away,
   nobodyLooks: async () => (await logs()).nobodyLooks,
   delivered: async () => (await logs()).delivered,
+  season: async () => (await logs()).season,
   reaches: async () => (await logs()).reaches,
   correct: async () => (await logs()).correct,
 };
