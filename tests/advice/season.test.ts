@@ -91,6 +91,11 @@ it(
         const error = errorOf(any);
         if (first.kind === 'first') {
           const { stretch, poured, days } = first;
+          // What is told is what was run.
+          for (const { additive, grams } of stretch.scenario.additions) {
+            const told = Object.values(poured).find((one) => one.additive === additive);
+            expect(grams).toBe(told?.gramsPerDay);
+          }
           expect(days).toBeLessThanOrEqual(45);
           const own = replayIn(any, [stretch]);
           const alone = replayIn(any, [
@@ -120,6 +125,8 @@ it(
         const outside = means.filter((ppt) => ppt < low - unread || ppt > high + unread);
         if (outside.length > 0) breaches.push(`salinity ${outside[0]} for ${outside.length} days`);
         const { exchange } = weekly;
+        const { waterChanges } = weekly.stretches.at(-1)!.scenario;
+        if (exchange) expect(waterChanges.salinityPractical).toBe(exchange.salinityPractical);
         if (!exchange || weekly.kind !== 'turned') return;
         if (exchange.salinityPractical === known.waterChanges.salinityPractical) return;
         const aim = heldSalinity(tank);

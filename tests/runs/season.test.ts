@@ -79,6 +79,24 @@ describe('what moved calcium, magnesium and salinity', () => {
     patience,
   );
 
+  it('tells salt that stays when water goes: without a top-off the level moves all three', () => {
+    const dry = scenarioOf({
+      tank: { volumeL: 300, alkalinityDkh: 8.4 },
+      corals: { useDkhPerDay: 0.1 },
+      evaporation: { litresPerDay: 1 },
+      topOff: { reservoirL: 0 },
+    });
+    const readings = [0, 20].map((day): Reading => ({
+      at: at(day),
+      ...{ calciumMgPerL: 430 + day, magnesiumMgPerL: 1300 + 4 * day, salinityPractical: 35 },
+    }));
+    for (const { id, since } of why(dry, readings).moved) {
+      const sum = since!.shares.reduce((all, share) => all + share.moved, 0);
+      expect(Math.abs(sum - since!.planned)).toBeLessThan(id === 'salinity' ? 0.05 : 1);
+      expect(since!.shares.find(({ mover }) => mover === 'level')!.moved).toBeGreaterThan(0.9);
+    }
+  });
+
   it('finds a kit that reads a constant too high, where water changes show it', () => {
     const calcium = of(why(paired(), readOf(paired(), { calcium: 45 })).moved, 'calcium').since!;
     expect(calcium.differs).toBe(true);

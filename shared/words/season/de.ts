@@ -134,6 +134,10 @@ export const de: Words<typeof en> = {
     `Von diesen ${of} L in der Woche sind ${plain} L reines Süßwasser, wenn der Rest wie bisher auf ${salinity} ppt gemischt ist: So viel Salz kommt mit dem herein, was dosiert wird.`,
   strongerBy: (salinity, now) =>
     `Neues Wasser mit ${salinity} statt ${now} ppt ersetzt das Salz, das hinausgeht.`,
+  alkalinityLower: (by) =>
+    `Nach einem halben Jahr steht die Alkalinität dann ${by} dKH tiefer als beim heutigen Betrieb: Stellen Sie sie nach, wie Ihre Tests es zeigen.`,
+  alkalinityHigher: (by) =>
+    `Nach einem halben Jahr steht die Alkalinität dann ${by} dKH höher als beim heutigen Betrieb: Stellen Sie sie nach, wie Ihre Tests es zeigen.`,
   promised: (count, what) =>
     `Bei jedem Verbrauch, der für möglich gehalten wird, bleiben ${what} danach ${days(count)} lang in Ihren Grenzen.`,
   promisedBut: (what, day) =>

@@ -133,6 +133,10 @@ export const en = {
     `Of these ${of} L a week ${plain} L are plain fresh water where the rest is mixed to ${salinity} ppt as now: that much salt comes in with what is dosed.`,
   strongerBy: (salinity: string, now: string) =>
     `New water of ${salinity} instead of ${now} ppt makes up for the salt that leaves.`,
+  alkalinityLower: (by: string) =>
+    `After half a year alkalinity then stands ${by} dKH lower than as it runs: turn it as your tests show.`,
+  alkalinityHigher: (by: string) =>
+    `After half a year alkalinity then stands ${by} dKH higher than as it runs: turn it as your tests show.`,
   promised: (count: number, what: string) =>
     `At every use that is thought possible ${what} then stay inside your limits for ${days(count)}.`,
   promisedBut: (what: string, day: string) =>

@@ -1,4 +1,5 @@
 import { hoursOf, spokenDay } from '../../../shared/log/localTime';
+import { toFigures } from '../../../shared/units/digits';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { wordFor } from '../../../shared/scenario/words';
 import { beyondText } from '../../../shared/verdict/boughtText';
@@ -18,6 +19,8 @@ type Poured = Extract<First, { kind: 'first' }>['poured'];
 /** A latest reading older than this, against the newest line of the log, is to be read again. */
 const OLD_DAYS = 21;
 const KIT = { calcium: '20', magnesium: '60' } as const;
+/** A test tells so much. */
+const TOLD_DKH = 0.25;
 const MINUS = '−';
 
 const decimals = (id: SeasonId) => (id === 'salinity' ? 1 : 0);
@@ -34,6 +37,7 @@ function signed(id: SeasonId, number: number): string {
 const withUnit = (id: SeasonId, number: number): string => `${signed(id, number)} ${unit(id)}`;
 const grams = (number: number): string => figure(threeFigures(number));
 const litres = (number: number): string => figure(threeFigures(number));
+const roughly = (number: number): string => figure(toFigures(number, 2));
 const day = (at: string): string => spokenDay(at);
 
 /** "calcium, magnesium and salinity". */
@@ -51,7 +55,8 @@ const hasMoved = ({ since }: Moved): boolean =>
   since !== undefined && (since.differs || Math.abs(since.read) > since.giveOrTake);
 
 function causeText(id: SeasonId, { read, planned, differs, shares }: Since): string {
-  if (differs) return say.causeUnknown(withUnit(id, planned));
+  // A plan that explains less than half of it is no cause.
+  if (differs || planned / read < 0.5) return say.causeUnknown(withUnit(id, planned));
   const along = shares.find(({ moved }) => moved * read > 0);
   const against = shares.find(({ moved }) => moved * read < 0);
   if (!along) return say.noCause;
@@ -194,7 +199,7 @@ function partsText(parts: number): string {
 const METALS = ['calcium', 'magnesium'] as const;
 
 function weeklyTexts({ weekly }: Season, mixedNow: number): string[] {
-  const { exchange, poured, leftIn, notHeld } = weekly;
+  const { exchange, poured, leftIn, notHeld, alkalinityByDkh } = weekly;
   return [
     ...waterTexts(exchange, mixedNow),
     ...METALS.flatMap((id) => {
@@ -211,6 +216,13 @@ function weeklyTexts({ weekly }: Season, mixedNow: number): string[] {
         ...(share === undefined ? [] : [say.leftIn(name(id), figure(100 * share, 0))]),
       ];
     }),
+    ...(Math.abs(alkalinityByDkh) < TOLD_DKH
+      ? []
+      : [
+          (alkalinityByDkh < 0 ? say.alkalinityLower : say.alkalinityHigher)(
+            figure(Math.abs(alkalinityByDkh), 1),
+          ),
+        ]),
     ...notHeld.map(({ id, day: on, side }) =>
       (side === 'above' ? say.notHeldAbove : say.notHeldBelow)(begins(name(id)), String(on)),
     ),
@@ -221,7 +233,7 @@ function waterTexts(exchange: Season['weekly']['exchange'], mixedNow: number): s
   if (!exchange || exchange.salinityPractical === mixedNow) return [];
   const { litresPerWeek, plainLPerWeek, salinityPractical } = exchange;
   return plainLPerWeek > 0
-    ? [say.plainOf(litres(plainLPerWeek), litres(litresPerWeek), figure(mixedNow))]
+    ? [say.plainOf(roughly(plainLPerWeek), litres(litresPerWeek), figure(mixedNow))]
     : [say.strongerBy(figure(salinityPractical), figure(mixedNow))];
 }
 

@@ -26,7 +26,7 @@ export interface Drift {
   readonly now: number;
   /** After 90 and 180 days. */
   readonly after: readonly [number, number];
-  /** If the pumps give a tenth more or less than they are set to, two σ. */
+  /** If the pumps give a tenth more or less than they are set to: one σ, common practice. */
   readonly giveOrTake: number;
   readonly shares: readonly Share[];
   /** First day outside the band; undefined where it stays. */
@@ -50,7 +50,6 @@ export interface Season {
 
 /** Over months a step may err by more, µmol/kg, and nothing that is told changes. */
 const SEASON_TOLERANCE = 0.5;
-const SIGMAS = 2;
 const OTHER_SALT = 1;
 /** A plan holds no more. */
 const MOST_ADDITIONS = 200;
@@ -112,7 +111,7 @@ function driftsOf(tank: SeasonTank, options: SimulationOptions): Drift[] {
     const leaves = leavesOn(means, tank.band(id));
     return {
       ...{ id, now: tank.level(id), after: [at(SEASON_DAYS / 2), at(SEASON_DAYS)] },
-      giveOrTake: SIGMAS * Math.abs(ends(more.hourly(column)) - ends(values)),
+      giveOrTake: Math.abs(ends(more.hourly(column)) - ends(values)),
       shares: cut.length === 0 ? [] : sharesOf(quantity, cut, values[0]!, ends(values)),
       leavesDay: leaves === undefined ? undefined : leaves + 1,
     };
