@@ -20,8 +20,14 @@ import { endOf, endsAtPpt, firstByHand, mixedByHand, replayIn, withMixed } from 
 const options = { ...usualOptions, toleranceUmolPerKg: 0.5 };
 /** A tank takes some seconds. */
 const sized = runsOf(30);
-/** Fewer say nothing of a median. */
-const LEAST_PAIRS = 2;
+/** However few are drawn, one of them is a pair whose salt the weekly changes have to carry away. */
+const [aPair] = fc.sample(
+  anySeason.filter(
+    ({ carrier, truth: { corals, waterChanges } }) =>
+      carrier === 'pair' && waterChanges.percent === 10 && corals.useDkhPerDay > 2,
+  ),
+  { numRuns: 1, seed: 1 },
+);
 
 /** Beside what the reading itself was off, mg/L. */
 const NEAR_MG_PER_L = { calcium: 8, magnesium: 12 } as const;
@@ -140,7 +146,7 @@ it(
           byHand: Math.abs(endsAtPpt(hand) - aim),
         });
       }),
-      sized,
+      { ...sized, examples: [[aPair!]] },
     );
     const of = (pairs: typeof ends) =>
       `${median(pairs, ({ own }) => own)?.toFixed(2)} (by hand ${median(pairs, ({ byHand }) => byHand)?.toFixed(2)}) of ${pairs.length}`;
@@ -149,8 +155,8 @@ it(
       `${JSON.stringify(kinds)}; mg/L off ${of(ends)}; ppt off after ${SEASON_DAYS} days ${of(salty)}; ms p50 ${Math.round(median(ms)!)}, most ${Math.round(ms.at(-1)!)}`,
     );
     expect(breaches).toEqual([]);
-    expect(ends.length).toBeGreaterThan(0);
-    for (const pairs of [ends, salty].filter(({ length }) => length >= LEAST_PAIRS)) {
+    for (const pairs of [ends, salty]) {
+      expect(pairs.length).toBeGreaterThan(0);
       expect(median(pairs, ({ own }) => own)).toBeLessThan(median(pairs, ({ byHand }) => byHand)!);
     }
   },

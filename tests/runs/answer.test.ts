@@ -98,7 +98,8 @@ describe('the answers to a log without a browser', () => {
       expect(text).toMatch(/\n\n(It can be left alone for|Not for) 3 days.*\nWorst while nobody/s);
       expect(text).not.toMatch(/NaN|undefined/);
     },
-    patience,
+    // All that a log is asked, twice over.
+    patience * 2,
   );
 
   it(

@@ -22,6 +22,8 @@ export interface Passed {
 
 /** A replayed day may be off what is allowed by as little as no kit tells, in shares of it. */
 const UNTOLD = 1.02;
+/** Half a year of a tank is some megabytes. */
+const MOST_KEPT = 8;
 /** As good as no sooner: what drifts is tested once in so many hours at the most. */
 const SOONER_H = 48;
 const columnOf = Object.fromEntries(
@@ -34,6 +36,7 @@ export class SeasonTank {
   readonly uses: readonly number[];
   private readonly from;
   private readonly alone = new Map<string, Replay>();
+  private readonly replays = new Map<string, Replay>();
 
   constructor(
     now: Scenario,
@@ -49,7 +52,14 @@ export class SeasonTank {
   /** From the newest water through all stretches, at the use itself or at another. */
   replay(stretches: readonly Stretch[], use = this.uses[0]!): Replay {
     const scenarios = stretches.map((one) => ({ ...one, scenario: withUse(one.scenario, use) }));
-    return replayed(scenarios, this.from, this.options);
+    const key = JSON.stringify(scenarios);
+    const known = this.replays.get(key);
+    if (known) return known;
+    const found = replayed(scenarios, this.from, this.options);
+    this.replays.set(key, found);
+    const [oldest] = this.replays.keys();
+    if (this.replays.size > MOST_KEPT && oldest !== undefined) this.replays.delete(oldest);
+    return found;
   }
 
   /** As it runs, with nothing done. */
