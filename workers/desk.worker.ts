@@ -4,7 +4,7 @@ import { questionNamed } from './desk/questions';
 
 export type { Answer } from './desk/answer';
 export type { Ensemble } from './desk/drillQuestions';
-export type { AwayTold, DeliveryTold, Offered, TurnTold } from './desk/logQuestions';
+export type { AwayTold, DeliveryTold, Offered, SeasonTold, TurnTold } from './desk/logQuestions';
 export type { Desk } from './desk/desk';
 export type { AskedOf, GivenBy, ToldBy } from './desk/question';
 export type { QuestionName, Questions } from './desk/questions';

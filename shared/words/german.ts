@@ -42,6 +42,7 @@ export { de as ready } from './ready/de';
 export { de as reminders } from './reminders/de';
 export { de as rests } from './rests/de';
 export { de as saving } from './saving/de';
+export { de as season } from './season/de';
 export { de as settings } from './settings/de';
 export { de as shelf } from './shelf/de';
 export { de as site } from './site/de';

@@ -46,6 +46,7 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   nobodyLooks: runs,
   delivered: ofTheLog,
   paces: ofTheLog,
+  season: whole,
   reaches: ofTheLog,
   correct: ofTheLog,
 };

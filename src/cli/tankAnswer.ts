@@ -1,7 +1,8 @@
 import { countedReadings, type Counted } from '../../shared/log/counted';
+import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
-import type { AwayTold, Offered, TurnTold } from '../../workers/desk/logQuestions';
+import type { AwayTold, Offered, SeasonTold, TurnTold } from '../../workers/desk/logQuestions';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { SupplyPace } from '../../workers/studies/stock/paces';
@@ -9,6 +10,7 @@ import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { awayAsked } from '../state/awayAsked';
 import { ranUntil } from '../state/ranUntil';
+import { usualWants } from '../state/seasonAsked';
 import type { Tank } from '../state/tanks';
 
 /** Everything that is told of a tank: what the page's log shows and works out. */
@@ -27,6 +29,8 @@ export interface TankAnswer {
   readonly turn: TurnTold;
   /** How fast powders and salt go; empty where nobody has counted what is left. */
   readonly paces: readonly SupplyPace[];
+  /** Undefined where calcium, magnesium and salinity have never been read. */
+  readonly season: SeasonTold | undefined;
   /** Days without the keeper; undefined where none were asked for. */
   readonly absence: { readonly asked: AwayTold; readonly looks: NobodyLooks } | undefined;
 }
@@ -36,6 +40,9 @@ export interface Absence {
   readonly days: number;
   readonly visitDays: number;
 }
+
+const tellsOfASeason = ({ calciumMgPerL, magnesiumMgPerL, salinityPractical }: Reading): boolean =>
+  (calciumMgPerL ?? magnesiumMgPerL ?? salinityPractical) !== undefined;
 
 /** A command goes on to the end, and tells of nothing on the way. */
 const headless = { goesOn: () => Promise.resolve(true), tell: () => {} };
@@ -51,7 +58,8 @@ export async function tankAnswer(
   const counted = countedReadings(log, now);
   const { readings } = counted;
   const { withinDkhPerDay } = log;
-  const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran: ranUntil(bench) });
+  const ran = ranUntil(bench);
+  const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran });
   const known = typeof answer === 'object' ? answer : undefined;
   const { targetDkh, scoopG, pumpMlPerMin } = log;
   const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
@@ -68,5 +76,10 @@ export async function tankAnswer(
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),
     paces: log.supplies.length > 0 ? await ask.paces(asked) : [],
+    season: counted.happened.some(tellsOfASeason)
+      ? await ask.season({
+          ...{ ...asked, happened: counted.happened, ran, wants: usualWants(plan) },
+        })
+      : undefined,
   };
 }

@@ -4,15 +4,17 @@ import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
 import { lineJson, named } from './lineJson';
+import { seasonAnswerJson } from './seasonJson';
 import type { TankAnswer } from './tankAnswer';
 import { orderBy } from '../../shared/recipe/orderBy';
 import { allPaces } from '../parts/log/orderWords';
 import {
-  ordersTold,
   awayTold,
   firstSentence,
   logSentences,
+  ordersTold,
   planSentences,
+  seasonTold,
   turnTold,
 } from './tankSentences';
 
@@ -195,6 +197,7 @@ export function tankJson(told: TankAnswer) {
     turn: turnJson(told),
     away: awayJson(told),
     orders: { says: ordersTold(told), supplies: ordersJson(told) },
+    season: told.season && { says: seasonTold(told), ...seasonAnswerJson(told.season) },
     plansFor: {
       targetDkh: question.targetDkh,
       useDkhPerDay: question.now.corals.useDkhPerDay,

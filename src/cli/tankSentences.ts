@@ -18,6 +18,7 @@ import {
   topUpTexts,
   worstSentence,
 } from '../parts/log/awayWords';
+import { seasonSentences, strayTexts } from '../parts/log/seasonWords';
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../parts/log/bottleWords';
@@ -91,13 +92,21 @@ export const ordersTold = ({ tank: { log }, paces, counted, now }: TankAnswer): 
     return supply ? [`${supplyName(pace.id)}: ${orderText(supply, pace, log.shopDays, now)}`] : [];
   });
 
+/** Calcium, magnesium and salinity over months, the answer first. */
+export function seasonTold({ season }: TankAnswer): string[] {
+  if (!season) return [];
+  const { headline, beside, more } = seasonSentences(season);
+  const strays = strayTexts(season.season).flatMap(({ title, ways }) => [title, ...ways]);
+  return [headline, ...beside, ...strays, ...more];
+}
+
 /** All of it, for a reader at a terminal. */
 export function tankText(told: TankAnswer): string {
   const parts = [
     [told.tank.name],
     logSentences(told),
     turnTold(told),
-    ...[awayTold(told), ordersTold(told)].filter((part) => part.length > 0),
+    ...[seasonTold(told), awayTold(told), ordersTold(told)].filter((part) => part.length > 0),
     ...told.plans.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],
   ];

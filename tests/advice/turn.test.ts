@@ -5,7 +5,7 @@ import { lineOf } from '../../shared/verdict/lineResult';
 import { movesSentence, turnSentences } from '../../src/parts/log/turnWords';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import { dayMeans } from '../../workers/studies/dayMeans';
-import { widestDayDkh, type Replay } from '../../workers/studies/turn/replay';
+import { widestDay, type Replay } from '../../workers/studies/turn/replay';
 import { turn, type TurnQuestion } from '../../workers/studies/turn/turn';
 import type { Turned } from '../../workers/studies/turn/turned';
 import { patience, runsOf } from '../laws/size';
@@ -36,8 +36,8 @@ const READ_DKH = 0.2;
 const allowedDkh = ({ truth }: AnyTurn, turned: Turned, run: Replay, alone: Replay): number =>
   Math.max(
     truth.limits.alkalinityChangeDkhPerDay,
-    widestDayDkh(alone.dkh, 0, 48),
-    1.15 * widestDayDkh(run.dkh, (turned.settled!.days + 2) * 24, run.dkh.length),
+    widestDay(alone.dkh, 0, 48),
+    1.15 * widestDay(run.dkh, (turned.settled!.days + 2) * 24, run.dkh.length),
   ) + 0.05;
 
 /** What a turn does to a tank's true water that it promised not to do. */

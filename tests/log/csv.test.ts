@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { logRows } from '../../shared/log/csv/exportLog';
 import { previewImport, questions, understand } from '../../shared/log/csv/importLog';
+import { tableOf } from '../../shared/log/csv/tableOf';
 import { inOrder, sameReading, type Reading } from '../../shared/log/reading';
 import { csvRows, csvText } from '../../src/parts/log/csvText';
 import { runsOf } from '../laws/size';
@@ -12,8 +13,8 @@ import { dirtyFile } from './dirtyFile';
 const LATER = '2028-01-01T00:00';
 
 async function read(text: string, known: readonly Reading[] = []) {
-  const rows = await csvRows(text);
-  return previewImport(rows, understand(rows), known, LATER);
+  const { rows, headerLine } = tableOf(await csvRows(text))!;
+  return previewImport(rows, understand(rows), known, LATER, headerLine);
 }
 
 describe('a test log as CSV', () => {

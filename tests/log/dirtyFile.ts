@@ -50,7 +50,7 @@ export function dirtyFile() {
     } else {
       const twoLines = i % 25 === 1;
       lines.push(
-        `${day(i)},${(8 + (i % 7) / 10).toFixed(1)},42${i % 10},35.${i % 5},${twoLines ? '"one\ntwo"' : ''}`,
+        `${day(i)}${i % 25 === 2 ? ' Uhr' : ''},${(8 + (i % 7) / 10).toFixed(1)},42${i % 10},35.${i % 5},${twoLines ? '"one\ntwo"' : ''}`,
       );
       clean++;
       line += twoLines ? 2 : 1;

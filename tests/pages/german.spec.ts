@@ -148,6 +148,10 @@ test.describe('at 390 wide', () => {
     await expect(page.getByText(/^Am schlimmsten, während niemand/)).toBeVisible({
       timeout: 60_000,
     });
+    await page.getByRole('button', { name: 'Über die Saison blicken' }).click();
+    await expect(page.getByText(/^Nichts von Calcium, Magnesium und Salzgehalt/)).toBeVisible({
+      timeout: 60_000,
+    });
     await isGerman(page);
     await page.getByRole('link', { name: 'Der Zettel für die Vertretung' }).click();
     await expect(page.getByText('Menschen zuerst.')).toBeVisible({ timeout: 60_000 });

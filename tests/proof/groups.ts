@@ -24,6 +24,7 @@ import { firstDayChecks } from '../runs/checks/firstDay';
 import { limewaterSteadyChecks } from '../runs/checks/limewaterSteady';
 import { otherIntegratorChecks } from '../runs/checks/otherIntegrator';
 import { recoveryChecks } from '../runs/checks/recovery';
+import { seasonSaltsChecks } from '../runs/checks/seasonSalts';
 import { saltBalanceChecks } from '../runs/checks/saltBalance';
 import { switchesChecks } from '../runs/checks/switches';
 import { toleranceChecks } from '../runs/checks/tolerance';
@@ -73,6 +74,7 @@ export const groups: Record<string, Record<string, () => Check[]>> = {
     'calcium for each dKH': calciumPerDkhChecks,
     'water changes alone': waterChangeLimitChecks,
     'salt balance': saltBalanceChecks,
+    'salts weighed for a season, and what a pair leaves': seasonSaltsChecks,
     'pumps and sensors': switchesChecks,
     'nitrogen and alkalinity': nitrogenChecks,
     'acetate and formate': organicSaltChecks,

@@ -100,7 +100,8 @@ describe('the answers to a log without a browser', () => {
       expect(text).toMatch(/\n\nalkalinity tests in the kit: Order (by|now)/);
       expect(text).not.toMatch(/NaN|undefined/);
     },
-    patience,
+    // All that a log is asked, twice over.
+    patience * 2,
   );
 
   it(

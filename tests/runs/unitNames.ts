@@ -2,7 +2,10 @@ const units =
   /(^hours|^days|^dkh|H|Days?|Dkh|DkhPerDay|PhNbs|PhPerH|MgPerL|Practical|C|OmegaAragonite|L|GPerL|G|Hour|Ml|Share)$/;
 const ofColumns = /_(h|dkh|nbs|total|mg_l|ppt|c|aragonite|umol_kg|uatm|l|g|pct)$/;
 /** Counts and pure numbers; and what stands beside its `unit`, or is a scenario's own. */
-const withoutUnit = ['light', 'flags', 'odds', 'standardised', 'seed', 'members', 'dailyTests'];
+const withoutUnit = [
+  ...['light', 'flags', 'odds', 'standardised', 'seed', 'members', 'dailyTests'],
+  ...['count', 'parts', 'share'],
+];
 const ownUnits = ['scenario', 'readings', 'estimates', 'habits'];
 
 /** Where a number in JSON is whose name does not end in a unit; a number in a list or a range has the name above. */

@@ -16,6 +16,8 @@ import { PLAN_DAYS } from '../studies/plan/holding';
 import { offers as offersFor, type Offer } from '../studies/plan/offers';
 import { planQuestion, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
+import { season as seasonOf, type Season, type SeasonQuestion } from '../studies/season/season';
+import { SEASON_DAYS } from '../studies/season/weekly';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
 import { deliveredOf, type Delivery, type DeliveryQuestion } from '../studies/stock/delivered';
 import { PACE_DAYS, pacesOf, type SupplyPace } from '../studies/stock/paces';
@@ -142,6 +144,32 @@ export async function delivered({ drawn, ...asks }: DeliveryAsked): Promise<Deli
 export async function paces(asks: PlanAsked): Promise<SupplyPace[]> {
   const { question, options } = await asked(PACE_DAYS + 2, asks);
   return pacesOf(question, options);
+}
+
+/** A season looked back over and ahead, what was asked, and whether the use in it was read from the log. */
+export interface SeasonTold {
+  readonly question: SeasonQuestion;
+  readonly season: Season;
+  readonly isRead: boolean;
+}
+
+export interface SeasonAsked extends PlanAsked {
+  /** Everything that has happened: months back, while `log` is what the fit counts. */
+  readonly happened: readonly Reading[];
+  readonly ran: readonly RanUntil[];
+  readonly wants: Pick<SeasonQuestion, 'backDays' | 'targets' | 'mostPerDay'>;
+}
+
+/** Why calcium, magnesium and salinity moved, what to add, and what holds them over a season. */
+export async function season(asks: SeasonAsked): Promise<SeasonTold> {
+  const { happened, ran, wants, plan: runs, known } = asks;
+  const days = Math.max(wants.backDays, SEASON_DAYS) + 2;
+  const { question: plan, options } = await asked(days, asks);
+  const { now, giveOrTakeDkhPerDay } = plan;
+  const { useDkhPerDay } = now.corals;
+  const back = { ...wants, plan: runs, readings: happened, ran, useDkhPerDay };
+  const question = { ...back, now, giveOrTakeDkhPerDay };
+  return { question, season: seasonOf(question, options), isRead: known !== undefined };
 }
 
 /** When a level is reached as the tank runs now. */

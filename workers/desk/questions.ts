@@ -42,6 +42,7 @@ export const questions = {
   nobodyLooks: async () => (await logs()).nobodyLooks,
   delivered: async () => (await logs()).delivered,
   paces: async () => (await logs()).paces,
+  season: async () => (await logs()).season,
   reaches: async () => (await logs()).reaches,
   correct: async () => (await logs()).correct,
 };

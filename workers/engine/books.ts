@@ -17,6 +17,8 @@ export class Books {
   readonly amounts: Float64Array;
   /** Equivalents of alkalinity that each row has brought to the tank. */
   readonly ledgerEq: Float64Array;
+  /** mol of every species and kg of water that each row has brought to the tank: a block a row. */
+  readonly broughtIn: Float64Array;
   /** The tank comes first, so its accounts are the block at the front. */
   readonly tank: Block;
   /** What rounding has kept from each amount (Neumaier 1974): only the element closure looks. */
@@ -43,6 +45,7 @@ export class Books {
     );
     this.tank = this.vessel('tank');
     this.ledgerEq = new Float64Array(rows);
+    this.broughtIn = new Float64Array(rows * BLOCK_SIZE);
   }
 
   offsetOf(vessel: VesselId): number {
@@ -95,5 +98,6 @@ export class Books {
     this.lost[account]! +=
       Math.abs(before) >= Math.abs(amount) ? before - after + amount : amount - after + before;
     if (account < WATER) this.ledgerEq[row]! += alkalinityWeights[account]! * amount;
+    if (account < BLOCK_SIZE) this.broughtIn[row * BLOCK_SIZE + account]! += amount;
   }
 }

@@ -1,5 +1,7 @@
 import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
+import { BLOCK_SIZE, type Block } from '../../shared/species/block';
+import type { LedgerRow } from '../../shared/trace/trace';
 import type { Outcome, Stopped } from '../../shared/verdict/outcome';
 import { watchedLines, type Line } from '../../shared/verdict/lines';
 import { ClosureCheck, type Closures } from './closures';
@@ -16,6 +18,14 @@ import { simulatedState, type TankState } from './tankState';
 /** What a trial gives. */
 export interface Run extends Outcome {
   readonly closures: Closures;
+  /** What each ledger row has brought to the tank in this run alone. */
+  readonly accounts: readonly Account[];
+}
+
+/** A ledger row with the mol of every species and the kg of water that it brought (+) or took (−). */
+export interface Account {
+  readonly row: LedgerRow;
+  readonly brought: Block;
 }
 
 /** What is looked out for beside the keeper's limits. */
@@ -118,12 +128,21 @@ export class TrialRun {
     };
   }
 
+  private accounts(): Account[] {
+    const { books, ledger } = this.simulation.plan;
+    return ledger.map((row, i) => ({
+      row,
+      brought: books.broughtIn.slice(i * BLOCK_SIZE, (i + 1) * BLOCK_SIZE),
+    }));
+  }
+
   result(): Run {
     return {
       trace: this.recorder.finished(),
       crossings: this.watch.found,
       lines: this.lines(),
       closures: this.closure.measure(),
+      accounts: this.accounts(),
       settled: this.start.settled,
       stopped: this.stopped,
       omegaReference: this.start.omegaReference,

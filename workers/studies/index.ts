@@ -12,6 +12,13 @@ export { offers, type Offer } from './plan/offers';
 export { planQuestion, type Wanted } from './plan/planQuestion';
 export { threePlans, type Candidate, type PlanQuestion } from './plan/threePlans';
 export { pacesOf, type SupplyPace } from './stock/paces';
+export {
+  usualMostPerDay,
+  usualTargets,
+  type MostPerDay,
+  type SeasonTargets,
+} from '../../shared/recipe/seasonTargets';
+export { season, type Season, type SeasonQuestion } from './season/season';
 export { deliveredOf, type Delivered, type Delivery } from './stock/delivered';
 export { reaches, type Reached } from './turn/reaches';
 export { turn, type TurnQuestion } from './turn/turn';

@@ -30,7 +30,7 @@ const words: readonly (readonly [ColumnTarget, RegExp])[] = [
   ['ammoniaMgPerL', /ammonia|ammonium|ammoniak|\bnh[34]\b/],
   [
     'salinityPractical',
-    /salinity|salinität|salzgehalt|dichte|\bsal\b|gravity|\bsg\b|conductivity|\bppt\b|\bpsu\b/,
+    /salinity|salinität|salzgehalt|\bsalz\b|dichte|\bsal\b|gravity|\bsg\b|conductivity|\bppt\b|\bpsu\b/,
   ],
   ['phNbs', /\bph\b/],
   ['at', /when|wann|date.*time|time.*date|timestamp|^at$/],

@@ -5,12 +5,52 @@ export type DayOrder = 'dmy' | 'mdy';
 
 const ISO = /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})$/;
 const LOCAL = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})\.?$/;
-const CLOCK = /^(\d{1,2})[:.h](\d{2})(?::\d{2}(?:\.\d+)?)?\s*([ap])?\.?m?\.?$/i;
+const CLOCK =
+  /^(?:um|at)?\s*(\d{1,2})[:.h](\d{2})(?::\d{2}(?:\.\d+)?)?\s*(?:([ap])\.?m\.?|uhr|h)?$/i;
+/** "9 Uhr", "9 h", "9 am": a number alone is no clock. */
+const WHOLE_HOUR = /^(?:um|at)?\s*(\d{1,2})\s*(?:([ap])\.?m\.?|uhr|h)$/i;
+/** "Sat 17.10.2026", "Samstag, 17. Oktober 2026". */
+const WEEKDAY =
+  /^\s*(?:mon?|tue?s?|die?|wed?n?e?s?|mi|thu?r?s?|do|fri?|sat?u?r?|so|sun?)[a-zäöü]*[.,]?\s+(?=\d)/i;
+const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const GERMAN_MONTHS: Readonly<Record<string, string>> = {
+  mär: 'mar',
+  mae: 'mar',
+  mai: 'may',
+  okt: 'oct',
+  dez: 'dec',
+};
+const DAY_MONTH = /(\d{1,2})(?:\.|st|nd|rd|th)?\s+([a-zä]{3,9})\.?,?\s+(\d{4})/i;
+const MONTH_DAY = /([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})/i;
+
+function monthOf(name: string): number | undefined {
+  const three = name.toLowerCase().slice(0, 3);
+  const month = MONTHS.indexOf(GERMAN_MONTHS[three] ?? three) + 1;
+  return month > 0 ? month : undefined;
+}
+
+/** A month by its name as a number, "17. Oktober 2026" as "2026-10-17"; a weekday goes. */
+export function numbered(cell: string): string {
+  const bare = cell.replace(WEEKDAY, '');
+  const put = (whole: string, day: string, name: string, year: string) => {
+    const month = monthOf(name);
+    return month ? `${year}-${month}-${day}` : whole;
+  };
+  return bare
+    .replace(DAY_MONTH, (whole, day: string, name: string, year: string) =>
+      put(whole, day, name, year),
+    )
+    .replace(MONTH_DAY, (whole, name: string, day: string, year: string) =>
+      put(whole, day, name, year),
+    );
+}
 const ZONE = /(Z|[+-]\d{2}:?\d{2})$/;
 
 /** "2026-03-04T10:30", "4.3.2026 10:30", "3/4/26, 10:30 pm" → a date and a clock. */
 function parts(cell: string): { date: string; clock: string } {
-  const [date = '', ...clock] = cell.trim().split(/[T\s]+/);
+  const [date = '', ...clock] = numbered(cell)
+    .trim()
+    .split(/T(?=\d)|[\s]+/);
   return { date: date.replace(/,$/, ''), clock: clock.join(' ') };
 }
 
@@ -44,9 +84,10 @@ function readDate(text: string, order: DayOrder): [number, number, number] | und
 }
 
 function readClock(text: string): [number, number] | undefined {
-  const match = CLOCK.exec(text.trim());
-  if (!match) return undefined;
-  const [, hour, minute, half] = match;
+  const bare = text.trim();
+  const whole = WHOLE_HOUR.exec(bare);
+  const [, hour, minute, half] = whole ? ['', whole[1], '0', whole[2]] : (CLOCK.exec(bare) ?? []);
+  if (hour === undefined) return undefined;
   if (half === undefined) return [Number(hour), Number(minute)];
   if (Number(hour) < 1 || Number(hour) > 12) return undefined;
   return [(Number(hour) % 12) + (half.toLowerCase() === 'p' ? 12 : 0), Number(minute)];

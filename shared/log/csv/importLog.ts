@@ -1,6 +1,6 @@
 import { say } from '../../words/csv';
 import { sameReading, type Reading } from '../reading';
-import { needsUnit, readHeader, type LogColumn } from './columns';
+import { needsUnit, ownUnit, readHeader, type LogColumn } from './columns';
 import { dayOrder, dependsOnOrder, type DayOrder } from './dates';
 import { decimalMark, dependsOnMark, type DecimalMark } from './numbers';
 import { readRow } from './readLog';
@@ -37,7 +37,8 @@ export function understand([header = [], ...rows]: CsvRows): Understanding {
   const cellsOf = (wanted: (column: LogColumn) => boolean) =>
     rows.flatMap((row) => row.filter((_, i) => columns[i] !== undefined && wanted(columns[i])));
   const dates = cellsOf(({ target }) => target === 'at' || target === 'date');
-  const numbers = cellsOf(({ unit }) => unit !== undefined);
+  // Also where the unit is still to be asked: what is answered does not change how it is written.
+  const numbers = cellsOf(({ target }) => target !== undefined && ownUnit(target) !== undefined);
   const decimal = decimalMark(numbers) ?? (numbers.some(dependsOnMark) ? undefined : '.');
   const order = dayOrder(dates) ?? (dates.some(dependsOnOrder) ? undefined : 'dmy');
   return { columns, decimal, order };
@@ -81,15 +82,18 @@ function linesOf(rows: CsvRows, headerLine: number): number[] {
   });
 }
 
-/** Every row accounted for: taken, refused with line and reason, or empty; a header of ours is on no line, 0. */
+/**
+ * Every row accounted for: taken, refused with line and reason, or empty. `from` is the line of the
+ * header, 0 where it is ours and on no line; or, where a line may hold several rows, that of each row.
+ */
 export function previewImport(
   rows: CsvRows,
   { columns, decimal, order }: Understanding,
   known: readonly Reading[],
   now: string,
-  headerLine = 1,
+  from: number | readonly number[] = 1,
 ): Preview {
-  const lines = linesOf(rows, headerLine);
+  const lines = typeof from === 'number' ? linesOf(rows, from) : [0, ...from];
   const taken: Reading[] = [];
   const refused: Refused[] = [];
   let emptyLines = 0;

@@ -7,7 +7,7 @@ export const de: Words<typeof en> = {
   save: 'Messbuch als CSV speichern',
   paste: 'Mehrere Zeilen einfügen',
   pasteHow:
-    'Ein Test je Zeile, der Tag und die dKH: „01.03.2026 8,4“, mit Uhrzeit oder ohne. Auch Zeilen, die mit ihrer Kopfzeile aus einer Tabelle kopiert sind, werden gelesen.',
+    'Ein Test je Zeile, der Tag und die dKH: „01.03.2026 8,4“, mit Uhrzeit oder ohne; oder jeden Tag ein Wert, „ab dem 21., 9 Uhr: 8,4 8,1“. Auch Zeilen, die mit ihrer Kopfzeile aus einer Tabelle kopiert sind, werden gelesen.',
   pasteLabel: 'Zu lesende Zeilen',
   readLines: 'Diese Zeilen lesen',
   pasted: 'eingefügte Zeilen',

@@ -4,7 +4,7 @@ export const en = {
   save: 'Save the log as CSV',
   paste: 'Paste several lines',
   pasteHow:
-    'One test a line, the day and the dKH: “2026-03-01 8.4”, with a time or without. Lines copied from a table with its header are read as well.',
+    'One test a line, the day and the dKH: “2026-03-01 8.4”, with a time or without; or a value a day, “from the 21st, 9:00: 8.4 8.1”. Lines copied from a table with its header are read as well.',
   pasteLabel: 'Lines to read',
   readLines: 'Read these lines',
   pasted: 'pasted lines',

@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { readColumn, type Crossing } from '../../../shared/trace/trace';
+import type { ColumnId } from '../../../shared/trace/columns';
+import { readColumn, type Crossing, type Trace } from '../../../shared/trace/trace';
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
 import { ended } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
@@ -20,6 +21,8 @@ export interface Replay {
   readonly crossings: readonly Crossing[];
   readonly stoppedH: number | undefined;
   readonly peakPh: number;
+  /** Any column hour by hour. */
+  readonly hourly: (column: ColumnId) => readonly number[];
   /** Largest move of alkalinity within any twenty-four hours, the changes of plan included, dKH. */
   readonly largestMoveDkh: number;
 }
@@ -34,15 +37,14 @@ export function replayed(
   options: SimulationOptions,
 ): Replay {
   let state = from;
-  const dkh: number[] = [];
+  const traces: Trace[] = [];
   const crossings: Crossing[] = [];
   let lines: readonly LineResult[] = [];
   let stoppedH: number | undefined;
   for (const { scenario, untilDay } of stretches) {
     const trial = ended({ ...scenario, days: untilDay }, options, state);
     const run = trial.result();
-    // The hour of the change belongs to both.
-    dkh.push(...readColumn(run.trace, 'alkalinity_dkh').subarray(dkh.length > 0 ? 1 : 0));
+    traces.push(run.trace);
     crossings.push(...run.crossings);
     const before = lines;
     lines = run.lines.map((line, i) => (before[i] ? worse(before[i], line) : line));
@@ -50,21 +52,24 @@ export function replayed(
     if (stoppedH !== undefined) break;
     state = trial.state();
   }
+  // The hour of a change belongs to both.
+  const hourly = (column: ColumnId) =>
+    traces.flatMap((trace, i) => [...readColumn(trace, column).subarray(i > 0 ? 1 : 0)]);
   return {
-    ...{ dkh, lines, crossings, stoppedH },
+    ...{ dkh: hourly('alkalinity_dkh'), lines, crossings, stoppedH, hourly },
     peakPh: lineOf(lines, 'phHigh').worst,
     largestMoveDkh: lineOf(lines, 'alkalinityChange').worst,
   };
 }
 
-/** The widest range of any twenty-four hours between two hours, dKH. */
-export function widestDayDkh(dkh: ArrayLike<number>, fromH: number, toH: number): number {
+/** The widest range of any twenty-four hours between two hours, in the unit of the values. */
+export function widestDay(hourly: ArrayLike<number>, fromH: number, toH: number): number {
   let widest = 0;
-  for (let from = fromH; from + 24 <= Math.min(toH, dkh.length - 1); from++) {
+  for (let from = fromH; from + 24 <= Math.min(toH, hourly.length - 1); from++) {
     let [low, high] = [Infinity, -Infinity];
     for (let hour = from; hour <= from + 24; hour++) {
-      low = Math.min(low, dkh[hour]!);
-      high = Math.max(high, dkh[hour]!);
+      low = Math.min(low, hourly[hour]!);
+      high = Math.max(high, hourly[hour]!);
     }
     widest = Math.max(widest, high - low);
   }

@@ -14,7 +14,7 @@ import { holdingValue, type Holding } from './holdingValue';
 import type { Lever } from './lever';
 import { promised, type Promised, type Refusal } from './promised';
 import { dayMeans } from '../dayMeans';
-import { replayed, widestDayDkh, type Replay, type Stretch } from './replay';
+import { replayed, widestDay, type Replay, type Stretch } from './replay';
 
 /** A lever where it holds the target. */
 export interface Held {
@@ -164,7 +164,7 @@ export class Seeker {
 
   /** Largest move of the first two days as the tank runs today, dKH. */
   private get todaysMoveDkh(): number {
-    return widestDayDkh(this.today.dkh, 0, 48);
+    return widestDay(this.today.dkh, 0, 48);
   }
 
   /** What a day moves by itself once the water stands at the target, dKH. */
@@ -174,7 +174,7 @@ export class Seeker {
       this.options,
       this.standing,
     );
-    return widestDayDkh(readColumn(trace, 'alkalinity_dkh'), 3 * 24, REST_DAYS * 24);
+    return widestDay(readColumn(trace, 'alkalinity_dkh'), 3 * 24, REST_DAYS * 24);
   }
 }
 

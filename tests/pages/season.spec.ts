@@ -1,0 +1,99 @@
+import { expect, test, type Page } from '@playwright/test';
+import { axeFindsNothing, looks } from './axe';
+
+const SHOTS = process.env.SHOTS;
+
+/** Six months of a keeper whose calcium crept up and whose magnesium fell. */
+const LINES = [
+  'date,alkalinity (dKH),calcium (mg/L),magnesium (mg/L),salinity (ppt)',
+  ...['05-02', '06-01', '07-03', '08-02', '09-01', '10-03', '10-31'].map((day, i) =>
+    [
+      `2026-${day}T10:00`,
+      (8.4 - 0.1 * (i % 2)).toFixed(1),
+      425 + 4 * i,
+      1330 - 22 * i,
+      (35 + 0.08 * i).toFixed(1),
+    ].join(','),
+  ),
+].join('\n');
+
+/** A tank on a two-part pair, with 10 % of its water changed each week. */
+const PLAN = {
+  ...{ type: 'paper-reef/scenario', version: 4, title: 'A pair at Mill Weir', days: 60 },
+  tank: { volumeL: 300, alkalinityDkh: 8.3 },
+  corals: { useDkhPerDay: 1, growthPercentPerDay: 0 },
+  evaporation: { litresPerDay: 4 },
+  waterChanges: { percent: 10, everyDays: 7 },
+  dosers: [
+    {
+      ...{ name: 'part one', mlPerDay: 57, stockL: 5 },
+      recipe: [{ additive: 'sodiumCarbonate', gramsPerL: 100 }],
+    },
+    {
+      ...{ name: 'part two', mlPerDay: 57, stockL: 5 },
+      recipe: [{ additive: 'calciumChlorideDihydrate', gramsPerL: 139 }],
+    },
+  ],
+};
+
+async function sixMonths(page: Page) {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Skip, I know my way' }).click();
+  await page.getByLabel('Open a scenario file').setInputFiles({
+    ...{ name: 'pair.json', mimeType: 'application/json' },
+    buffer: Buffer.from(JSON.stringify(PLAN)),
+  });
+  await page.getByRole('button', { name: /^My tank runs by/ }).click();
+  await page.goto('/#log');
+  await page.locator('#paste-lines summary').click();
+  await page.getByLabel('Lines to read').fill(LINES);
+  await page.getByRole('button', { name: 'Read these lines' }).click();
+  await page.getByRole('button', { name: /Take these 7 lines/ }).click();
+  await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(7);
+}
+
+test('why calcium crept up and magnesium fell, what to add, and how much water to change', async ({
+  page,
+}) => {
+  test.setTimeout(90_000);
+  await sixMonths(page);
+  const season = page.locator('details.season');
+  await season.locator('summary').first().click();
+  const target = season.getByLabel('Magnesium to, mg/L');
+  await target.fill('2000');
+  await target.press('Enter');
+  await expect(season.getByRole('alert')).toBeVisible();
+  await target.fill('1320');
+  await season.getByRole('button', { name: 'Look over the season' }).click();
+  const headline = season.locator('.headline');
+  await expect(headline).toContainText(/Magnesium has fallen by \d+ mg\/L since 2 May/, {
+    timeout: 90_000,
+  });
+  await expect(headline).toContainText(/Add [\d.]+ g magnesium chloride hexahydrate each morning/);
+  await expect(season.getByRole('row', { name: /^magnesium/ })).toContainText('water changes');
+  await expect(season).toContainText('What would tell:');
+  for (const fold of await season.locator('details summary').all()) await fold.click();
+  await expect(season).toContainText(/If nothing is turned, salinity goes from/);
+  for (const { width, colorScheme } of looks) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
+    await axeFindsNothing(page);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(wide).toBeLessThanOrEqual(width);
+  }
+  for (const width of SHOTS ? [1280, 390] : []) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.setViewportSize({ width, height: 900 });
+      await page.emulateMedia({ colorScheme });
+      await season.screenshot({ path: `${SHOTS}/season-${width}-${colorScheme}.png` });
+    }
+  }
+  await page.setViewportSize({ width: 1280, height: 900 });
+  // Tried beside the real tank, never in it.
+  const runsBy = page.getByText(/^Your tank runs by/);
+  const before = await runsBy.textContent();
+  await season.getByRole('button', { name: 'Try it on the bench' }).click();
+  await expect(page.getByRole('button', { name: 'Season', exact: true })).toBeVisible();
+  await page.goto('/#log');
+  await expect(runsBy).toHaveText(before!);
+});

@@ -1,0 +1,131 @@
+import type { MostPerDay, SeasonTargets } from '../../../shared/recipe/seasonTargets';
+import { withNewestWater } from '../../../shared/log/newest';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { ended, stateAfter } from '../../engine/run';
+import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { delivery } from '../fit/doubts';
+import { firstAsked, firstDays, metals, type First } from './firstDays';
+import { loweringsOf, type Lowering } from './lowering';
+import { seasonQuantities, type SeasonId } from './quantity';
+import { daily, leavesOn, SeasonTank } from './seasonTank';
+import { sharesOf, type Share } from './share';
+import { SEASON_DAYS, weeklyHold, type Weekly } from './weekly';
+import { whyMoved, type Why, type WhyQuestion } from './why';
+
+export interface SeasonQuestion extends WhyQuestion {
+  /** The tank as it stands, with today's use. */
+  readonly now: Scenario;
+  readonly giveOrTakeDkhPerDay: number;
+  readonly targets: SeasonTargets;
+  readonly mostPerDay: MostPerDay;
+}
+
+/** Where a quantity goes in a season if the tank runs as it does. */
+export interface Drift {
+  readonly id: SeasonId;
+  readonly now: number;
+  /** After 90 and 180 days. */
+  readonly after: readonly [number, number];
+  /** If the pumps give a tenth more or less than they are set to: one σ, common practice. */
+  readonly giveOrTake: number;
+  readonly shares: readonly Share[];
+  /** First day outside the band; undefined where it stays. */
+  readonly leavesDay: number | undefined;
+}
+
+/** A season looked back over, and the next one. */
+export interface Season {
+  readonly why: Why;
+  readonly drifts: readonly Drift[];
+  /** Day on which alkalinity leaves the band as it runs: that is turned first. */
+  readonly alkalinityLeavesDay: number | undefined;
+  readonly first: First;
+  /** The same with the other salt of each metal, where anything is poured. */
+  readonly instead: First | undefined;
+  readonly lowerings: readonly Lowering[];
+  readonly weekly: Weekly;
+  /** The tank as it stands with all of it, as one plan. */
+  readonly trial: Scenario;
+}
+
+/** Over months a step may err by more, µmol/kg, and nothing that is told changes. */
+const SEASON_TOLERANCE = 0.5;
+const OTHER_SALT = 1;
+/** A plan holds no more. */
+const MOST_ADDITIONS = 200;
+
+/**
+ * Why calcium, magnesium and salinity moved since the first readings; what to add; and what the plan
+ * in force brings in a season, with the water that holds it. Every number was run by the engine, from
+ * the newest water.
+ */
+export function season(question: SeasonQuestion, given: SimulationOptions = usualOptions): Season {
+  const options = { ...given, toleranceUmolPerKg: SEASON_TOLERANCE };
+  const { readings, targets, mostPerDay, giveOrTakeDkhPerDay } = question;
+  const why = whyMoved(question, options);
+  const { tank: newest } = withNewestWater(question.now, readings);
+  const { calciumMgPerL, magnesiumMgPerL, salinityPractical } = newest;
+  const known = { calciumMgPerL, magnesiumMgPerL, salinityPractical };
+  const now = { ...question.now, tank: { ...question.now.tank, ...known } };
+  const tank = new SeasonTank(now, giveOrTakeDkhPerDay, options);
+  const first = firstDays(tank, firstAsked(tank, targets, mostPerDay));
+  const weekly = weeklyHold(tank, first, targets, mostPerDay);
+  const poursAny = first.kind === 'first' && metals.some((metal) => first.poured[metal]);
+  const instead = poursAny
+    ? firstDays(tank, firstAsked(tank, targets, mostPerDay, OTHER_SALT))
+    : undefined;
+  return {
+    ...{ why, first, weekly, instead, drifts: driftsOf(tank, options) },
+    lowerings: loweringsOf(tank, first, mostPerDay),
+    alkalinityLeavesDay: tank.alkalinityLeavesDay(SEASON_DAYS),
+    trial: trialOf(tank.now, first, weekly),
+  };
+}
+
+/** What the plan in force brings and takes in a season, by the engine's own accounts. */
+function driftsOf(tank: SeasonTank, options: SimulationOptions): Drift[] {
+  const { now } = tank;
+  const goes = { ...now, days: SEASON_DAYS };
+  const before = stateAfter({ ...now, days: 0 }, options);
+  const trial = ended(goes, options, before);
+  const { accounts, stopped } = trial.result();
+  const alone = tank.leftAlone(SEASON_DAYS);
+  const more = tank.replay([
+    { scenario: delivery.more(goes, delivery.sigma), untilDay: SEASON_DAYS },
+  ]);
+  return seasonQuantities.map((quantity): Drift => {
+    const { id, column } = quantity;
+    const values = alone.hourly(column);
+    const means = daily(alone, id);
+    const at = (day: number) => means[Math.min(means.length, day) - 1] ?? values.at(-1)!;
+    const ends = (hourly: readonly number[]) => hourly.at(-1)!;
+    const cut = stopped
+      ? []
+      : [
+          {
+            before: before.vessels[0]!.amounts,
+            after: trial.state().vessels[0]!.amounts,
+            accounts,
+          },
+        ];
+    const leaves = leavesOn(means, tank.band(id));
+    return {
+      ...{ id, now: tank.level(id), after: [at(SEASON_DAYS / 2), at(SEASON_DAYS)] },
+      giveOrTake: Math.abs(ends(more.hourly(column)) - ends(values)),
+      shares: cut.length === 0 ? [] : sharesOf(quantity, cut, values[0]!, ends(values)),
+      leavesDay: leaves === undefined ? undefined : leaves + 1,
+    };
+  });
+}
+
+/** All of it as one plan, as long as a plan can hold what is poured. */
+function trialOf(now: Scenario, first: First, { stretches, kind }: Weekly): Scenario {
+  // Daily changes come before the season's; a plan has one kind.
+  if (first.kind === 'first' && first.change) return { ...first.stretch.scenario };
+  const last = kind === 'cannot' ? { ...now, days: SEASON_DAYS } : stretches.at(-1)!.scenario;
+  const poured = first.kind === 'first' ? first.stretch.scenario.additions : [];
+  const all = [...poured, ...last.additions].toSorted((a, b) => a.day - b.day);
+  const additions = all.slice(0, MOST_ADDITIONS);
+  const beyond = all[MOST_ADDITIONS];
+  return { ...last, additions, days: beyond ? beyond.day - 1 : SEASON_DAYS };
+}
