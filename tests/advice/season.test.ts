@@ -11,7 +11,8 @@ import {
   metals,
 } from '../../workers/studies/season/firstDays';
 import { daily, SeasonTank } from '../../workers/studies/season/seasonTank';
-import { SEASON_DAYS, weeklyHold } from '../../workers/studies/season/weekly';
+import { weeklyHold } from '../../workers/studies/season/weekly';
+import { SEASON_DAYS } from '../../workers/studies/season/weeks';
 import { widestDay, type Replay } from '../../workers/studies/turn/replay';
 import { patience, runsOf } from '../laws/size';
 import { anySeason, type AnySeason } from './anySeason';

@@ -4,7 +4,8 @@ import { stateAfter } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { METAL_OF, metals, type First, type Metal } from '../../workers/studies/season/firstDays';
 import { meanOf } from '../../workers/studies/season/seasonTank';
-import { SEASON_DAYS, type Weekly } from '../../workers/studies/season/weekly';
+import type { Weekly } from '../../workers/studies/season/weeklyTold';
+import { SEASON_DAYS } from '../../workers/studies/season/weeks';
 import { replayed, type Replay, type Stretch } from '../../workers/studies/turn/replay';
 import type { AnySeason } from './anySeason';
 

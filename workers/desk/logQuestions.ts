@@ -17,7 +17,7 @@ import { offers as offersFor, type Offer } from '../studies/plan/offers';
 import { planQuestion, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
 import { season as seasonOf, type Season, type SeasonQuestion } from '../studies/season/season';
-import { SEASON_DAYS } from '../studies/season/weekly';
+import { SEASON_DAYS } from '../studies/season/weeks';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
 import { deliveredOf, type Delivery, type DeliveryQuestion } from '../studies/stock/delivered';
 import { PACE_DAYS, pacesOf, type SupplyPace } from '../studies/stock/paces';

@@ -4,7 +4,8 @@ import type { Stretch } from '../turn/replay';
 import { metals, type First, type Metal } from './firstDays';
 
 import { daily, type SeasonTank } from './seasonTank';
-import { bottlesBring, bringsOnly, SEASON_DAYS } from './weekly';
+import { bottlesBring } from './weeklyDoses';
+import { bringsOnly, SEASON_DAYS } from './weeks';
 
 /** What brings down what is too high, each replayed. */
 export type Way =

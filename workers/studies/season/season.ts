@@ -9,7 +9,9 @@ import { loweringsOf, type Lowering } from './lowering';
 import { seasonQuantities, type SeasonId } from './quantity';
 import { daily, leavesOn, SeasonTank } from './seasonTank';
 import { sharesOf, type Share } from './share';
-import { SEASON_DAYS, weeklyHold, type Weekly } from './weekly';
+import { weeklyHold } from './weekly';
+import type { Weekly } from './weeklyTold';
+import { SEASON_DAYS } from './weeks';
 import { whyMoved, type Why, type WhyQuestion } from './why';
 
 export interface SeasonQuestion extends WhyQuestion {
