@@ -16,13 +16,13 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
   expect(calendar.suggestedFilename()).toBe('next-test.ics');
   await expect(page.getByRole('link', { name: /All \d tanks/ })).toHaveCount(0);
   await page.getByRole('button', { name: 'Another tank' }).click();
-  await page.getByLabel('Name of the new tank').fill('Heron Quay nursery');
+  await page.getByLabel('Name of the new tank').fill('Quillon Bay nursery');
   await page.getByRole('button', { name: 'Begin its log' }).click();
   await enterTests(page, ['7.1', '6.9', '6.8', '6.6']);
   await page.getByRole('link', { name: 'All 2 tanks' }).click();
   const tiles = page.getByRole('main').getByRole('listitem');
   await expect(tiles).toHaveCount(2);
-  await expect(tiles.first()).toContainText('Heron Quay nursery');
+  await expect(tiles.first()).toContainText('Quillon Bay nursery');
   await expect(tiles.first()).toContainText('outside now');
   await expect(tiles.nth(1)).toContainText(/may have left: test.*A test was due by 6 March/, {
     timeout: 30_000,
@@ -37,6 +37,6 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
       await page.screenshot({ path: `${SHOTS}/tanks-${width}-${colorScheme}.png`, fullPage: true });
   }
   await tiles.first().getByRole('button').click();
-  await expect(page.getByLabel('Tank', { exact: true })).toContainText('Heron Quay nursery');
+  await expect(page.getByLabel('Tank', { exact: true })).toContainText('Quillon Bay nursery');
   await expect(page.locator('table')).toContainText('6.6');
 });
