@@ -13,20 +13,29 @@ import type { ShownTrial } from './shownTrials';
 const hasSpread = (spread: Spread, column: ColumnId): column is keyof Spread['below'] =>
   column in spread.below;
 
+/** A lever that is still for so long rests. */
+const REST_MS = 150;
+
 /**
- * Where the tank of the selected trial may be: asked anew whenever that trial has come back, told
+ * Where the tank of the selected trial may be: asked anew when that has come back and rests, told
  * coarsely where nothing stood before, and drawn about its line as it stands.
  */
 export class MayBe {
   private spread: Spread | undefined = $state.raw();
+  private rests: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
     private readonly bench: Bench,
     private readonly client: Asking,
   ) {}
 
-  /** Asks for the trial that was run last. */
-  async follow(): Promise<void> {
+  /** To be called when a trial has come back: asks once no other follows, since a dozen runs go into it. */
+  follow(): void {
+    clearTimeout(this.rests);
+    this.rests = setTimeout(() => void this.ask(), REST_MS);
+  }
+
+  private async ask(): Promise<void> {
     const scenario = this.bench.trialOf(this.bench.selected.id).answers;
     if (!scenario) return;
     // The line moves under a lever, its width hardly does: the last one stands until there is a finer.

@@ -29,23 +29,26 @@ export class Glances {
 
   /** Asks for every tank whose log or plan has changed since it was asked last; `now` is a local time. */
   follow(tanks: readonly Tank[], now: string): void {
-    const asked = tanks.map((tank) => ({ id: tank.id, question: questionOf(tank, now) }));
-    const isKnown = ({ id, question }: (typeof asked)[number]) =>
-      known[id]?.asked === JSON.stringify(question);
-    const there = asked.filter(isKnown).map(({ id }) => [id, known[id]!.answer] as const);
-    this.answers = Object.fromEntries(there);
-    for (const one of asked) if (!isKnown(one)) void this.ask(one.id, one.question);
+    const there: Record<string, LogAnswer | string> = {};
+    for (const tank of tanks) {
+      const question = questionOf(tank, now);
+      const asked = JSON.stringify(question);
+      const last = known[tank.id];
+      if (last?.asked === asked) there[tank.id] = last.answer;
+      else void this.ask(tank.id, question, asked);
+    }
+    this.answers = there;
   }
 
   of(tank: Tank, now: string): Glance {
     return glanceOf(tank, this.answers[tank.id], now);
   }
 
-  private async ask(id: string, question: Asked<'answer'>): Promise<void> {
+  private async ask(id: string, question: Asked<'answer'>, asked: string): Promise<void> {
     const found = await this.client.ask('answer', question, { key: id });
     if (found.kind === 'failed') return this.put(id, found.failure.message);
     if (found.kind !== 'done') return;
-    known[id] = { asked: JSON.stringify(question), answer: found.value };
+    known[id] = { asked, answer: found.value };
     this.put(id, found.value);
   }
 

@@ -1,5 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
-import { axeFindsNothing, looks } from './axe';
+import { looksRight } from './axe';
 import { enterTests, tankInTheLog } from './logged';
 
 const SHOTS = process.env.SHOTS;
@@ -9,21 +9,6 @@ const TESTS = ['8.4', '8.3', '8.4', '8.2', '8.3', '8.2'];
 async function limewaterTank(page: Page) {
   await tankInTheLog(page, 'limewater in the top-off');
   await enterTests(page, TESTS);
-}
-
-/** The page at each width and in each theme: nothing wider than it, nothing that axe finds. */
-async function looksRight(page: Page, name: string) {
-  for (const { width, colorScheme } of looks) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    await axeFindsNothing(page);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-    if (!SHOTS) continue;
-    await page
-      .locator('details.away, article.wall-sheet')
-      .screenshot({ path: `${SHOTS}/${name}-${width}-${colorScheme}.png` });
-  }
 }
 
 test('days away, and the sitter’s sheet', async ({ page }) => {
@@ -45,14 +30,14 @@ test('days away, and the sitter’s sheet', async ({ page }) => {
   await expect(away.locator('table')).toContainText('top-off reservoir');
   const litresLeft = await away.innerText();
   for (const fold of await away.locator('details summary').all()) await fold.click();
-  await looksRight(page, 'away');
+  await looksRight(page, 'away', away);
   await away.getByRole('link', { name: 'The sitter’s sheet' }).click();
   const sheet = page.getByRole('article', { name: 'The sitter’s sheet' });
   await expect(sheet).toContainText(/no more than [\d.]+ L at a visit/, { timeout: 60_000 });
   await expect(sheet).toContainText('Look, each time you come');
   await expect(sheet).toContainText('Unplug its pump with dry hands');
   await expect(sheet).toContainText('People first.');
-  await looksRight(page, 'sitter');
+  await looksRight(page, 'sitter', sheet);
   // The litres of the headline are the marks of the sheet.
   const mark = /leave ([\d.]+) L/.exec(litresLeft)![1]!;
   await expect(sheet).toContainText(`(${mark} L)`);
@@ -87,7 +72,7 @@ test('where nobody comes the sheet is for whoever is called, and names what is n
   await expect(sheet).toContainText(
     /Keeper: not kept from \d+ \w+ \d{4} on: [^]+ (below|above) [\d.]+/,
   );
-  await looksRight(page, 'sitter-called');
+  await looksRight(page, 'sitter-called', page.locator('article.wall-sheet'));
   expect(await pagesPrinted(page)).toBe(1);
 });
 

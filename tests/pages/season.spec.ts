@@ -1,7 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
-import { axeFindsNothing, looks } from './axe';
-
-const SHOTS = process.env.SHOTS;
+import { looksRight } from './axe';
 
 /** Six months of a keeper whose calcium crept up and whose magnesium fell. */
 const LINES = [
@@ -74,20 +72,7 @@ test('why calcium crept up and magnesium fell, what to add, and how much water t
   await expect(season).toContainText('What would tell:');
   for (const fold of await season.locator('details summary').all()) await fold.click();
   await expect(season).toContainText(/If nothing is turned, salinity goes from/);
-  for (const { width, colorScheme } of looks) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    await axeFindsNothing(page);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-  }
-  for (const width of SHOTS ? [1280, 390] : []) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height: 900 });
-      await page.emulateMedia({ colorScheme });
-      await season.screenshot({ path: `${SHOTS}/season-${width}-${colorScheme}.png` });
-    }
-  }
+  await looksRight(page, 'season', season);
   await page.setViewportSize({ width: 1280, height: 900 });
   // Tried beside the real tank, never in it.
   const runsBy = page.getByText(/^Your tank runs by/);

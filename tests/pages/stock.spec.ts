@@ -1,8 +1,6 @@
 import { expect, test } from '@playwright/test';
-import { axeFindsNothing, looks } from './axe';
+import { looksRight } from './axe';
 import { enterTests, tankInTheLog } from './logged';
-
-const SHOTS = process.env.SHOTS;
 
 test('a bottle that lasted eleven days instead of fourteen, held against the plan', async ({
   page,
@@ -21,14 +19,7 @@ test('a bottle that lasted eleven days instead of fourteen, held against the pla
     timeout: 30_000,
   });
   await expect(stock).toContainText('does not answer the tank');
-  for (const { width, colorScheme } of looks) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    await axeFindsNothing(page);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-    if (SHOTS) await stock.screenshot({ path: `${SHOTS}/stock-${width}-${colorScheme}.png` });
-  }
+  await looksRight(page, 'stock', stock);
   await stock.getByLabel('Of').selectOption({ label: 'the top-off’s reservoir' });
   await expect(stock.getByLabel('went, L')).not.toHaveValue('');
   await stock.getByRole('button', { name: 'Hold it against the plan' }).click();
@@ -59,14 +50,7 @@ test('what is left, by when to order, and both after a reload', async ({ page })
   await tests.fill('3');
   await tests.press('Enter');
   await expect(orders).toContainText('Order now');
-  for (const { width, colorScheme } of looks) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    await axeFindsNothing(page);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-    if (SHOTS) await orders.screenshot({ path: `${SHOTS}/orders-${width}-${colorScheme}.png` });
-  }
+  await looksRight(page, 'orders', orders);
   await orders.getByLabel('An order takes, days').fill('14');
   await orders.getByLabel('An order takes, days').press('Enter');
   await page.reload();

@@ -1,8 +1,6 @@
 import { expect, test } from '@playwright/test';
-import { axeFindsNothing, looks } from './axe';
+import { looksRight } from './axe';
 import { enterTests, tankInTheLog } from './logged';
-
-const SHOTS = process.env.SHOTS;
 
 test('two tanks at a glance: the one that is outside stands first, and a press opens its log', async ({
   page,
@@ -27,15 +25,7 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
   await expect(tiles.nth(1)).toContainText(/may have left: test.*A test was due by 6 March/, {
     timeout: 30_000,
   });
-  for (const { width, colorScheme } of looks) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    await axeFindsNothing(page);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-    if (SHOTS)
-      await page.screenshot({ path: `${SHOTS}/tanks-${width}-${colorScheme}.png`, fullPage: true });
-  }
+  await looksRight(page, 'tanks', page.getByRole('main'));
   await tiles.first().getByRole('button').click();
   await expect(page.getByLabel('Tank', { exact: true })).toContainText('Quillon Bay nursery');
   await expect(page.locator('table')).toContainText('6.6');

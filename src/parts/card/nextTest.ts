@@ -1,5 +1,6 @@
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import type { LogAnswer } from '../../ask/outcome';
+import { testDueH } from '../../state/testDue';
 
 const WEEK_DAYS = 7;
 
@@ -19,6 +20,6 @@ export function nextTestAt(
   const nowH = hoursOf(now);
   const checkH = nowH + Math.min(WEEK_DAYS, promisedDays, raising ? RAISE_DAYS : Infinity) * 24;
   if (!answer) return localTimeOf(checkH);
-  const toldH = hoursOf(answer.fit.startAt) + answer.fit.endH + answer.nextTest.inDays * 24;
+  const toldH = testDueH(answer);
   return localTimeOf(toldH > nowH ? Math.min(checkH, toldH) : checkH);
 }

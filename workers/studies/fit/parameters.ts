@@ -39,7 +39,7 @@ const STILL_ODDS = 0.5;
 /** How far two lots of one reagent read apart, dKH: common practice. */
 const LOT_SIGMA_DKH = 0.3;
 /** A plain description of the aeration is trusted to a factor of two (common practice). */
-const LN_KLA_SIGMA = Math.LN2;
+export const LN_KLA_SIGMA = Math.LN2;
 /** Carbon fixed in the light, as the plan has it: ± mmol/L/day (common practice). */
 const GROSS_SIGMA = 0.5;
 /** How far a hobby probe reads off, all along: common practice. */

@@ -1,14 +1,14 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { doubtsOf } from '../fit/doubts';
+import { LN_KLA_SIGMA } from '../fit/parameters';
+import { TYPED_SHARE } from '../plan/planQuestion';
 import { withUse } from '../plan/useEnds';
 
 /** Something of a plan that nobody knows exactly: the same plan with it so many σ more, or less. */
 export type Aside = (scenario: Scenario, sigmas: number) => Scenario;
 
-/** Use that was typed is right to a fifth at two σ: common practice. */
-const USE_SHARE = 0.1;
-/** A plain description of the aeration is trusted to a factor of two: common practice. */
-const KLA_TIMES = 2;
+/** What is typed of the use is known to at two σ, one of them. */
+const USE_SHARE = TYPED_SHARE / 2;
 
 const use: Aside = (scenario, sigmas) => {
   const { corals } = scenario;
@@ -20,7 +20,7 @@ const use: Aside = (scenario, sigmas) => {
 
 const gas: Aside = ({ gas: own, ...rest }, sigmas) => ({
   ...rest,
-  gas: { ...own, kLaPerH: own.kLaPerH * KLA_TIMES ** sigmas },
+  gas: { ...own, kLaPerH: own.kLaPerH * Math.exp(LN_KLA_SIGMA * sigmas) },
 });
 
 /** What a plan rests on and nobody knows exactly: the use first, since most comes of it. */

@@ -14,7 +14,7 @@ export interface Wanted {
 }
 
 /** A use that no reading tells is known to a fifth at best: common practice. */
-const TYPED_SHARE = 0.2;
+export const TYPED_SHARE = 0.2;
 const NO_KIT: Kit = { scoopG: 0, pumpMlPerMin: 0 };
 
 /**
