@@ -26,7 +26,7 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [{ name: 'first', test: /src\/App\.svelte$/ }],
+          groups: [{ name: 'first', test: /src\/app\/App\.svelte$/ }],
         },
       },
     },

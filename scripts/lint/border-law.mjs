@@ -3,6 +3,18 @@
 
 const door = /^workers\/[^/]+\.worker(\.ts)?$/;
 
+/** The rooms of src/ that every page stands on, and that know no page. */
+const floors = [
+  ...['address', 'ask', 'charts', 'drawing', 'fields', 'files'],
+  ...['glossary', 'parts', 'pictures', 'say', 'store'],
+];
+
+/** @param {string} path */
+const roomOf = (path) => path.split('/')[1] ?? '';
+
+/** @param {string} path */
+const isFloor = (path) => floors.includes(roomOf(path));
+
 /** @type {Record<string, (crossing: Crossing) => string | undefined>} */
 const laws = {
   shared({ from, to }) {
@@ -32,6 +44,9 @@ const laws = {
       if (!from.startsWith('src/ask/')) return 'Only src/ask/ may reach workers/.';
       if (door.test(to) && manner !== 'value') return;
       return 'src/ask/ reaches workers only by `import type` from, or `new URL` of, workers/*.worker.ts.';
+    }
+    if (isFloor(from) && to.startsWith('src/') && !isFloor(to)) {
+      return `src/${roomOf(from)}/ stands below the pages: it may not import from src/${roomOf(to)}/.`;
     }
     if (name?.startsWith('node:')) return 'src/ runs in the browser: it may not import from Node.';
     if (name || /^(src|shared|scenarios)\//.test(to)) return;

@@ -1,5 +1,5 @@
 import { say } from '../../shared/words/charts';
-import { download } from '../parts/download';
+import { download } from '../files/download';
 import { chartSvg, outHeight, OUT_WIDTH, type ChartOut } from './chartSvg';
 
 /** Twice the size in each direction, for print. */

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { isLocalTime } from '../../shared/log/localTime';
 import { MOST_AWAY_DAYS } from '../../shared/log/tankLog';
-import { nowLocal } from '../state/nowLocal';
+import { nowLocal } from '../store/nowLocal';
 import { jsonText } from './json';
 import { readTanks } from './readTanks';
 import { tankAnswer, type TankAnswer } from './tankAnswer';

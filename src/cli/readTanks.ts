@@ -1,8 +1,8 @@
 import { readJson } from '../../shared/scenario/jsonText';
-import { EVERYTHING_TYPE, LONGEST_FILE, readEverything } from '../state/everything';
+import { EVERYTHING_TYPE, LONGEST_FILE, readEverything } from '../store/everything';
 import { SCENARIO_TYPE } from '../../shared/scenario/schema';
-import { readTank } from '../state/readTank';
-import type { Tank } from '../state/tanks';
+import { readTank } from '../store/readTank';
+import type { Tank } from '../store/tanks';
 
 export type ReadTanks =
   | { readonly ok: true; readonly tanks: readonly Tank[] }

@@ -8,10 +8,10 @@ import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { SupplyPace } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { Offer } from '../../workers/studies/plan/offers';
-import { awayAsked } from '../state/awayAsked';
-import { ranUntil } from '../state/ranUntil';
-import { usualWants } from '../state/seasonAsked';
-import type { Tank } from '../state/tanks';
+import { awayAsked } from '../diary/away/awayAsked';
+import { ranUntil } from '../diary/ranUntil';
+import { usualWants } from '../diary/season/seasonAsked';
+import type { Tank } from '../store/tanks';
 
 /** Everything that is told of a tank: what the page's log shows and works out. */
 export interface TankAnswer {

@@ -7,7 +7,7 @@ import { lineJson, named } from './lineJson';
 import { seasonAnswerJson } from './seasonJson';
 import type { TankAnswer } from './tankAnswer';
 import { orderBy } from '../../shared/recipe/orderBy';
-import { allPaces } from '../parts/log/orderWords';
+import { allPaces } from '../say/orderWords';
 import {
   awayTold,
   firstSentence,

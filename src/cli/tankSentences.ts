@@ -7,9 +7,9 @@ import {
   outsideSentences,
   slopeSentence,
   useSentence,
-} from '../parts/log/answerWords';
-import { gettingThere } from '../parts/log/correctionWords';
-import { movesSentence, turnSentences } from '../parts/log/turnWords';
+} from '../say/answerWords';
+import { gettingThere } from '../say/correctionWords';
+import { movesSentence, turnSentences } from '../say/turnWords';
 import {
   awaySentences,
   failureText,
@@ -17,13 +17,13 @@ import {
   harmlessText,
   topUpTexts,
   worstSentence,
-} from '../parts/log/awayWords';
-import { seasonSentences, strayTexts } from '../parts/log/seasonWords';
+} from '../say/awayWords';
+import { seasonSentences, strayTexts } from '../say/seasonWords';
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
-import { bottleSentence } from '../parts/log/bottleWords';
-import { allPaces, orderText, supplyName } from '../parts/log/orderWords';
-import { promiseOf } from '../parts/log/promiseWords';
+import { bottleSentence } from '../say/bottleWords';
+import { allPaces, orderText, supplyName } from '../say/orderWords';
+import { promiseOf } from '../say/promiseWords';
 import type { Offer } from '../../workers/studies/plan/offers';
 import type { TankAnswer } from './tankAnswer';
 

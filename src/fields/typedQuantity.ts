@@ -6,7 +6,7 @@ import { parseQuantity } from '../../shared/units/parse';
 import { typedNumber } from '../../shared/units/typedNumber';
 import type { Read } from './draft.svelte';
 import { say } from '../../shared/words/settings';
-import { preferences } from '../state/preferences.svelte';
+import { preferences } from '../store/preferences.svelte';
 
 /** What a reader needs to know of a number. */
 export type Readable = Pick<QuantityMeta, 'unit' | 'min' | 'max' | 'step' | 'mistake'>;

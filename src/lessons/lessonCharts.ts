@@ -5,8 +5,8 @@ import type { ColumnId } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import type { DisplayUnits } from '../../shared/units/display';
 import type { Series } from '../charts/chartScales';
-import { chartKinds, inUnits, type ChartKind, type ShownKind } from '../parts/chartKinds';
-import { inks } from '../state/inks';
+import { chartKinds, inUnits, type ChartKind, type ShownKind } from '../charts/chartKinds';
+import { inks } from '../store/inks';
 import type { Lesson, LessonRuns, RunName } from './lesson';
 
 const skeleton: ChartKind = {

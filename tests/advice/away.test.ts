@@ -14,8 +14,8 @@ import {
   litres,
   topUpTexts,
   worstSentence,
-} from '../../src/parts/log/awayWords';
-import { sightsOf } from '../../src/parts/log/sights';
+} from '../../src/say/awayWords';
+import { sightsOf } from '../../src/diary/away/sights';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { away, type Away, type AwayQuestion } from '../../workers/studies/away/away';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseScenarioText } from '../../shared/scenario/parse';
 import { sentence } from '../../shared/scenario/sentence';
-import { readEverything } from '../../src/state/everything';
+import { readEverything } from '../../src/store/everything';
 
 const head =
   '"type":"paper-reef/scenario","version":2,"title":"x","days":3,"tank":{"volumeL":100,"alkalinityDkh":8}';

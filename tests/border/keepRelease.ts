@@ -4,12 +4,12 @@ import { emptyLog } from '../../shared/log/tankLog';
 import { withValue } from '../../shared/scenario/change';
 import { writeLink } from '../../shared/scenario/link';
 import { scenarioText } from '../../shared/scenario/write';
-import { csvText } from '../../src/parts/log/csvText';
-import { example } from '../../src/state/example';
-import { everythingText } from '../../src/state/everything';
-import { openingPlans, replacing, withPlan } from '../../src/state/plans';
-import { runningBy } from '../../src/state/runsBy';
-import { newTank, type Tank } from '../../src/state/tanks';
+import { csvText } from '../../src/diary/csv/csvText';
+import { example } from '../../src/store/example';
+import { everythingText } from '../../src/store/everything';
+import { openingPlans, replacing, withPlan } from '../../src/store/plans';
+import { runningBy } from '../../src/bench/runsBy';
+import { newTank, type Tank } from '../../src/store/tanks';
 import { scenarioFromFile } from '../runs/scenarioFiles';
 
 /** What this version keeps, for `releases/`: `npx tsx tests/border/keepRelease.ts`, once a release. */

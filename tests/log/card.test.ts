@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { scenarioOf } from '../../shared/scenario/write';
-import { cardCautions, stopRules } from '../../src/parts/card/stopRules';
-import { nextTestAt } from '../../src/parts/card/nextTest';
+import { cardCautions, stopRules } from '../../src/card/stopRules';
+import { nextTestAt } from '../../src/card/nextTest';
 
 const highTank = scenarioOf({
   type: 'paper-reef/scenario',

@@ -4,7 +4,7 @@ import { logRows } from '../../shared/log/csv/exportLog';
 import { previewImport, questions, understand } from '../../shared/log/csv/importLog';
 import { tableOf } from '../../shared/log/csv/tableOf';
 import { inOrder, sameReading, type Reading } from '../../shared/log/reading';
-import { csvRows, csvText } from '../../src/parts/log/csvText';
+import { csvRows, csvText } from '../../src/diary/csv/csvText';
 import { runsOf } from '../laws/size';
 import { anyReading } from './anyReading';
 import { dirtyFile } from './dirtyFile';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { scenarioOf } from '../../shared/scenario/write';
-import { marksOf } from '../../src/parts/log/marksOf';
+import { marksOf } from '../../src/diary/marksOf';
 
 it('everything that happened is on the month, in order, at its hour', () => {
   const day = (number: number) => `2026-05-0${number}T10:00`;

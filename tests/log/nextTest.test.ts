@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextTestSentence } from '../../src/parts/log/answerWords';
+import { nextTestSentence } from '../../src/say/answerWords';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import { nextTest } from '../../workers/studies/forecast/nextTest';
 

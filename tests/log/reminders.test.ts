@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { hoursOf, localTimeOf, spokenDay } from '../../shared/log/localTime';
 import { scenarioOf } from '../../shared/scenario/write';
-import { nextTestSentence } from '../../src/parts/log/answerWords';
-import { calendarText, remindersOf } from '../../src/parts/log/reminders';
+import { nextTestSentence } from '../../src/say/answerWords';
+import { calendarText, remindersOf } from '../../src/diary/reminders';
 import { answerLog } from '../../workers/studies/index';
 
 const plan = scenarioOf({

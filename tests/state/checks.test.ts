@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { oldestFirst, type Check } from '../../shared/log/check';
 import { readTankLog } from '../../shared/log/readTankLog';
 import { emptyLog } from '../../shared/log/tankLog';
-import { everythingText, readEverything } from '../../src/state/everything';
-import { example } from '../../src/state/example';
-import { mergeLogs } from '../../src/state/mergeTanks';
-import { examplePlans } from '../../src/state/plans';
-import { readTank } from '../../src/state/readTank';
-import { newTank } from '../../src/state/tanks';
+import { everythingText, readEverything } from '../../src/store/everything';
+import { example } from '../../src/store/example';
+import { mergeLogs } from '../../src/store/mergeTanks';
+import { examplePlans } from '../../src/store/plans';
+import { readTank } from '../../src/store/readTank';
+import { newTank } from '../../src/store/tanks';
 
 const limit = { what: 'Run-time limit', testedAt: '2026-11-14T10:00' };
 const air = { what: 'Battery air pump', testedAt: '' };

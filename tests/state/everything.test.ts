@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
-import { besides } from '../../src/state/besides';
-import { everythingText, readEverything } from '../../src/state/everything';
-import { inks } from '../../src/state/inks';
-import type { Tank } from '../../src/state/tanks';
+import { besides } from '../../src/store/besides';
+import { everythingText, readEverything } from '../../src/store/everything';
+import { inks } from '../../src/store/inks';
+import type { Tank } from '../../src/store/tanks';
 import { anyScenario } from '../laws/anyScenario';
 import { patience, runsOf } from '../laws/size';
 import { anyReading } from '../log/anyReading';

@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
-import { mergeTanks } from '../../src/state/mergeTanks';
+import { mergeTanks } from '../../src/store/mergeTanks';
 import {
   openingPlans,
   replacing,
   withoutPlan,
   withPlan,
   type BenchPlans,
-} from '../../src/state/plans';
-import { runningBy } from '../../src/state/runsBy';
-import { newTank, type Tank } from '../../src/state/tanks';
+} from '../../src/store/plans';
+import { runningBy } from '../../src/bench/runsBy';
+import { newTank, type Tank } from '../../src/store/tanks';
 import { patience, runsOf } from '../laws/size';
 import { anyReading } from '../log/anyReading';
 import { scenarioFromFile } from '../runs/scenarioFiles';

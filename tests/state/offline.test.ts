@@ -23,7 +23,7 @@ function browser(controlled: boolean) {
   return { serviceWorker, waiting, reload, takesOver };
 }
 
-const page = async () => (await import('../../src/state/offline.svelte')).offline;
+const page = async () => (await import('../../src/app/offline.svelte')).offline;
 
 beforeEach(() => vi.resetModules());
 afterEach(() => vi.unstubAllGlobals());

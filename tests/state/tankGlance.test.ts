@@ -2,11 +2,11 @@ import { expect, it } from 'vitest';
 import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { emptyLog } from '../../shared/log/tankLog';
 import { scenarioOf } from '../../shared/scenario/write';
-import { openingPlans } from '../../src/state/plans';
-import type { Tank } from '../../src/state/tanks';
-import { bySoonness, glanceOf } from '../../src/tanks/glance';
-import { monthShape } from '../../src/tanks/monthShape';
-import { stampText } from '../../src/tanks/stampText';
+import { openingPlans } from '../../src/store/plans';
+import type { Tank } from '../../src/store/tanks';
+import { bySoonness, glanceOf } from '../../src/shelf/glance';
+import { monthShape } from '../../src/shelf/monthShape';
+import { stampText } from '../../src/shelf/stampText';
 import { answerLog } from '../../workers/studies/index';
 
 const plan = scenarioOf({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { crossProblems } from '../../shared/scenario/crossChecks';
 import { ledgerBetween, usePerDay } from '../../shared/verdict/measures';
-import { carriers, dwellers, tankLike } from '../../src/state/tankLike';
+import { carriers, dwellers, tankLike } from '../../src/bench/tankLike';
 import { run } from '../../workers/engine/run';
 import { patience } from '../laws/size';
 

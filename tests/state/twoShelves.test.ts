@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { Bench } from '../../src/state/bench.svelte';
-import { example } from '../../src/state/example';
-import { loadTanks } from '../../src/state/store';
-import { TankShelf } from '../../src/state/tankShelf.svelte';
+import { Bench } from '../../src/bench/bench.svelte';
+import { example } from '../../src/store/example';
+import { loadTanks } from '../../src/store/store';
+import { TankShelf } from '../../src/shelf/tankShelf.svelte';
 import { freshBrowser } from './browser';
 
 /** A window: its bench and its shelf, over the one database and the one channel of this process. */

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { rowsCsv } from '../../src/parts/tableCsv';
+import { rowsCsv } from '../../src/files/tableCsv';
 
 // RFC 4180, section 2: lines end in CRLF; cells with commas or quotes stand in quotes.
 it('writes rows that a spreadsheet reads back as they were', () => {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { eventWindow } from '../../../src/parts/drills/eventWindow';
+import { eventWindow } from '../../../src/drills/eventWindow';
 
 const line = (firstH: number | undefined, backH: number | undefined, already = false) => ({
   ...{ firstH, backH, already },

@@ -1,0 +1,34 @@
+import type { Trace } from '../../shared/trace/trace';
+import type { Bench } from './bench.svelte';
+import { inks, type Ink } from '../store/inks';
+
+/** A trial as the charts need it. */
+export interface ShownTrial {
+  readonly id: string;
+  readonly name: string;
+  readonly ink: Ink;
+  readonly trace: Trace;
+}
+
+export const shownTrials = (bench: Bench): ShownTrial[] =>
+  bench.plans.flatMap(({ id, name, ink }) => {
+    const result = bench.trialOf(id).result;
+    return result ? [{ id, name, ink: inks[ink]!, trace: result.outcome.trace }] : [];
+  });
+
+export const sameTrials = (a: readonly ShownTrial[], b: readonly ShownTrial[]): boolean =>
+  a.length === b.length &&
+  a.every(({ id, name, ink, trace }, i) => {
+    const other = b[i]!;
+    return id === other.id && name === other.name && ink === other.ink && trace === other.trace;
+  });
+
+/** Gives the same object again while it says the same, so that nothing is drawn twice. */
+export function steady<T>(compute: () => T, same: (a: T, b: T) => boolean): () => T {
+  let last: T | undefined;
+  return () => {
+    const next = compute();
+    if (last === undefined || !same(last, next)) last = next;
+    return last;
+  };
+}

@@ -1,0 +1,99 @@
+import { toFigures } from '../../shared/units/digits';
+import { quantityText } from '../../shared/units/format';
+import { say as settings } from '../../shared/words/settings';
+import { say as words } from '../../shared/words/bench';
+import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
+import { alkalinityMeqPerG } from '../../shared/species/additives';
+import type { Scenario } from '../../shared/scenario/schema';
+import { scenarioOf } from '../../shared/scenario/write';
+import { preferences } from '../store/preferences.svelte';
+
+const say = words.first;
+
+/** What lives in a tank, and what such tanks use in a day, dKH (common practice, no source). */
+export const dwellers = [
+  { id: 'soft', label: say.soft, useDkhPerDay: 0.15 },
+  { id: 'mixed', label: say.mixed, useDkhPerDay: 1 },
+  { id: 'stony', label: say.stony, useDkhPerDay: 2.5 },
+] as const;
+
+/** What brings alkalinity now, and where to look next. */
+export const carriers = [
+  {
+    id: 'none',
+    label: say.none,
+    next: say.noneNext,
+  },
+  {
+    id: 'limewater',
+    label: say.limewater,
+    next: say.limewaterNext,
+  },
+  {
+    id: 'pump',
+    label: say.pump,
+    next: say.pumpNext,
+  },
+  {
+    id: 'water',
+    label: say.water,
+    next: say.waterNext,
+  },
+] as const;
+
+export interface FirstAnswers {
+  readonly volumeL: number;
+  readonly dweller: (typeof dwellers)[number]['id'];
+  readonly carrier: (typeof carriers)[number]['id'];
+}
+
+/** Shares of the volume that are assumed of a tank nobody has measured yet (common practice). */
+const EVAPORATION_SHARE = 0.013;
+const RESERVOIR_SHARE = 0.06;
+const SODA_G_PER_L = 60;
+
+function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
+  const grams = (useDkhPerDay * meqPerLPerDkh * volumeL) / alkalinityMeqPerG('sodiumCarbonate');
+  return toFigures((grams / SODA_G_PER_L) * 1000, 2);
+}
+
+/** As the reader sees quantities, with no more digits than were assumed. */
+const text = (value: number, unit: string) =>
+  quantityText(value, value < 10 ? 1 : 0, unit, preferences.now);
+
+/** A tank like the keeper's, out of three answers; everything else is assumed and says so. */
+export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {
+  const { label, useDkhPerDay } = dwellers.find(({ id }) => id === dweller)!;
+  const { next } = carriers.find(({ id }) => id === carrier)!;
+  const litresPerDay = toFigures(volumeL * EVAPORATION_SHARE, 2);
+  return scenarioOf({
+    type: 'paper-reef/scenario',
+    version: 4,
+    title: say.tank(text(volumeL, 'L')),
+    place: say.assumed(text(volumeL, 'L'), label),
+    question: say.untilMeasured(text(litresPerDay, 'L'), text(useDkhPerDay, 'dKH'), next),
+    days: 30,
+    tank: { volumeL, alkalinityDkh: 8.5, calciumMgPerL: 425, magnesiumMgPerL: 1310 },
+    corals: { useDkhPerDay, growthPercentPerDay: 0 },
+    evaporation: { litresPerDay },
+    food: { gramsPerDay: toFigures(volumeL * 0.01, 1) },
+    gas: { kLaPerH: 2 },
+    topOff: {
+      reservoirL: Math.max(1, toFigures(volumeL * RESERVOIR_SHARE, 2)),
+      refillEveryDays: 4,
+      pumpLPerH: Math.max(0.5, toFigures(volumeL * 0.01, 1)),
+      deadBandL: toFigures(Math.max(0.03, volumeL * 0.002), 1),
+      ...(carrier === 'limewater' && { additive: 'calciumHydroxide', gramsPerL: 1.1 }),
+    },
+    ...(carrier === 'pump' && {
+      dosers: [
+        {
+          name: settings.carbonate,
+          recipe: [{ additive: 'sodiumCarbonate', gramsPerL: SODA_G_PER_L }],
+          mlPerDay: sodaMlPerDay(useDkhPerDay, volumeL),
+        },
+      ],
+    }),
+    ...(carrier === 'water' && { waterChanges: { percent: 15, everyDays: 7 } }),
+  });
+}

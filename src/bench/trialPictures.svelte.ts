@@ -1,0 +1,103 @@
+import type { ColumnId } from '../../shared/trace/columns';
+import { readColumn } from '../../shared/trace/trace';
+import { assumptionsOf } from '../charts/assumptionsIn';
+import type { Fan } from '../charts/ChartFan.svelte';
+import type { Series } from '../charts/chartScales';
+import { spans, windowAround, type SpanId } from '../charts/timeWindow';
+import type { Bench } from './bench.svelte';
+import { preferences } from '../store/preferences.svelte';
+import { bandOf, chartKinds, FIRST, inUnits, type ShownKind } from '../charts/chartKinds';
+import type { MayBe } from './mayBe.svelte';
+import { sameTrials, shownTrials, steady, type ShownTrial } from './shownTrials';
+
+/** Everything that one chart of the bench is drawn from. */
+export interface Picture {
+  readonly kind: ShownKind;
+  readonly series: readonly Series[];
+  readonly band: readonly [number, number] | undefined;
+  /** Where nine of ten tanks of the selected trial are. */
+  readonly fan: Fan | undefined;
+}
+
+/** The bench's charts: one of them large, all over the same stretch of time and with one cursor. */
+export class TrialPictures {
+  private readonly bench: Bench;
+  /** Where the selected trial's tank may be; fetched a moment after the page. */
+  mayBe: MayBe | undefined = $state.raw();
+  spanId: SpanId = $state('all');
+  private anchorH = $state(0);
+  private large: ColumnId = $state(chartKinds[0]!.column);
+
+  private readonly shown: readonly ShownTrial[] = $derived.by(
+    steady(() => shownTrials(this.bench), sameTrials),
+  );
+  readonly totalH = $derived.by(() =>
+    Math.max(1, ...this.shown.map(({ trace }) => trace.rows - 1)),
+  );
+  readonly cursorH = $derived.by(() => Math.min(this.bench.cursorH, this.totalH));
+  readonly clockHour = $derived.by(() => this.bench.selected.scenario.start.clockHour);
+  readonly window = $derived(
+    windowAround(this.anchorH, spans.find(({ id }) => id === this.spanId)!.hours, this.totalH),
+  );
+  readonly assumes = $derived.by(() =>
+    this.bench.plans.map((plan) => assumptionsOf(plan.name, plan.scenario)),
+  );
+  private readonly all: readonly Picture[] = $derived(
+    chartKinds.map((kind) => this.pictureOf(inUnits(kind, preferences.now))),
+  );
+
+  readonly hero = $derived(this.all.find(({ kind }) => kind.column === this.large)!);
+  /** Those of everyday use, the large one left out. */
+  readonly tiles = $derived(this.beside(this.all.slice(0, FIRST)));
+  readonly folded = $derived(this.beside(this.all.slice(FIRST)));
+
+  constructor(bench: Bench) {
+    this.bench = bench;
+  }
+
+  /** What is said inside the large chart of where the tank may be. */
+  readonly notes = $derived.by(() => {
+    const { fan, kind } = this.hero;
+    return fan && this.mayBe ? this.mayBe.notesOn(kind, fan) : [];
+  });
+
+  private beside(pictures: readonly Picture[]): readonly Picture[] {
+    return pictures.filter(({ kind }) => kind.column !== this.large);
+  }
+
+  enlarge({ kind }: Picture): void {
+    this.large = kind.column;
+  }
+
+  show(spanId: SpanId): void {
+    this.anchorH = this.bench.cursorH;
+    this.spanId = spanId;
+  }
+
+  /** Moves the cursor; the window goes along where it is moved from outside the charts. */
+  moveCursor(timeH: number, follow: boolean): void {
+    this.bench.cursorH = Math.round(timeH);
+    const { fromH, toH } = this.window;
+    if (follow && (timeH < fromH || timeH > toH)) this.anchorH = timeH;
+  }
+
+  private fanOf(kind: ShownKind): Fan | undefined {
+    const own = this.shown.find(({ id }) => id === this.bench.selected.id);
+    return own && this.mayBe?.fanOf(kind, own);
+  }
+
+  private pictureOf(kind: ShownKind): Picture {
+    return {
+      kind,
+      band: bandOf(kind, this.bench.selected.scenario.limits),
+      fan: this.fanOf(kind),
+      series: this.shown.map(({ id, name, ink, trace }) => ({
+        key: id,
+        label: name,
+        className: ink.className,
+        dash: ink.dash,
+        values: kind.shown(readColumn(trace, kind.column)),
+      })),
+    };
+  }
+}

@@ -1,0 +1,27 @@
+import type { Reading } from '../../shared/log/reading';
+import type { Scenario } from '../../shared/scenario/schema';
+import type { LogAnswer } from '../ask/outcome';
+import type { Asking } from '../ask/asking';
+import type { Bench } from '../bench/bench.svelte';
+import type { TestLog } from './testLog.svelte';
+
+/** What a panel of the log works from that asks for a plan or a turn. */
+export interface PlanProps {
+  readonly bench: Bench;
+  readonly log: TestLog;
+  /** Those that count. */
+  readonly readings: readonly Reading[];
+  readonly plan: Scenario;
+  readonly answer: LogAnswer | undefined;
+  readonly client: Asking;
+  /** Whether the log is being read: a plan from half of it would mislead. */
+  readonly reading: boolean;
+}
+
+/** What is asked of the worker, for a plan as for a turn. */
+export function planAsked({ log, plan, readings, answer }: PlanProps) {
+  const { targetDkh, scoopG, pumpMlPerMin } = log.now;
+  const known = answer && { now: answer.now, useNow: answer.useNow };
+  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
+  return { plan, log: readings, known, wanted };
+}

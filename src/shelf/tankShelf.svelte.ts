@@ -1,0 +1,133 @@
+import { say } from '../../shared/words/saving';
+import type { Scenario } from '../../shared/scenario/schema';
+import { Autosave } from '../store/autosave';
+import type { Bench } from '../bench/bench.svelte';
+import { openingPlans, type BenchPlans } from '../store/plans';
+import { besides } from '../store/besides';
+import { keepOpen, lastOpen } from '../store/lastOpen';
+import { freshTankId, newTank, type Tank } from '../store/tanks';
+import { TestLog } from '../diary/testLog.svelte';
+
+/** Every tank; one of them is open: its plans on the bench, its readings in the log. */
+export class TankShelf {
+  private all: readonly Tank[] = $state.raw([]);
+  private currentId = $state('tank-1');
+  readonly log: TestLog;
+  private readonly autosave: Autosave;
+  private showing = false;
+  /** The tank that was removed last, and where it stood; until the page is loaded anew. */
+  removed: { readonly tank: Tank; readonly place: number } | undefined = $state.raw();
+  /** Whether nothing had been saved in this browser before; a guess until the store has answered. */
+  firstVisit = $state(lastOpen() === null);
+
+  constructor(private readonly bench: Bench) {
+    this.autosave = new Autosave({
+      trouble: (notice) => (bench.notice = notice),
+      changedElsewhere: (tank) => this.takeOver(tank),
+    });
+    this.log = new TestLog((log) => this.change({ log }));
+    this.all = [newTank('tank-1', bench.today.scenario.title, bench.now)];
+    this.autosave.begin(this.current);
+    bench.onChange = (now) => this.change({ bench: now, name: this.nameWith(now) });
+    bench.isLogged = () => this.log.readings.length > 0;
+  }
+
+  get tanks(): readonly Tank[] {
+    return this.all;
+  }
+  get current(): Tank {
+    return this.all.find(({ id }) => id === this.currentId) ?? this.all[0]!;
+  }
+
+  /** Brings back what was saved; the example stays when nothing was. */
+  async restore(): Promise<void> {
+    const saved = await this.autosave.restore();
+    this.firstVisit = saved.length === 0;
+    if (saved.length === 0) return;
+    this.all = saved;
+    this.open(lastOpen() ?? saved[0]!.id);
+  }
+  /** To be called when the page is about to go away. */
+  saveBeforeLeaving(): void {
+    this.autosave.beforeLeaving();
+  }
+
+  open(id: string): void {
+    const tank = this.all.find((one) => one.id === id) ?? this.all[0]!;
+    this.currentId = tank.id;
+    keepOpen(tank.id);
+    this.show(tank);
+  }
+  add(name: string, plan: Scenario): void {
+    const id = freshTankId();
+    const tank = newTank(id, name, openingPlans({ ...plan, title: name, place: '', question: '' }));
+    this.all = [...this.all, tank];
+    this.autosave.begin(tank);
+    this.autosave.soon(tank);
+    this.open(id);
+  }
+  /** Tanks of a file beside those that are here; says how many were new. */
+  addAll(file: readonly Tank[]): number {
+    const added = besides(this.all, file);
+    this.all = [...this.all, ...added];
+    for (const tank of added) {
+      this.autosave.begin(tank);
+      this.autosave.soon(tank);
+    }
+    return added.length;
+  }
+  rename(name: string): void {
+    this.change({ name: name.trim() || say.unnamedTank });
+  }
+  async remove(id: string): Promise<void> {
+    const tank = this.all.find((one) => one.id === id);
+    if (this.all.length < 2 || !tank) return;
+    this.removed = { tank, place: this.all.indexOf(tank) };
+    this.all = this.all.filter((one) => one !== tank);
+    if (id === this.currentId) this.open(this.all[0]!.id);
+    await this.autosave.remove(id);
+  }
+  /** The tank that was removed last is there again, open and saved, as it was. */
+  bringBack(): void {
+    if (!this.removed) return;
+    const { tank, place } = this.removed;
+    this.removed = undefined;
+    this.all = this.all.toSpliced(place, 0, tank);
+    this.autosave.soon(tank);
+    this.open(tank.id);
+  }
+
+  /** Shows what another window has made of a tank. */
+  private takeOver(tank: Tank): void {
+    const known = this.all.some(({ id }) => id === tank.id);
+    this.all = known
+      ? this.all.map((one) => (one.id === tank.id ? tank : one))
+      : [...this.all, tank];
+    if (tank.id !== this.currentId) return;
+    this.showing = true;
+    this.bench.follow(tank.bench);
+    this.log.follow(tank.log);
+    this.showing = false;
+  }
+
+  /** A tank that is called as its plan goes on being so. */
+  private nameWith({ plans }: BenchPlans): string {
+    const { name, bench } = this.current;
+    return name === bench.plans[0]!.scenario.title ? plans[0]!.scenario.title : name;
+  }
+
+  /** Shows a tank without taking that for a change of it. */
+  private show(tank: Tank): void {
+    this.showing = true;
+    this.bench.openPlans(tank.bench);
+    this.log.open(tank.log);
+    this.showing = false;
+  }
+
+  private change(change: Partial<Tank>): void {
+    if (this.showing) return;
+    const tank = { ...this.current, ...change };
+    this.all = this.all.map((one) => (one.id === tank.id ? tank : one));
+    this.autosave.soon(tank);
+  }
+}
