@@ -6,7 +6,8 @@ import { figure } from '../../shared/words/figure';
 import type { Asking } from '../ask/asking';
 import type { Spread } from '../ask/outcome';
 import type { Fan } from '../charts/ChartFan.svelte';
-import type { Bench } from './bench.svelte';
+import type { Plans } from './plans.svelte';
+import type { Trials } from './trials.svelte';
 import type { ShownKind } from '../charts/chartKinds';
 import type { ShownTrial } from './shownTrials';
 
@@ -25,7 +26,8 @@ export class MayBe {
   private rests: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
-    private readonly bench: Bench,
+    private readonly plans: Plans,
+    private readonly trials: Trials,
     private readonly client: Asking,
   ) {}
 
@@ -36,7 +38,7 @@ export class MayBe {
   }
 
   private async ask(): Promise<void> {
-    const scenario = this.bench.trialOf(this.bench.selected.id).answers;
+    const scenario = this.trials.of(this.plans.selected.id).answers;
     if (!scenario) return;
     // The line moves under a lever, its width hardly does: the last one stands until there is a finer.
     const rows = this.spread?.below.alkalinity_dkh.length;
@@ -68,7 +70,7 @@ export class MayBe {
     const told = say.between(low!, high!, Math.ceil(last / 24));
     const leaves = this.spread?.leaves;
     if (leaves === undefined || kind.column !== 'alkalinity_dkh') return [told];
-    const { limits } = this.bench.selected.scenario;
+    const { limits } = this.plans.selected.scenario;
     const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
     return [told, say.leave(figure(Math.round(100 * leaves)), ...band)];
   }

@@ -1,5 +1,6 @@
 import type { Trace } from '../../shared/trace/trace';
-import type { Bench } from './bench.svelte';
+import type { Plans } from './plans.svelte';
+import type { Trials } from './trials.svelte';
 import { inks, type Ink } from '../store/inks';
 
 /** A trial as the charts need it. */
@@ -10,9 +11,9 @@ export interface ShownTrial {
   readonly trace: Trace;
 }
 
-export const shownTrials = (bench: Bench): ShownTrial[] =>
-  bench.plans.flatMap(({ id, name, ink }) => {
-    const result = bench.trialOf(id).result;
+export const shownTrials = (plans: Plans, trials: Trials): ShownTrial[] =>
+  plans.all.flatMap(({ id, name, ink }) => {
+    const result = trials.of(id).result;
     return result ? [{ id, name, ink: inks[ink]!, trace: result.outcome.trace }] : [];
   });
 

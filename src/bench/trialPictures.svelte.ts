@@ -5,6 +5,9 @@ import type { Fan } from '../charts/ChartFan.svelte';
 import type { Series } from '../charts/chartScales';
 import { spans, windowAround, type SpanId } from '../charts/timeWindow';
 import type { Bench } from './bench.svelte';
+import type { Plans } from './plans.svelte';
+import type { TimeAt } from './timeAt.svelte';
+import type { Trials } from './trials.svelte';
 import { preferences } from '../store/preferences.svelte';
 import { bandOf, chartKinds, FIRST, inUnits, type ShownKind } from '../charts/chartKinds';
 import type { MayBe } from './mayBe.svelte';
@@ -21,7 +24,9 @@ export interface Picture {
 
 /** The bench's charts: one of them large, all over the same stretch of time and with one cursor. */
 export class TrialPictures {
-  private readonly bench: Bench;
+  private readonly plans: Plans;
+  private readonly trials: Trials;
+  private readonly cursor: TimeAt;
   /** Where the selected trial's tank may be; fetched a moment after the page. */
   mayBe: MayBe | undefined = $state.raw();
   spanId: SpanId = $state('all');
@@ -29,18 +34,18 @@ export class TrialPictures {
   private large: ColumnId = $state(chartKinds[0]!.column);
 
   private readonly shown: readonly ShownTrial[] = $derived.by(
-    steady(() => shownTrials(this.bench), sameTrials),
+    steady(() => shownTrials(this.plans, this.trials), sameTrials),
   );
   readonly totalH = $derived.by(() =>
     Math.max(1, ...this.shown.map(({ trace }) => trace.rows - 1)),
   );
-  readonly cursorH = $derived.by(() => Math.min(this.bench.cursorH, this.totalH));
-  readonly clockHour = $derived.by(() => this.bench.selected.scenario.start.clockHour);
+  readonly cursorH = $derived.by(() => Math.min(this.cursor.timeH, this.totalH));
+  readonly clockHour = $derived.by(() => this.plans.selected.scenario.start.clockHour);
   readonly window = $derived(
     windowAround(this.anchorH, spans.find(({ id }) => id === this.spanId)!.hours, this.totalH),
   );
   readonly assumes = $derived.by(() =>
-    this.bench.plans.map((plan) => assumptionsOf(plan.name, plan.scenario)),
+    this.plans.all.map((plan) => assumptionsOf(plan.name, plan.scenario)),
   );
   private readonly all: readonly Picture[] = $derived(
     chartKinds.map((kind) => this.pictureOf(inUnits(kind, preferences.now))),
@@ -51,8 +56,10 @@ export class TrialPictures {
   readonly tiles = $derived(this.beside(this.all.slice(0, FIRST)));
   readonly folded = $derived(this.beside(this.all.slice(FIRST)));
 
-  constructor(bench: Bench) {
-    this.bench = bench;
+  constructor({ plans, trials, cursor }: Pick<Bench, 'plans' | 'trials' | 'cursor'>) {
+    this.plans = plans;
+    this.trials = trials;
+    this.cursor = cursor;
   }
 
   /** What is said inside the large chart of where the tank may be. */
@@ -70,26 +77,26 @@ export class TrialPictures {
   }
 
   show(spanId: SpanId): void {
-    this.anchorH = this.bench.cursorH;
+    this.anchorH = this.cursor.timeH;
     this.spanId = spanId;
   }
 
   /** Moves the cursor; the window goes along where it is moved from outside the charts. */
   moveCursor(timeH: number, follow: boolean): void {
-    this.bench.cursorH = Math.round(timeH);
+    this.cursor.timeH = Math.round(timeH);
     const { fromH, toH } = this.window;
     if (follow && (timeH < fromH || timeH > toH)) this.anchorH = timeH;
   }
 
   private fanOf(kind: ShownKind): Fan | undefined {
-    const own = this.shown.find(({ id }) => id === this.bench.selected.id);
+    const own = this.shown.find(({ id }) => id === this.plans.selected.id);
     return own && this.mayBe?.fanOf(kind, own);
   }
 
   private pictureOf(kind: ShownKind): Picture {
     return {
       kind,
-      band: bandOf(kind, this.bench.selected.scenario.limits),
+      band: bandOf(kind, this.plans.selected.scenario.limits),
       fan: this.fanOf(kind),
       series: this.shown.map(({ id, name, ink, trace }) => ({
         key: id,

@@ -2,12 +2,14 @@ import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { LogAnswer } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
-import type { Bench } from '../bench/bench.svelte';
+import type { Beside } from '../bench/beside.svelte';
+import type { RealTank } from '../bench/realTank';
 import type { TestLog } from './testLog.svelte';
 
 /** What a panel of the log works from that asks for a plan or a turn. */
 export interface PlanProps {
-  readonly bench: Bench;
+  readonly beside: Beside;
+  readonly realTank: RealTank;
   readonly log: TestLog;
   /** Those that count. */
   readonly readings: readonly Reading[];

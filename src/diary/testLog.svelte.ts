@@ -1,45 +1,28 @@
 import { inOrder, sameReading, type Reading } from '../../shared/log/reading';
 import { emptyLog, type TankLog } from '../../shared/log/tankLog';
-import { History } from '../store/history';
+import { Edits } from '../store/edits.svelte';
 import { mergeLogs } from '../store/mergeTanks';
 import { same } from '../store/same';
 
 /** The test log of the open tank: enter, edit, delete, undo. */
 export class TestLog {
-  private state: TankLog = $state.raw(emptyLog);
-  /** Counts changes, so that what asks the history is asked again. */
-  private changes = $state(0);
-  private history = new History<TankLog>();
+  readonly edits: Edits<TankLog>;
 
-  constructor(private readonly onChange: (log: TankLog) => void) {}
+  constructor(onChange: (log: TankLog) => void) {
+    this.edits = new Edits(emptyLog, { changed: onChange });
+  }
 
   get now(): TankLog {
-    return this.state;
+    return this.edits.now;
   }
   get readings(): readonly Reading[] {
-    return this.state.readings;
-  }
-  get canUndo(): boolean {
-    return this.changes >= 0 && this.history.canUndo;
-  }
-  get canRedo(): boolean {
-    return this.changes >= 0 && this.history.canRedo;
-  }
-
-  /** Shows another tank's log; what was done to the last one is not undone in this. */
-  open(log: TankLog): void {
-    this.history = new History();
-    this.state = log;
-    this.changes++;
+    return this.now.readings;
   }
 
   /** Takes over what another window has made of this log; what was done here can still be undone. */
   follow(log: TankLog): void {
-    const shown = this.state;
-    if (same(shown, log)) return;
-    this.history.rebase((state) => mergeLogs(shown, state, log));
-    this.state = log;
-    this.changes++;
+    const shown = this.now;
+    if (!same(shown, log)) this.edits.follow(log, (step) => mergeLogs(shown, step, log));
   }
 
   add(readings: readonly Reading[]): void {
@@ -57,23 +40,6 @@ export class TestLog {
 
   /** How the log is to be read, or its lines: one step to undo. */
   set(change: Partial<TankLog>): void {
-    this.history.remember(this.state, 'a step');
-    this.history.settle();
-    this.show({ ...this.state, ...change });
-  }
-
-  undo(): void {
-    const state = this.history.undo(this.state);
-    if (state) this.show(state);
-  }
-  redo(): void {
-    const state = this.history.redo(this.state);
-    if (state) this.show(state);
-  }
-
-  private show(log: TankLog): void {
-    this.state = log;
-    this.changes++;
-    this.onChange(log);
+    this.edits.step({ ...this.now, ...change });
   }
 }

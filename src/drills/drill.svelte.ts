@@ -8,7 +8,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
 import type { Asking } from '../ask/asking';
 import { fieldOf, type FieldOf } from '../fields/fieldOf';
-import type { Bench } from '../bench/bench.svelte';
+import type { Plans } from '../bench/plans.svelte';
 import { recall, remember } from './drillMemory';
 import type { PlanOnBench } from '../store/plans';
 
@@ -33,15 +33,15 @@ export class Drill {
   cursorH = $state(0);
 
   constructor(
-    private readonly bench: Bench,
+    private readonly plans: Plans,
     private readonly client: Asking,
   ) {
-    this.planId = bench.selected.id;
-    this.kept = recall(bench.selected.scenario) ?? this.kept;
+    this.planId = plans.selected.id;
+    this.kept = recall(plans.selected.scenario) ?? this.kept;
   }
 
   get plan(): PlanOnBench {
-    return this.bench.plans.find(({ id }) => id === this.planId) ?? this.bench.selected;
+    return this.plans.all.find(({ id }) => id === this.planId) ?? this.plans.selected;
   }
   usePlan(id: string): void {
     this.planId = id;

@@ -14,7 +14,8 @@ export class TankShelf {
   private currentId = $state('tank-1');
   readonly log: TestLog;
   private readonly autosave: Autosave;
-  private showing = false;
+  /** What saving has to say. */
+  notice = $state('');
   /** The tank that was removed last, and where it stood; until the page is loaded anew. */
   removed: { readonly tank: Tank; readonly place: number } | undefined = $state.raw();
   /** Whether nothing had been saved in this browser before; a guess until the store has answered. */
@@ -22,14 +23,14 @@ export class TankShelf {
 
   constructor(private readonly bench: Bench) {
     this.autosave = new Autosave({
-      trouble: (notice) => (bench.notice = notice),
+      trouble: (notice) => (this.notice = notice),
       changedElsewhere: (tank) => this.takeOver(tank),
     });
     this.log = new TestLog((log) => this.change({ log }));
-    this.all = [newTank('tank-1', bench.today.scenario.title, bench.now)];
+    this.all = [newTank('tank-1', bench.plans.today.scenario.title, bench.plans.now)];
     this.autosave.begin(this.current);
-    bench.onChange = (now) => this.change({ bench: now, name: this.nameWith(now) });
-    bench.isLogged = () => this.log.readings.length > 0;
+    bench.plans.onChange = (now) => this.change({ bench: now, name: this.nameWith(now) });
+    bench.beside.isLogged = () => this.log.readings.length > 0;
   }
 
   get tanks(): readonly Tank[] {
@@ -104,10 +105,8 @@ export class TankShelf {
       ? this.all.map((one) => (one.id === tank.id ? tank : one))
       : [...this.all, tank];
     if (tank.id !== this.currentId) return;
-    this.showing = true;
-    this.bench.follow(tank.bench);
+    this.bench.plans.follow(tank.bench);
     this.log.follow(tank.log);
-    this.showing = false;
   }
 
   /** A tank that is called as its plan goes on being so. */
@@ -118,14 +117,11 @@ export class TankShelf {
 
   /** Shows a tank without taking that for a change of it. */
   private show(tank: Tank): void {
-    this.showing = true;
-    this.bench.openPlans(tank.bench);
-    this.log.open(tank.log);
-    this.showing = false;
+    this.bench.open(tank.bench);
+    this.log.edits.open(tank.log);
   }
 
   private change(change: Partial<Tank>): void {
-    if (this.showing) return;
     const tank = { ...this.current, ...change };
     this.all = this.all.map((one) => (one.id === tank.id ? tank : one));
     this.autosave.soon(tank);

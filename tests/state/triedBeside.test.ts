@@ -56,41 +56,46 @@ const anyStep: fc.Arbitrary<Step> = fc
   .tuple(fc.nat(99), fc.nat(99), fc.integer({ min: 1, max: 40 }))
   .chain(([n, m, k]) =>
     fc.constantFrom(
-      step('open', (bench) => bench.open(pick(opened, n))),
-      step('open', (bench) => bench.open(pick(opened, m))),
-      step('take from a drill', (bench) => bench.addTrial(pick(opened, n))),
+      step('open', (bench) => bench.beside.open(pick(opened, n))),
+      step('open', (bench) => bench.beside.open(pick(opened, m))),
+      step('take from a drill', (bench) => bench.beside.addTrial(pick(opened, n))),
       step('add from a link', (bench) =>
-        bench.addTrials([n, m, k].map((i) => ({ name: `sent ${i}`, scenario: pick(opened, i) }))),
+        bench.beside.addTrials(
+          [n, m, k].map((i) => ({ name: `sent ${i}`, scenario: pick(opened, i) })),
+        ),
       ),
-      step('make room', (bench) => bench.makeRoom(pick(bench.plans, m).id), false, true),
-      step('drag', (bench) => bench.set(pick(paths, n), valueOf(pick(paths, n), k))),
-      step('drag', (bench) => bench.set(pick(paths, m), valueOf(pick(paths, m), k))),
+      step('make room', (bench) => bench.beside.makeRoom(pick(bench.plans.all, m).id), false, true),
+      step('drag', (bench) => bench.plans.set(pick(paths, n), valueOf(pick(paths, n), k))),
+      step('drag', (bench) => bench.plans.set(pick(paths, m), valueOf(pick(paths, m), k))),
       step('set several', (bench) =>
-        bench.setSeveral(paths.map((path) => [path, valueOf(path, k)])),
+        bench.plans.setSeveral(paths.map((path) => [path, valueOf(path, k)])),
       ),
-      step('select', (bench) => bench.select(pick(bench.plans, n).id)),
-      step('select today', (bench) => bench.select(bench.today.id)),
-      step('keep', (bench) => bench.keep()),
-      step('rename', (bench) => bench.rename(`name ${n}`)),
-      step('remove', (bench) => bench.remove(pick(bench.plans, n).id), false, true),
-      step('start over', (bench) => bench.startOver(), false, true),
+      step('select', (bench) => bench.plans.select(pick(bench.plans.all, n).id)),
+      step('select today', (bench) => bench.plans.select(bench.plans.today.id)),
+      step('keep', (bench) => bench.plans.keep()),
+      step('rename', (bench) => bench.plans.rename(`name ${n}`)),
+      step('remove', (bench) => bench.plans.remove(pick(bench.plans.all, n).id), false, true),
+      step('start over', (bench) => bench.beside.startOver(), false, true),
       step('log', (_, { log }) => log.add([{ at: '2026-03-01T10:30', alkalinityDkh: 7 + n / 20 }])),
-      step('undo', (bench) => bench.undo(), true, true),
-      step('redo', (bench) => bench.redo(), true, true),
-      step('my tank runs by this', (bench) => bench.makeToday(), true),
+      step('undo', (bench) => bench.plans.edits.undo(), true, true),
+      step('redo', (bench) => bench.plans.edits.redo(), true, true),
+      step('my tank runs by this', (bench) => bench.realTank.makeToday(), true),
       step(
         'my tank runs by this from now on',
-        (bench) => bench.runBy(bench.selected.scenario),
+        (bench) => bench.realTank.runBy(bench.plans.selected.scenario),
         true,
       ),
       step(
         'run by what was before',
-        (bench) => bench.now.before.length > 0 && bench.runBefore(n % bench.now.before.length),
+        (bench) =>
+          bench.plans.now.before.length > 0 &&
+          bench.realTank.runBefore(n % bench.plans.now.before.length),
         true,
       ),
       step(
         'describe',
-        (bench) => bench.describe(tankLike({ volumeL: 10 * k, dweller: 'mixed', carrier: 'none' })),
+        (bench) =>
+          bench.realTank.describe(tankLike({ volumeL: 10 * k, dweller: 'mixed', carrier: 'none' })),
         true,
         true,
       ),
@@ -103,7 +108,7 @@ const runsBy = ({ plans, since, before }: BenchPlans) => ({
   before,
 });
 const saved = (bench: Bench): BenchPlans => {
-  const kept = JSON.parse(JSON.stringify({ id: 'tank-1', name: 'x', bench: bench.now }));
+  const kept = JSON.parse(JSON.stringify({ id: 'tank-1', name: 'x', bench: bench.plans.now }));
   return readTank(kept).tank!.bench;
 };
 
@@ -124,12 +129,12 @@ describe('what the real tank runs by', () => {
         fc.property(fc.array(anyStep, { minLength: 1, maxLength: 25 }), (steps) => {
           const { bench, shelf } = fresh();
           for (const { act, changesToday, clearsTrials } of steps) {
-            const before = bench.now;
+            const before = bench.plans.now;
             const spare = before.untouched === true && shelf.log.readings.length === 0;
             act(bench, shelf);
-            const after = bench.now;
+            const after = bench.plans.now;
             seen.steps++;
-            if (bench.waiting) seen.waiting++;
+            if (bench.beside.waiting) seen.waiting++;
             if (!changesToday && !spare) expect(runsBy(after)).toEqual(runsBy(before));
             if (changesToday && after !== before) seen.acts++;
             if (!clearsTrials && !spare) {
@@ -142,14 +147,16 @@ describe('what the real tank runs by', () => {
             expect(after.plans.some(({ id }) => id === after.selected)).toBe(true);
           }
           const reloaded = saved(bench);
-          expect(reloaded).toEqual(bench.now);
-          bench.openPlans(reloaded);
+          expect(reloaded).toEqual(bench.plans.now);
+          bench.open(reloaded);
           reloaded.before.forEach(({ scenario }, i) => {
-            bench.openPlans(reloaded);
-            bench.runBefore(i);
-            expect(differences(scenario, bench.today.scenario)).toEqual([]);
+            bench.open(reloaded);
+            bench.realTank.runBefore(i);
+            expect(differences(scenario, bench.plans.today.scenario)).toEqual([]);
             const old = reloaded.plans[0]!.scenario;
-            const known = [...bench.now.before, runsBy(bench.now)].map((ran) => ran.scenario);
+            const known = [...bench.plans.now.before, runsBy(bench.plans.now)].map(
+              (ran) => ran.scenario,
+            );
             expect(known.some((one) => differences(one, old).length === 0)).toBe(true);
           });
         }),
@@ -174,95 +181,99 @@ describe('a tank with four readings', () => {
     const { bench, shelf } = fresh();
     await shelf.restore();
     shelf.log.add(four);
-    bench.open(raceway);
-    expect(bench.selected.scenario).toBe(raceway);
-    expect(bench.today.scenario).toBe(example);
+    bench.beside.open(raceway);
+    expect(bench.plans.selected.scenario).toBe(raceway);
+    expect(bench.plans.today.scenario).toBe(example);
     expect(saved(bench).plans[0]!.scenario).toEqual(example);
   });
 
   it('says that the bench is full instead of dropping anything, and makes room for what waits', () => {
     const { bench, shelf } = fresh();
     shelf.log.add(four);
-    bench.open(raceway);
-    bench.keep();
-    const full = bench.now;
+    bench.beside.open(raceway);
+    bench.plans.keep();
+    const full = bench.plans.now;
     let went = false;
-    bench.open(opened[0]!, () => (went = true));
-    expect(bench.now).toBe(full);
-    expect([bench.waiting?.scenario, went]).toEqual([opened[0], false]);
-    bench.makeRoom(bench.today.id);
-    expect(bench.now).toBe(full);
-    bench.makeRoom(full.plans[1]!.id);
-    expect([bench.selected.scenario, went]).toEqual([opened[0], true]);
-    expect(bench.waiting).toBeUndefined();
-    bench.undo();
-    expect(bench.now).toBe(full);
+    bench.beside.open(opened[0]!, () => (went = true));
+    expect(bench.plans.now).toBe(full);
+    expect([bench.beside.waiting?.scenario, went]).toEqual([opened[0], false]);
+    bench.beside.makeRoom(bench.plans.today.id);
+    expect(bench.plans.now).toBe(full);
+    bench.beside.makeRoom(full.plans[1]!.id);
+    expect([bench.plans.selected.scenario, went]).toEqual([opened[0], true]);
+    expect(bench.beside.waiting).toBeUndefined();
+    bench.plans.edits.undo();
+    expect(bench.plans.now).toBe(full);
   });
 
   it('is described by a trial and one press, dated; the plan before comes back after a reload', () => {
     vi.useFakeTimers({ toFake: ['Date'], now: new Date(2026, 2, 4, 10, 30) });
     const { bench, shelf } = fresh();
-    bench.set(['tank', 'volumeL'], 500);
-    expect(bench.today.scenario.tank.volumeL).toBe(300);
-    bench.makeToday();
+    bench.plans.set(['tank', 'volumeL'], 500);
+    expect(bench.plans.today.scenario.tank.volumeL).toBe(300);
+    bench.realTank.makeToday();
     vi.setSystemTime(new Date(2026, 2, 9, 8, 0));
-    bench.select(bench.today.id);
-    bench.set(['topOff', 'gramsPerL'], 1.3);
-    expect(bench.selected.id).not.toBe(bench.today.id);
-    expect(bench.today.scenario.topOff.gramsPerL).toBe(0.9);
-    bench.makeToday();
+    bench.plans.select(bench.plans.today.id);
+    bench.plans.set(['topOff', 'gramsPerL'], 1.3);
+    expect(bench.plans.selected.id).not.toBe(bench.plans.today.id);
+    expect(bench.plans.today.scenario.topOff.gramsPerL).toBe(0.9);
+    bench.realTank.makeToday();
     vi.useRealTimers();
-    expect(bench.today.scenario).toMatchObject({
+    expect(bench.plans.today.scenario).toMatchObject({
       ...{ title: 'My tank', question: '' },
       topOff: { gramsPerL: 1.3 },
       tank: { volumeL: 500 },
     });
     expect(shelf.current.name).toBe('My tank');
-    bench.openPlans(saved(bench));
-    expect(bench.now.since).toBe('2026-03-09T08:00');
-    expect(bench.now.before.map(({ since }) => since)).toEqual(['', '2026-03-04T10:30']);
-    bench.runBefore(1);
-    expect(valueAt(bench.today.scenario, ['topOff', 'gramsPerL'])).toBe(0.9);
-    expect(bench.today.scenario.tank.volumeL).toBe(500);
+    bench.open(saved(bench));
+    expect(bench.plans.now.since).toBe('2026-03-09T08:00');
+    expect(bench.plans.now.before.map(({ since }) => since)).toEqual(['', '2026-03-04T10:30']);
+    bench.realTank.runBefore(1);
+    expect(valueAt(bench.plans.today.scenario, ['topOff', 'gramsPerL'])).toBe(0.9);
+    expect(bench.plans.today.scenario.tank.volumeL).toBe(500);
   });
 
   it('runs by a plan without the failure that was rehearsed with it; the trial keeps it', () => {
     const { bench } = fresh();
     const drill = drillsOnShelf[0]!.scenario;
     expect(drill.faults.length).toBeGreaterThan(0);
-    bench.addTrial(drill);
-    bench.makeToday();
-    expect(bench.today.scenario).toMatchObject({ tank: drill.tank, faults: [], responses: [] });
-    expect(bench.selected.scenario).toBe(drill);
+    bench.beside.addTrial(drill);
+    bench.realTank.makeToday();
+    expect(bench.plans.today.scenario).toMatchObject({
+      tank: drill.tank,
+      faults: [],
+      responses: [],
+    });
+    expect(bench.plans.selected.scenario).toBe(drill);
   });
 
   it('keeps the undo of one window when a reading comes in from another', () => {
     const { bench, shelf } = fresh();
     shelf.log.add(four.slice(0, 2));
-    bench.set(['topOff', 'gramsPerL'], 1.3);
-    const seen = bench.now;
-    bench.follow(JSON.parse(JSON.stringify(seen)));
+    bench.plans.set(['topOff', 'gramsPerL'], 1.3);
+    const seen = bench.plans.now;
+    bench.plans.follow(JSON.parse(JSON.stringify(seen)));
     shelf.log.follow({ ...shelf.log.now, readings: [...four.slice(0, 2), four[3]!] });
-    expect([bench.canUndo, shelf.log.canUndo]).toEqual([true, true]);
-    bench.undo();
-    expect(bench.selected.scenario.topOff.gramsPerL).toBe(0.9);
-    shelf.log.undo();
+    expect([bench.plans.edits.canUndo, shelf.log.edits.canUndo]).toEqual([true, true]);
+    bench.plans.edits.undo();
+    expect(bench.plans.selected.scenario.topOff.gramsPerL).toBe(0.9);
+    shelf.log.edits.undo();
     expect(shelf.log.readings).toEqual([four[3]]);
-    shelf.log.redo();
+    shelf.log.edits.redo();
     expect(shelf.log.readings).toEqual([four[0], four[1], four[3]]);
   });
 
   it('keeps what one window says it runs by and what another tries', () => {
     const [one, two] = [fresh().bench, fresh().bench];
-    one.set(['tank', 'volumeL'], 500);
-    two.openPlans(one.now);
-    one.makeToday();
-    two.set(['topOff', 'gramsPerL'], 1.3);
-    two.follow({ ...one.now, plans: [one.plans[0]!, ...two.plans.slice(1)] });
-    expect(two.today.scenario.tank.volumeL).toBe(500);
-    two.undo();
-    expect(two.today.scenario.tank.volumeL).toBe(500);
-    expect(two.now.since).toBe(one.now.since);
-    expect(two.selected.scenario.topOff.gramsPerL).toBe(0.9);
+    one.plans.set(['tank', 'volumeL'], 500);
+    two.open(one.plans.now);
+    one.realTank.makeToday();
+    two.plans.set(['topOff', 'gramsPerL'], 1.3);
+    two.plans.follow({ ...one.plans.now, plans: [one.plans.all[0]!, ...two.plans.all.slice(1)] });
+    expect(two.plans.today.scenario.tank.volumeL).toBe(500);
+    two.plans.edits.undo();
+    expect(two.plans.today.scenario.tank.volumeL).toBe(500);
+    expect(two.plans.now.since).toBe(one.plans.now.since);
+    expect(two.plans.selected.scenario.topOff.gramsPerL).toBe(0.9);
   });
 });

@@ -26,7 +26,7 @@ describe('a tank that was removed', () => {
   it('is gone after a reload, and there again once it was brought back, with all that it held', async () => {
     const { shelf, bench } = await open();
     shelf.log.add([reading(1, 8.4)]);
-    shelf.add('The north basin', bench.today.scenario);
+    shelf.add('The north basin', bench.plans.today.scenario);
     await soon(async () => expect(await kept()).toHaveLength(2));
     const [first] = shelf.tanks;
     shelf.log.add([reading(2, 9.3)]);
@@ -46,7 +46,7 @@ describe('a tank that was removed', () => {
   it('is back in the same breath in which it went, and stays', async () => {
     const { shelf, bench } = await open();
     shelf.log.add([reading(1, 8.4)]);
-    shelf.add('The north basin', bench.today.scenario);
+    shelf.add('The north basin', bench.plans.today.scenario);
     await soon(async () => expect(await kept()).toHaveLength(2));
     const going = shelf.remove(shelf.current.id);
     shelf.bringBack();
@@ -61,7 +61,7 @@ describe('what is kept', () => {
     const { shelf, bench } = await open();
     shelf.log.add([reading(1, 8.4)]);
     const names = Array.from({ length: 12 }, (_, i) => `basin ${i}`);
-    for (const name of names) shelf.add(name, bench.today.scenario);
+    for (const name of names) shelf.add(name, bench.plans.today.scenario);
     await soon(async () => expect((await loadTanks()).tanks).toHaveLength(13));
     const again = (await open()).shelf;
     expect(again.tanks.slice(1).map(({ name }) => name)).toEqual(names);
@@ -81,33 +81,33 @@ describe('what is kept', () => {
 describe('two windows on one tank', () => {
   it('keep the undo of each, whatever the other saves', async () => {
     const [one, two] = [await open(), await open()];
-    one.bench.set(['topOff', 'gramsPerL'], 1.3);
-    await soon(() => expect(two.bench.plans[1]!.scenario.topOff.gramsPerL).toBe(1.3));
+    one.bench.plans.set(['topOff', 'gramsPerL'], 1.3);
+    await soon(() => expect(two.bench.plans.all[1]!.scenario.topOff.gramsPerL).toBe(1.3));
     one.shelf.log.add([reading(1, 8.4)]);
     await soon(() => expect(two.shelf.log.readings).toHaveLength(1));
     two.shelf.log.add([reading(2, 8.1)]);
     await soon(() => expect(one.shelf.log.readings).toHaveLength(2));
-    expect([one.bench.canUndo, one.shelf.log.canUndo]).toEqual([true, true]);
-    one.bench.undo();
-    one.shelf.log.undo();
+    expect([one.bench.plans.edits.canUndo, one.shelf.log.edits.canUndo]).toEqual([true, true]);
+    one.bench.plans.edits.undo();
+    one.shelf.log.edits.undo();
     await soon(() => {
-      expect(two.bench.plans[1]!.scenario.topOff.gramsPerL).toBe(0.9);
+      expect(two.bench.plans.all[1]!.scenario.topOff.gramsPerL).toBe(0.9);
       expect(two.shelf.log.readings).toEqual([reading(2, 8.1)]);
     });
   });
 
   it('agree on what it runs by, though both have tried something meanwhile', async () => {
     const [one, two] = [await open(), await open()];
-    one.bench.set(['tank', 'volumeL'], 500);
-    await soon(() => expect(two.bench.plans[1]!.scenario.tank.volumeL).toBe(500));
-    one.bench.makeToday();
-    await soon(() => expect(two.bench.today.scenario.tank.volumeL).toBe(500));
-    two.bench.keep();
-    two.bench.set(['topOff', 'gramsPerL'], 1.3);
-    await soon(() => expect(one.bench.plans).toHaveLength(3));
+    one.bench.plans.set(['tank', 'volumeL'], 500);
+    await soon(() => expect(two.bench.plans.all[1]!.scenario.tank.volumeL).toBe(500));
+    one.bench.realTank.makeToday();
+    await soon(() => expect(two.bench.plans.today.scenario.tank.volumeL).toBe(500));
+    two.bench.plans.keep();
+    two.bench.plans.set(['topOff', 'gramsPerL'], 1.3);
+    await soon(() => expect(one.bench.plans.all).toHaveLength(3));
     const third = await open();
-    expect(third.bench.now.since).not.toBe('');
-    expect(third.bench.today.scenario.tank.volumeL).toBe(500);
+    expect(third.bench.plans.now.since).not.toBe('');
+    expect(third.bench.plans.today.scenario.tank.volumeL).toBe(500);
     expect(third.shelf.tanks).toHaveLength(1);
     expect(third.shelf.current.name).toBe('My tank');
   });
