@@ -1,4 +1,3 @@
-import { say } from '../../shared/words/charts';
 import { extent } from 'd3-array';
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
 import type { TimeWindow } from './timeWindow';
@@ -11,6 +10,7 @@ export interface Series {
   readonly values: Float64Array;
 }
 
+/** A picture and the room about its plot, px. */
 export interface Frame {
   readonly width: number;
   readonly height: number;
@@ -67,43 +67,4 @@ export function scalesFor(
     x: scaleLinear([window.fromH, window.toH], [frame.left, frame.width - frame.right]),
     y: scaleLinear([low - pad, high + pad], [frame.height - frame.bottom, frame.top]),
   };
-}
-
-/** Marks on the time axis: whole days, or clock hours when the view is short. */
-export function timeTicks(
-  { fromH, toH }: TimeWindow,
-  width: number,
-  /** Undefined where hours are counted from something that happened. */
-  clockHour: number | undefined,
-) {
-  if (clockHour === undefined) {
-    return scaleLinear([fromH, toH], [0, 1])
-      .ticks(Math.max(2, Math.min(8, width / 95)))
-      .map((timeH) => ({ timeH, label: `${timeH} h` }));
-  }
-  const days = (toH - fromH) / 24;
-  if (days <= 3.5) {
-    const [short, longer] = width < 340 ? [6, 24] : width < 520 ? [3, 12] : [3, 6];
-    const step = days <= 1 ? short : longer;
-    const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
-    const count = Math.floor((toH - first) / step) + 1;
-    return Array.from({ length: count }, (_, i) => {
-      const timeH = first + i * step;
-      const clock = timeH + clockHour;
-      const midnight = clock % 24 === 0;
-      return {
-        timeH,
-        label: midnight
-          ? say.day(String(clock / 24 + 1))
-          : `${String(clock % 24).padStart(2, '0')}:00`,
-      };
-    });
-  }
-  // Where a day of the calendar begins, as the cursor says it.
-  return scaleLinear([fromH / 24 + 1, toH / 24 + 1], [0, 1])
-    .ticks(Math.max(2, Math.min(8, width / 95)))
-    .filter((day) => Number.isInteger(day))
-    .map((day) => ({ timeH: (day - 1) * 24 - clockHour, day }))
-    .filter(({ timeH }) => timeH >= fromH && timeH <= toH)
-    .map(({ timeH, day }) => ({ timeH, label: timeH === 0 ? say.start : say.day(String(day)) }));
 }

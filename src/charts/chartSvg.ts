@@ -1,6 +1,7 @@
 import { fixed } from '../../shared/units/digits';
 import { line } from 'd3-shape';
-import { rowsIn, scalesFor, timeTicks, type Frame, type Series } from './chartScales';
+import { timeMarks } from './axisMarks';
+import { rowsIn, scalesFor, type Frame, type Series } from './chartScales';
 import { decimate, type Point } from './decimate';
 import { spreadLabels } from './endLabels';
 import type { TimeWindow } from './timeWindow';
@@ -72,8 +73,8 @@ export function chartSvg(chart: ChartOut): string {
         `<line x1="${frame.left}" x2="${right}" y1="${y(tick)}" y2="${y(tick)}" stroke="#d8cfb8"/>`,
         text(frame.left - 8, y(tick) + 4, y.tickFormat(6, 'f')(tick), 'text-anchor="end"'),
       ]),
-    ...timeTicks(window, OUT_WIDTH, clockHour).map(({ timeH, label }) =>
-      text(x(timeH), PLOT_BOTTOM + 22, label, 'text-anchor="middle"'),
+    ...timeMarks(window, OUT_WIDTH, clockHour).map(({ at, label }) =>
+      text(x(at), PLOT_BOTTOM + 22, label, 'text-anchor="middle"'),
     ),
     ...drawn,
     ...ends.map(({ label, colour, y: at }) => text(right + 8, at + 4, label, `fill="${colour}"`)),

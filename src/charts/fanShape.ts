@@ -1,6 +1,7 @@
 import { extent } from 'd3-array';
-import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
+import type { Frame, Scales } from './chartScales';
 
 /** Something that happened: poured in, water changed, or what runs, is kept or is tested with changed. */
 export interface Mark {
@@ -26,24 +27,13 @@ export interface FanPicture {
   readonly toH: number;
 }
 
-export interface Box {
-  readonly width: number;
-  readonly height: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-interface FanShape {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
+interface FanShape extends Scales {
   readonly middle: string;
   readonly wash: string;
 }
 
-/** The paths of a fan in a box: the middle line, and two standard errors to either side. */
-export function fanShape(picture: FanPicture, box: Box): FanShape {
+/** The paths of a fan in a frame: the middle line, and two standard errors to either side. */
+export function fanShape(picture: FanPicture, frame: Frame): FanShape {
   const { timesH, dkh, spreadDkh, points, band, fromH, toH } = picture;
   const rows = timesH.flatMap((timeH, k) =>
     timeH >= fromH && timeH <= toH ? [{ timeH, dkh: dkh[k]!, by: 2 * spreadDkh[k]! }] : [],
@@ -54,10 +44,10 @@ export function fanShape(picture: FanPicture, box: Box): FanShape {
   ];
   const [low = 0, high = 1] = extent(ends);
   const near = band.filter((edge) => edge > low - 1 && edge < high + 1);
-  const x = scaleLinear([fromH, toH], [box.left, box.width - box.right]);
+  const x = scaleLinear([fromH, toH], [frame.left, frame.width - frame.right]);
   const y = scaleLinear(
     [Math.max(0, Math.min(low, ...near) - 0.1), Math.min(30, Math.max(high, ...near) + 0.1)],
-    [box.height - box.bottom, box.top],
+    [frame.height - frame.bottom, frame.top],
   );
   type Row = (typeof rows)[number];
   return {

@@ -1,8 +1,10 @@
 import { extent } from 'd3-array';
-import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { hoursOf } from '../../shared/log/localTime';
+import type { Frame, Scales } from '../charts/chartScales';
 import { spreadLabels } from '../charts/endLabels';
+import type { TimeWindow } from '../charts/timeWindow';
 import type { Glance } from './glance';
 
 /** So far back and ahead of now, h. */
@@ -11,15 +13,6 @@ const AHEAD_H = 14 * 24;
 /** Every so many hours a point: a day's swing is no matter of a month. */
 const EVERY_H = 6;
 const GAP = 13;
-
-interface Box {
-  readonly width: number;
-  readonly height: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
 
 /** One tank's line, and where its name stands. */
 interface TankLine {
@@ -31,16 +24,12 @@ interface TankLine {
 }
 
 /** All tanks over one month of the calendar, as a picture; x in hours since 1970. */
-export interface MonthShape {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
+export interface MonthShape extends Scales, TimeWindow {
   readonly lines: readonly TankLine[];
-  readonly fromH: number;
-  readonly toH: number;
 }
 
 /** The lines of all tanks that have one, around a moment in hours since 1970. */
-export function monthShape(glances: readonly Glance[], nowH: number, box: Box): MonthShape {
+export function monthShape(glances: readonly Glance[], nowH: number, frame: Frame): MonthShape {
   const [fromH, toH] = [nowH - BACK_H, nowH + AHEAD_H];
   const courses = glances.flatMap(({ tank, answer }) => {
     if (typeof answer !== 'object') return [];
@@ -53,8 +42,8 @@ export function monthShape(glances: readonly Glance[], nowH: number, box: Box): 
     return points.length > 1 ? [{ tank, points }] : [];
   });
   const [low = 7, high = 9] = extent(courses.flatMap(({ points }) => points.map(([, dkh]) => dkh)));
-  const x = scaleLinear([fromH, toH], [box.left, box.width - box.right]);
-  const y = scaleLinear([low - 0.2, high + 0.2], [box.height - box.bottom, box.top]);
+  const x = scaleLinear([fromH, toH], [frame.left, frame.width - frame.right]);
+  const y = scaleLinear([low - 0.2, high + 0.2], [frame.height - frame.bottom, frame.top]);
   const draw = line<[number, number]>(
     ([timeH]) => x(timeH),
     ([, dkh]) => y(dkh),
@@ -62,5 +51,11 @@ export function monthShape(glances: readonly Glance[], nowH: number, box: Box): 
   const lines = courses.map(({ tank: { id, name }, points }) => ({
     ...{ key: id, name, path: draw(points) ?? '', y: y(points.at(-1)![1]) },
   }));
-  return { x, y, fromH, toH, lines: spreadLabels(lines, GAP, box.top, box.height - box.bottom) };
+  return {
+    x,
+    y,
+    fromH,
+    toH,
+    lines: spreadLabels(lines, GAP, frame.top, frame.height - frame.bottom),
+  };
 }

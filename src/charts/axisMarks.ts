@@ -1,0 +1,65 @@
+import { scaleLinear } from 'd3-scale';
+import { localTimeOf, spokenDay } from '../../shared/log/localTime';
+import { say } from '../../shared/words/charts';
+import type { TimeWindow } from './timeWindow';
+
+/** A place along an axis, and what stands there. */
+export interface AxisMark {
+  readonly at: number;
+  readonly label: string;
+}
+
+const DAY_H = 24;
+/** A date needs so much room, px. */
+const DATE_PX = 110;
+
+/** Dates at their midnights, no more than there is room for; the window counts hours from `startH`, hours since 1970. */
+export function dateMarks({ fromH, toH }: TimeWindow, width: number, startH = 0): AxisMark[] {
+  const room = Math.max(2, Math.min(7, width / DATE_PX));
+  const every = Math.max(1, Math.ceil((toH - fromH) / DAY_H / room));
+  const first = Math.ceil((startH + fromH) / DAY_H);
+  const last = Math.floor((startH + toH) / DAY_H);
+  return Array.from({ length: Math.floor((last - first) / every) + 1 }, (_, i) => {
+    const hours = (first + i * every) * DAY_H;
+    return { at: hours - startH, label: spokenDay(localTimeOf(hours)) };
+  });
+}
+
+/** Marks on the time axis: whole days, or clock hours when the view is short. */
+export function timeMarks(
+  { fromH, toH }: TimeWindow,
+  width: number,
+  /** Undefined where hours are counted from something that happened. */
+  clockHour: number | undefined,
+): AxisMark[] {
+  if (clockHour === undefined) {
+    return scaleLinear([fromH, toH], [0, 1])
+      .ticks(Math.max(2, Math.min(8, width / 95)))
+      .map((at) => ({ at, label: `${at} h` }));
+  }
+  const days = (toH - fromH) / 24;
+  if (days <= 3.5) {
+    const [short, longer] = width < 340 ? [6, 24] : width < 520 ? [3, 12] : [3, 6];
+    const step = days <= 1 ? short : longer;
+    const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
+    const count = Math.floor((toH - first) / step) + 1;
+    return Array.from({ length: count }, (_, i) => {
+      const timeH = first + i * step;
+      const clock = timeH + clockHour;
+      const midnight = clock % 24 === 0;
+      return {
+        at: timeH,
+        label: midnight
+          ? say.day(String(clock / 24 + 1))
+          : `${String(clock % 24).padStart(2, '0')}:00`,
+      };
+    });
+  }
+  // Where a day of the calendar begins, as the cursor says it.
+  return scaleLinear([fromH / 24 + 1, toH / 24 + 1], [0, 1])
+    .ticks(Math.max(2, Math.min(8, width / 95)))
+    .filter((day) => Number.isInteger(day))
+    .map((day) => ({ at: (day - 1) * 24 - clockHour, day }))
+    .filter(({ at }) => at >= fromH && at <= toH)
+    .map(({ at, day }) => ({ at, label: at === 0 ? say.start : say.day(String(day)) }));
+}
