@@ -9,7 +9,7 @@ const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding:
  */
 export function kept<Part>(name: string, seed: number, make: () => Part): Part {
   const folder = new URL(`../../.proof/${commit}-${seed}/`, import.meta.url);
-  const file = new URL(`${name.replace(/[/,]/g, '-')}.json`, folder);
+  const file = new URL(`${name.replace(/[/,%]/g, '-')}.json`, folder);
   try {
     return JSON.parse(readFileSync(file, 'utf8')) as Part;
   } catch {

@@ -110,7 +110,7 @@ function* comingToRest(
   { pco2Uatm: first, growth: given, days, steps }: Search,
 ): Sliced<Settled | undefined> {
   let growth = given;
-  let x = Math.log(first);
+  let x = Math.log(Math.max(LOWEST_UATM, first));
   for (let day = 0; day < days; day++) {
     const pco2Uatm = Math.exp(x);
     const { endPco2Uatm, wanted } = runDay(scenario, { ...growth, pco2Uatm }, options);
