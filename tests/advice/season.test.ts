@@ -4,12 +4,9 @@ import { expect, it } from 'vitest';
 import { usualMostPerDay, usualTargets } from '../../shared/recipe/seasonTargets';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usualOptions } from '../../workers/engine/simulation';
-import {
-  firstAsked,
-  firstDays,
-  heldSalinity,
-  metals,
-} from '../../workers/studies/season/firstDays';
+import { firstAsked, heldSalinity } from '../../workers/studies/season/firstAsked';
+import { firstDays } from '../../workers/studies/season/firstDays';
+import { metals } from '../../workers/studies/season/metals';
 import { daily, SeasonTank } from '../../workers/studies/season/seasonTank';
 import { weeklyHold } from '../../workers/studies/season/weekly';
 import { SEASON_DAYS } from '../../workers/studies/season/weeks';

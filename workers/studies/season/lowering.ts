@@ -1,7 +1,8 @@
 import type { MostPerDay } from '../../../shared/recipe/seasonTargets';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Stretch } from '../turn/replay';
-import { metals, type First, type Metal } from './firstDays';
+import { metals, type Metal } from './metals';
+import { type First } from './firstDays';
 
 import { daily, type SeasonTank } from './seasonTank';
 import { bottlesBring } from './weeklyDoses';

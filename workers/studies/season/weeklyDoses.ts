@@ -2,7 +2,7 @@ import { mgPerGram } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { toDecimals } from '../../../shared/units/digits';
-import { METAL_OF, metals, pptPerMgPerL, salts, type Metal } from './firstDays';
+import { METAL_OF, metals, pptPerMgPerL, salts, type Metal } from './metals';
 import { seasonQuantities, type SeasonId } from './quantity';
 import { bringsOnly, lastWeek, perWeekOf, type Changes, type Doses, type Weeks } from './weeks';
 

@@ -1,6 +1,6 @@
 import type { AdditiveId } from '../../../shared/species/additives';
 import type { Stretch } from '../turn/replay';
-import { metals, salts, type Metal } from './firstDays';
+import { metals, salts, type Metal } from './metals';
 import type { SeasonId } from './quantity';
 import type { Passed } from './seasonTank';
 import {

@@ -5,7 +5,9 @@ import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { oxidisedMeqPerG, type AdditiveId } from '../../../shared/species/additives';
 import type { Replay, Stretch } from '../turn/replay';
-import { heldSalinity, METAL_OF, metals, salts, type First, type Metal } from './firstDays';
+import { heldSalinity } from './firstAsked';
+import { METAL_OF, metals, salts, type Metal } from './metals';
+import { type First } from './firstDays';
 import { seasonQuantities, type SeasonId } from './quantity';
 import { daily, meanOf, UNTOLD_SHARE, type SeasonTank } from './seasonTank';
 
