@@ -9,7 +9,7 @@ export type { Desk } from './desk/desk';
 export type { AskedOf, GivenBy, ToldBy } from './desk/question';
 export type { QuestionName, Questions } from './desk/questions';
 export type { TrialOutcome } from './desk/runTrial';
-export type { LogAnswer } from './studies/answerLog';
+export type { LogAnswer, Unanswered } from './studies/answerLog';
 export type { NobodyLooks } from './studies/away/unnoticed';
 export type { Design } from './studies/drill/design';
 export type { Lever } from './studies/drill/dump';

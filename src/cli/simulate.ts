@@ -9,7 +9,7 @@ import { verdictOf } from '../../shared/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
-import { drillText, ensembleText } from '../../workers/studies/drill/drillText';
+import { drillText, ensembleText } from './drillText';
 import { ensembleOf } from '../../workers/studies/drill/ensembleOf';
 import { rehearse } from '../../workers/studies/drill/rehearse';
 import { jsonText } from './json';

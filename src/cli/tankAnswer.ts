@@ -3,7 +3,7 @@ import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
 import type { AwayTold, Offered, SeasonTold, TurnTold } from '../../workers/desk/logQuestions';
-import type { LogAnswer } from '../../workers/studies/answerLog';
+import type { LogAnswer, Unanswered } from '../../workers/studies/answerLog';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { SupplyPace } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
@@ -20,8 +20,8 @@ export interface TankAnswer {
   readonly now: string;
   readonly plan: Scenario;
   readonly counted: Counted;
-  /** A sentence where the log says nothing yet: plans then go by the typed use. */
-  readonly answer: LogAnswer | string;
+  /** Why there is none where the log says nothing yet: plans then go by the typed use. */
+  readonly answer: LogAnswer | Unanswered;
   readonly plans: Offered;
   /** The first that is offered, else the first of all: the correction goes with its dosing. */
   readonly chosen: Offer;
@@ -60,7 +60,7 @@ export async function tankAnswer(
   const { withinDkhPerDay } = log;
   const ran = ranUntil(bench);
   const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran });
-  const known = typeof answer === 'object' ? answer : undefined;
+  const known = 'why' in answer ? undefined : answer;
   const { targetDkh, scoopG, pumpMlPerMin } = log;
   const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
   const asked = { plan, log: readings, known, wanted };

@@ -193,7 +193,7 @@ export function tankJson(told: TankAnswer) {
       ...{ quantity: id, at, ...named('read', id, value) },
       ...{ ...named('low', id, low), ...named('high', id, high) },
     })),
-    answer: typeof answer === 'object' ? answerJson(answer) : undefined,
+    answer: 'why' in answer ? undefined : answerJson(answer),
     turn: turnJson(told),
     away: awayJson(told),
     orders: { says: ordersTold(told), supplies: ordersJson(told) },

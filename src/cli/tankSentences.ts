@@ -8,6 +8,8 @@ import {
   slopeSentence,
   useSentence,
 } from '../say/answerWords';
+import { notesOf } from '../say/fit/notes';
+import { unansweredSentence } from '../say/fit/unanswered';
 import { gettingThere } from '../say/correctionWords';
 import { movesSentence, turnSentences } from '../say/turnWords';
 import {
@@ -33,7 +35,7 @@ export function logSentences({ answer, plan, counted, now }: TankAnswer): string
     ...farAheadSentences(counted.happened),
     ...outsideSentences(plan, counted.readings),
   ];
-  if (typeof answer === 'string') return [answer, ...outside];
+  if ('why' in answer) return [unansweredSentence(answer), ...outside];
   return [
     useSentence(answer),
     slopeSentence(answer),
@@ -42,7 +44,7 @@ export function logSentences({ answer, plan, counted, now }: TankAnswer): string
     leavingSentence(answer, plan),
     nextTestSentence(answer, now),
     ...outside,
-    ...answer.notes,
+    ...notesOf(answer.fit, plan),
   ].filter((text) => text !== '');
 }
 
@@ -61,7 +63,7 @@ export const firstSentence = ({ correction, plans, counted }: TankAnswer): strin
 
 /** What to turn of what runs, the answer first. */
 export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): string[] {
-  const known = typeof answer === 'object' ? answer : undefined;
+  const known = 'why' in answer ? undefined : answer;
   const { headline, more } = turnSentences(turn, { readings, answer: known });
   const found = turn.turn;
   if (found.kind !== 'turn') return [headline, ...more];
@@ -73,7 +75,7 @@ export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): s
 export function awayTold({ absence, answer, counted: { readings } }: TankAnswer): string[] {
   if (!absence) return [];
   const { asked, looks } = absence;
-  const habits = typeof answer === 'object' ? answer.habits : undefined;
+  const habits = 'why' in answer ? undefined : answer.habits;
   const { headline, beside, more } = awaySentences(asked, readings, habits);
   const plan = asked.away.provided.scenario;
   const failures = looks.failures.filter(({ first }) => first);

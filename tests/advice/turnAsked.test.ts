@@ -35,7 +35,7 @@ const daily = (tests: readonly number[]): Reading[] =>
 
 async function asked(plan: Scenario, readings: readonly Reading[], targetDkh = 8.5) {
   const answer = answerLog(plan, readings, 0.1);
-  const known = typeof answer === 'object' ? answer : undefined;
+  const known = 'why' in answer ? undefined : answer;
   const turned = await turn({ plan, log: readings, known, wanted: { targetDkh } });
   const { question, turn: found, untilKnown } = turned;
   const told = turnSentences(turned, { readings, answer: known });

@@ -17,7 +17,7 @@ const readings = [8.4, 8.3, 8.2, 8.2, 8, 7.9].map((alkalinityDkh, i) => ({
   alkalinityDkh,
 }));
 const found = answerLog(plan, readings, 0.1);
-if (typeof found === 'string') throw new Error(found);
+if ('why' in found) throw new Error(found.why);
 const answer = found;
 const tank = { id: 'tank-1', name: 'The lagoon; by the pier, north' };
 

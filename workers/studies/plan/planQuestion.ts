@@ -4,7 +4,7 @@ import type { Kit } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import type { LogAnswer } from '../answerLog';
+import type { LogAnswer, Unanswered } from '../answerLog';
 import type { PlanQuestion } from './threePlans';
 
 /** What the keeper wants of a plan, and measures with. */
@@ -18,17 +18,16 @@ export const TYPED_SHARE = 0.2;
 const NO_KIT: Kit = { scoopG: 0, pumpMlPerMin: 0 };
 
 /**
- * What plans are asked from what a log says; where it says nothing yet (a sentence instead of an
- * answer), from the plan's own use and the newest water that was read.
+ * What plans are asked from what a log says; where it says nothing yet, from the plan's own use and the newest water that was read.
  */
 export function planQuestion(
   plan: Scenario,
   readings: readonly Reading[],
-  answer: Pick<LogAnswer, 'now' | 'useNow'> | string | undefined,
+  answer: Pick<LogAnswer, 'now' | 'useNow'> | Unanswered | undefined,
   { targetDkh, kit = NO_KIT }: Wanted,
   options: SimulationOptions = usualOptions,
 ): PlanQuestion {
-  if (typeof answer === 'object') {
+  if (answer && 'useNow' in answer) {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
     return { now: answer.now, targetDkh, giveOrTakeDkhPerDay, kit };
   }

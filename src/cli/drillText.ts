@@ -1,14 +1,14 @@
-import { figure } from '../../../shared/words/figure';
-import type { Scenario } from '../../../shared/scenario/schema';
-import { clockText, spanText } from '../../../shared/verdict/clockText';
-import { watchedLines } from '../../../shared/verdict/lines';
-import { limitText, lineTexts } from '../../../shared/verdict/lineTexts';
-import { drillSentences } from '../../../shared/verdict/drillSentences';
-import { timelineOf } from '../../../shared/verdict/timeline';
-import type { SimulationOptions } from '../../engine/simulation';
-import { ensembleOf } from './ensembleOf';
-import type { Quantiles } from './ensembleSummary';
-import { rehearse } from './rehearse';
+import { figure } from '../../shared/words/figure';
+import type { Scenario } from '../../shared/scenario/schema';
+import { clockText, spanText } from '../../shared/verdict/clockText';
+import { watchedLines } from '../../shared/verdict/lines';
+import { limitText, lineTexts } from '../../shared/verdict/lineTexts';
+import { drillSentences } from '../../shared/verdict/drillSentences';
+import { timelineOf } from '../../shared/verdict/timeline';
+import type { SimulationOptions } from '../../workers/engine/simulation';
+import { ensembleOf } from '../../workers/studies/drill/ensembleOf';
+import type { Quantiles } from '../../workers/studies/drill/ensembleSummary';
+import { rehearse } from '../../workers/studies/drill/rehearse';
 
 /** A drill as the command line tells it: what happens, moment by moment. */
 export async function drillText(scenario: Scenario, options: SimulationOptions): Promise<string> {

@@ -4,9 +4,13 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { signed } from '../../../shared/verdict/texts';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/fit';
-import type { Estimate, Fit } from './fit';
+import type { LogAnswer } from '../../ask/outcome';
+import { estimateTitle } from './estimateTitle';
 
 const { notes } = say;
+
+type Fit = LogAnswer['fit'];
+type Estimate = Fit['estimates'][number];
 
 /** A number that the log has hardly moved from what was known before. */
 const HARDLY = 0.8;
@@ -77,12 +81,12 @@ function aboutGas(fit: Fit, plan: Scenario): string {
     : notes.gasUntold;
 }
 
-const aboutLots = ({ estimates }: Fit): string[] =>
-  estimates
+const aboutLots = (fit: Fit): string[] =>
+  fit.estimates
     .filter(({ id }) => id.startsWith('lot'))
-    .map(({ title, value, standardError }) =>
+    .map(({ id, value, standardError }) =>
       (Math.abs(value) > 2 * standardError ? notes.lotStep : notes.lotSame)(
-        title,
+        estimateTitle(id, fit),
         figureText(signed(value, 2)),
         figure(2 * standardError, 2),
       ),
