@@ -1,10 +1,10 @@
 import { figure } from '../../shared/words/figure';
 import type { Scenario } from '../../shared/scenario/schema';
-import { clockText, spanText } from '../../shared/verdict/clockText';
+import { clockText, spanText } from '../say/clockText';
 import { watchedLines } from '../../shared/verdict/lines';
-import { limitText, lineTexts } from '../../shared/verdict/lineTexts';
-import { drillSentences } from '../../shared/verdict/drillSentences';
-import { timelineOf } from '../../shared/verdict/timeline';
+import { limitText, lineTexts } from '../say/lineTexts';
+import { drillSentences } from '../say/drill/drillSentences';
+import { timelineOf } from '../say/drill/timeline';
 import type { SimulationOptions } from '../../workers/engine/simulation';
 import { ensembleOf } from '../../workers/studies/drill/ensembleOf';
 import type { Quantiles } from '../../workers/studies/drill/ensembleSummary';

@@ -5,7 +5,7 @@ import { MOST_DAYS } from '../../shared/scenario/schema';
 import { sentence } from '../../shared/scenario/sentence';
 import { traceCsv } from '../../shared/trace/csv';
 import { MOST_MEMBERS } from '../../shared/verdict/spreads';
-import { verdictOf } from '../../shared/verdict/verdict';
+import { tellVerdict } from '../say/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
@@ -72,7 +72,7 @@ if (members !== undefined && !isDrill) {
 try {
   const options = { ...usualOptions, factors: sampled.factors };
   const outcome = run(scenario, options);
-  const verdict = verdictOf(scenario, outcome);
+  const verdict = tellVerdict(scenario, outcome);
   if (out !== undefined) writeFileSync(out, traceCsv(outcome.trace));
   if (json) {
     const drill = isDrill ? await rehearse(scenario, options, async () => true) : undefined;

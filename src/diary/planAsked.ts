@@ -2,6 +2,7 @@ import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { LogAnswer } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
+import { pairNames } from '../say/plan/ways';
 import type { Bench } from '../bench/bench.svelte';
 import type { TestLog } from './testLog.svelte';
 
@@ -22,6 +23,6 @@ export interface PlanProps {
 export function planAsked({ log, plan, readings, answer }: PlanProps) {
   const { targetDkh, scoopG, pumpMlPerMin } = log.now;
   const known = answer && { now: answer.now, useNow: answer.useNow };
-  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
+  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin }, pairNames };
   return { plan, log: readings, known, wanted };
 }

@@ -14,7 +14,7 @@ import {
   litres,
   topUpTexts,
   worstSentence,
-} from '../../src/say/awayWords';
+} from '../../src/say/away/away';
 import { sightsOf } from '../../src/diary/away/sights';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';

@@ -5,7 +5,7 @@ import { parseScenario } from '../../shared/scenario/parse';
 import { newFault } from '../../shared/scenario/newFault';
 import type { Scenario } from '../../shared/scenario/schema';
 import { HIGHEST_PH_NBS } from '../../shared/trace/columns';
-import { drillSentences } from '../../shared/verdict/drillSentences';
+import { drillSentences } from '../../src/say/drill/drillSentences';
 import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
 import { passedAnyway } from '../../shared/verdict/anyway';
 import { lineOf } from '../../shared/verdict/lineResult';

@@ -2,7 +2,7 @@ import { median } from 'd3-array';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { lineOf } from '../../shared/verdict/lineResult';
-import { movesSentence, turnSentences } from '../../src/say/turnWords';
+import { movesSentence, turnSentences } from '../../src/say/turn/turn';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import { dayMeans } from '../../workers/studies/dayMeans';
 import { widestDay, type Replay } from '../../workers/studies/turn/replay';

@@ -5,8 +5,8 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { run } from '../../workers/engine/run';
 import { withUse } from '../../workers/studies/plan/useEnds';
-import { byDaySentence, reachedSentence } from '../../src/say/dateWords';
-import { turnSentences } from '../../src/say/turnWords';
+import { byDaySentence, reachedSentence } from '../../src/say/turn/dates';
+import { turnSentences } from '../../src/say/turn/turn';
 import { turn } from '../../workers/desk/logQuestions';
 import { answerLog, reaches } from '../../workers/studies/index';
 

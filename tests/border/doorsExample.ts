@@ -38,6 +38,6 @@ console.log('days until the next test:', answer.nextTest.inDays.toFixed(1), answ
 
 const question = planQuestion(plan, readings, answer, { targetDkh: 8.5 });
 const [limewater] = offers(question);
-console.log(limewater!.title, limewater!.offered, limewater!.scenario.topOff.gramsPerL, 'g/L');
+console.log(limewater!.id, limewater!.offered, limewater!.scenario.topOff.gramsPerL, 'g/L');
 const first = correctBefore(question, limewater!.scenario);
 console.log('to get there:', first.kind, first.kind === 'raise' ? first.days : '', 'days');

@@ -8,7 +8,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 import { answerLog, type LogAnswer } from '../../workers/studies/answerLog';
 import { readColumn } from '../../shared/trace/trace';
 import { usePerDay } from '../../shared/verdict/measures';
-import { habitSentence } from '../../src/say/answerWords';
+import { habitSentence } from '../../src/say/fit/answer';
 import { run } from '../../workers/engine/run';
 import { varianceOf } from '../../workers/studies/fit/leastSquares';
 import { notesOf } from '../../src/say/fit/notes';

@@ -3,7 +3,7 @@ import { localTimeOf } from '../../shared/log/localTime';
 import { farAhead, withNewestWater } from '../../shared/log/newest';
 import type { Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
-import { farAheadSentences, outsideSentences } from '../../src/say/answerWords';
+import { farAheadSentences, outsideSentences } from '../../src/say/fit/answer';
 import { answerLog } from '../../workers/studies/answerLog';
 import { correct } from '../../workers/studies/plan/correct';
 import { unansweredSentence } from '../../src/say/fit/unanswered';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { hoursOf, localTimeOf, spokenDay } from '../../shared/log/localTime';
 import { scenarioOf } from '../../shared/scenario/write';
-import { nextTestSentence } from '../../src/say/answerWords';
+import { nextTestSentence } from '../../src/say/fit/answer';
 import { calendarText, remindersOf } from '../../src/diary/reminders';
 import { answerLog } from '../../workers/studies/index';
 

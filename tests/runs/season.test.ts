@@ -9,7 +9,7 @@ import { usualOptions } from '../../workers/engine/simulation';
 import { season } from '../../workers/studies/season/season';
 import { pastRun, pastScenario } from '../../workers/studies/season/pastRun';
 import { whyMoved, type Moved } from '../../workers/studies/season/why';
-import { seasonRows, seasonSentences, strayTexts } from '../../src/say/seasonWords';
+import { seasonRows, seasonSentences, strayTexts } from '../../src/say/season/season';
 import { seasonAnswerJson } from '../../src/cli/seasonJson';
 import { patience } from '../laws/size';
 import { misses } from '../reference/check';

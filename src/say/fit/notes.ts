@@ -1,7 +1,7 @@
 import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { signed } from '../../../shared/verdict/texts';
+import { signed } from '../texts';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/fit';
 import type { LogAnswer } from '../../ask/outcome';

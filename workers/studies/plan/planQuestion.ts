@@ -1,6 +1,7 @@
 import { withNewestWater } from '../../../shared/log/newest';
 import type { Reading } from '../../../shared/log/reading';
-import type { Kit } from '../../../shared/recipe/recipe';
+import type { Kit } from '../../../shared/recipe/kit';
+import type { PairNames } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
@@ -11,6 +12,8 @@ import type { PlanQuestion } from './threePlans';
 export interface Wanted {
   readonly targetDkh: number;
   readonly kit?: Kit;
+  /** What new pumps are to be called. */
+  readonly pairNames?: PairNames;
 }
 
 /** A use that no reading tells is known to a fifth at best: common practice. */
@@ -24,16 +27,17 @@ export function planQuestion(
   plan: Scenario,
   readings: readonly Reading[],
   answer: Pick<LogAnswer, 'now' | 'useNow'> | Unanswered | undefined,
-  { targetDkh, kit = NO_KIT }: Wanted,
+  { targetDkh, kit = NO_KIT, pairNames }: Wanted,
   options: SimulationOptions = usualOptions,
 ): PlanQuestion {
+  const wanted = { targetDkh, kit, ...(pairNames && { pairNames }) };
   if (answer && 'useNow' in answer) {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
-    return { now: answer.now, targetDkh, giveOrTakeDkhPerDay, kit };
+    return { ...wanted, now: answer.now, giveOrTakeDkhPerDay };
   }
   // The use was typed for the water that the plan begins with, whatever has been read since.
   const { omegaReference } = settle(plan, options);
   const newest = withNewestWater(plan, readings);
   const now = { ...newest, start: { ...newest.start, omegaReference } };
-  return { now, targetDkh, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay, kit };
+  return { ...wanted, now, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay };
 }

@@ -1,12 +1,11 @@
-import { conversionOf, type DisplayUnits } from '../units/display';
-import { inputText, numberText, quantityText } from '../units/format';
-import type { Band } from '../scenario/limitBands';
-import { readColumn } from '../trace/trace';
-import { say } from '../words/verdict';
-import { lineOf } from './lineResult';
-import { dayOf, lastOf } from './measures';
-import type { Outcome } from './outcome';
-import { lengthText } from './texts';
+import { conversionOf, type DisplayUnits } from '../../../shared/units/display';
+import { inputText, numberText, quantityText } from '../../../shared/units/format';
+import type { Band } from '../../../shared/scenario/limitBands';
+import { say } from '../../../shared/words/verdict';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import { dayOf } from '../../../shared/verdict/measures';
+import type { Verdict } from '../../../shared/verdict/verdict';
+import { lengthText } from '../texts';
 
 /** A drift this large within the band is not called holding, dKH. */
 const DRIFT = 0.6;
@@ -16,17 +15,14 @@ const said = say.alkalinity;
 /** What alkalinity does, in the words of a headline. */
 export function alkalinityPart(
   band: Band,
-  { trace, lines }: Outcome,
+  { hours, lines, startDkh: first, endDkh: end }: Verdict,
   display: DisplayUnits,
 ): string {
   const number = (dkh: number) => numberText(dkh, 1, 'dKH', display);
   const whole = (dkh: number) => quantityText(dkh, 1, 'dKH', display);
   const limit = (dkh: number) => inputText(dkh, 1, 'dKH', display);
   const { unit } = conversionOf('dKH', display);
-  const values = readColumn(trace, 'alkalinity_dkh');
-  const length = lengthText(trace.rows - 1);
-  const first = values[0]!;
-  const end = lastOf(trace, 'alkalinity_dkh');
+  const length = lengthText(hours);
   if (first < band.low || first > band.high) {
     return said.startsOutside(limit(band.low), `${limit(band.high)} ${unit}`, whole(end), length);
   }

@@ -1,8 +1,8 @@
-import { faultKinds } from '../../shared/faults/faultKinds';
-import type { Scenario } from '../../shared/scenario/schema';
-import type { ProtectionId } from '../../shared/verdict/bought';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/ready';
+import { faultKinds } from '../../../shared/faults/faultKinds';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { ProtectionId } from '../../../shared/verdict/bought';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/ready';
 
 /** What fails, in a keeper's words: a heater by the way in which it fails. */
 export function failureName(

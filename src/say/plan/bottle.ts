@@ -1,7 +1,7 @@
-import type { BottleDump } from '../../shared/recipe/bottleDump';
-import type { Scenario } from '../../shared/scenario/schema';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/plans';
+import type { BottleDump } from '../../../shared/recipe/bottleDump';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
 
 const down = (value: number, digits: number) => Math.floor(value * 10 ** digits) / 10 ** digits;
 

@@ -1,10 +1,10 @@
-import type { HandAir } from '../faults/handAir';
-import { say } from '../words/actsBuy';
-import { figure, figureText } from '../words/figure';
-import type { ActBought, Bought, FirstHourBought, Reach } from './bought';
-import { spanText } from './clockText';
-import type { Line } from './lines';
-import { limitText, lineTexts, lineValue } from './lineTexts';
+import type { HandAir } from '../../../shared/faults/handAir';
+import { say } from '../../../shared/words/actsBuy';
+import { figure, figureText } from '../../../shared/words/figure';
+import type { ActBought, Bought, FirstHourBought, Reach } from '../../../shared/verdict/bought';
+import { spanText } from '../clockText';
+import type { Line } from '../../../shared/verdict/lines';
+import { limitText, lineTexts, lineValue } from '../lineTexts';
 
 /** Less is nothing gained, h. */
 const LEAST_H = 1 / 60;

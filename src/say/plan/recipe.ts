@@ -1,16 +1,10 @@
-import { threeFigures } from './threeFigures';
-import type { Scenario } from '../scenario/schema';
-import { wordFor } from '../scenario/words';
-import { figure } from '../words/figure';
-import { say } from '../words/plans';
-import { baggedSaltGrams } from './gramsFor';
-
-/** What the keeper measures with; 0 where they have none. */
-export interface Kit {
-  /** What a level scoop of the powder weighs, g. */
-  readonly scoopG: number;
-  readonly pumpMlPerMin: number;
-}
+import type { Kit } from '../../../shared/recipe/kit';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { wordFor } from '../../../shared/scenario/words';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
+import { baggedSaltGrams } from '../../../shared/recipe/gramsFor';
 
 /** The mixing and the dosing of a plan, each a line of text. */
 export interface Recipe {

@@ -1,11 +1,11 @@
-import type { Scenario } from '../scenario/schema';
-import { meqPerLPerDkh } from '../seawater/alkalinity';
-import { alkalinityMeqPerG } from '../species/additives';
-import type { LimewaterCap } from './limewaterCap';
-import type { DisplayUnits } from '../units/display';
-import { numberText, quantityText, withDecimal } from '../units/format';
-import { say } from '../words/verdict';
-import { litresText } from './texts';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
+import { alkalinityMeqPerG } from '../../../shared/species/additives';
+import type { LimewaterCap } from '../../../shared/verdict/limewaterCap';
+import type { DisplayUnits } from '../../../shared/units/display';
+import { numberText, quantityText, withDecimal } from '../../../shared/units/format';
+import { say } from '../../../shared/words/verdict';
+import { litresText } from '../texts';
 
 /** The cap, and the units its reader wants. */
 type Told = LimewaterCap & { readonly display: DisplayUnits };

@@ -1,21 +1,22 @@
-import type { Scenario } from '../scenario/schema';
-import { asSentence } from '../words/sentence';
-import { say } from '../words/drillTold';
-import { figure, figureText } from '../words/figure';
-import { passedAnyway } from './anyway';
-import { clockText, spanText } from './clockText';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { asSentence } from '../../../shared/words/sentence';
+import { say } from '../../../shared/words/drillTold';
+import { figure, figureText } from '../../../shared/words/figure';
+import { passedAnyway } from '../../../shared/verdict/anyway';
+import { clockText, spanText } from '../clockText';
 import {
   emptyFrom,
   firstFaultH,
   type DrillAnswer,
   type DrillOutcome,
   type OtherEnd,
-} from './drillOutcome';
-import { lineOf, passed, type LineResult } from './lineResult';
-import { limitText, lineTexts } from './lineTexts';
-import { stopsAir } from './oxygenLeft';
+} from '../../../shared/verdict/drillOutcome';
+import { lineOf, passed, type LineResult } from '../../../shared/verdict/lineResult';
+import { limitText, lineTexts } from '../lineTexts';
+import { stopsAir } from '../../../shared/verdict/oxygenLeft';
 import { oxygenSentences } from './oxygenSentences';
-import { phText } from './texts';
+import { phText } from '../texts';
+import { stoppedSentence } from '../verdict/stopped';
 
 const phTold = (ph: number) => figureText(phText(ph));
 
@@ -105,7 +106,7 @@ export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonl
   const { clockHour } = scenario.start;
   const { stopped } = outcome;
   const firstH = firstFaultH(scenario);
-  if (stopped && stopped.timeH <= firstH) return [say.stopsBefore, stopped.reason];
+  if (stopped && stopped.timeH <= firstH) return [say.stopsBefore, stoppedSentence(stopped)];
   const set = drillHeadline(answer);
   // Where pH stays inside at its worst hour too, that hour is no news.
   const isNews = worst !== undefined && worst.peakPh > lineOf(outcome.lines, 'phHigh').limit;

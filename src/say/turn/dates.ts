@@ -1,6 +1,6 @@
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/turn';
-import type { Reached, Turned } from '../ask/outcome';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/turn';
+import type { Reached, Turned } from '../../ask/outcome';
 
 /** So far ahead a level is looked for, as the study looks. */
 const LOOKED_DAYS = 60;

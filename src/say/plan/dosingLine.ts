@@ -1,7 +1,7 @@
-import type { Scenario } from '../../shared/scenario/schema';
-import { wordFor } from '../../shared/scenario/words';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/plans';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { wordFor } from '../../../shared/scenario/words';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
 
 const { dosing: told } = say;
 

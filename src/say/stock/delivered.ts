@@ -1,8 +1,8 @@
-import { toDecimals, toFigures } from '../../shared/units/digits';
-import type { Scenario } from '../../shared/scenario/schema';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/stock';
-import type { Delivered, DeliveryTold } from '../ask/outcome';
+import { toDecimals, toFigures } from '../../../shared/units/digits';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/stock';
+import type { Delivered, DeliveryTold } from '../../ask/outcome';
 
 /** The bottle of a pump, or the reservoir where none is named. */
 export const vesselName = ({ dosers }: Scenario, pump: number | undefined): string =>

@@ -1,6 +1,6 @@
-import { fixed, toFigures } from '../units/digits';
-import { say } from '../words/quantities';
-import type { LineQuantity } from './lines';
+import { fixed, toFigures } from '../../shared/units/digits';
+import { say } from '../../shared/words/quantities';
+import type { LineQuantity } from '../../shared/verdict/lines';
 import { phText } from './texts';
 
 interface LineText {

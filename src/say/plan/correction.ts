@@ -1,9 +1,9 @@
-import type { Reading } from '../../shared/log/reading';
-import { wordFor } from '../../shared/scenario/words';
-import type { Scenario } from '../../shared/scenario/schema';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/plans';
-import type { Correction, Offered } from '../ask/outcome';
+import type { Reading } from '../../../shared/log/reading';
+import { wordFor } from '../../../shared/scenario/words';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
+import type { Correction, Offered } from '../../ask/outcome';
 
 const told = say.correction;
 /** Nearer than a test can tell, dKH. */

@@ -1,13 +1,13 @@
-import { hoursOf, spokenDay } from '../../shared/log/localTime';
-import { toFigures } from '../../shared/units/digits';
-import { threeFigures } from '../../shared/recipe/threeFigures';
-import { wordFor } from '../../shared/scenario/words';
-import { beyondText } from '../../shared/verdict/boughtText';
-import { lineValue } from '../../shared/verdict/lineTexts';
-import { figure, figureText } from '../../shared/words/figure';
-import { say as quantities } from '../../shared/words/quantities';
-import { say } from '../../shared/words/season';
-import type { SeasonTold } from '../ask/outcome';
+import { hoursOf, spokenDay } from '../../../shared/log/localTime';
+import { toFigures } from '../../../shared/units/digits';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
+import { wordFor } from '../../../shared/scenario/words';
+import { beyondText } from '../drill/boughtText';
+import { lineValue } from '../lineTexts';
+import { figure, figureText } from '../../../shared/words/figure';
+import { say as quantities } from '../../../shared/words/quantities';
+import { say } from '../../../shared/words/season';
+import type { SeasonTold } from '../../ask/outcome';
 
 type Season = SeasonTold['season'];
 type Moved = Season['why']['moved'][number];

@@ -1,12 +1,12 @@
-import { conversionOf, type DisplayUnits } from '../units/display';
-import { inputText, numberText, withDecimal } from '../units/format';
-import { say as quantities } from '../words/quantities';
-import { say } from '../words/verdict';
-import type { LineResult } from './lineResult';
-import type { LineQuantity } from './lines';
-import { lineTexts } from './lineTexts';
-import { dayOf } from './measures';
-import { phText } from './texts';
+import { conversionOf, type DisplayUnits } from '../../../shared/units/display';
+import { inputText, numberText, withDecimal } from '../../../shared/units/format';
+import { say as quantities } from '../../../shared/words/quantities';
+import { say } from '../../../shared/words/verdict';
+import type { LineResult } from '../../../shared/verdict/lineResult';
+import type { LineQuantity } from '../../../shared/verdict/lines';
+import { lineTexts } from '../lineTexts';
+import { dayOf } from '../../../shared/verdict/measures';
+import { phText } from '../texts';
 
 /** Lines that mean harm have a sentence of their own; so has what moves too fast. */
 const HARM = ['oxygenHarm', 'phHarm', 'alkalinityHarm', 'temperatureHarm'] as const;

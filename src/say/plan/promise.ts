@@ -1,8 +1,9 @@
-import { lineTexts } from '../../shared/verdict/lineTexts';
-import { dayOf } from '../../shared/verdict/measures';
-import { figure, figureText } from '../../shared/words/figure';
-import { say } from '../../shared/words/plans';
-import type { Nearest, Offer } from '../ask/outcome';
+import { lineTexts } from '../lineTexts';
+import { dayOf } from '../../../shared/verdict/measures';
+import { figure, figureText } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
+import type { Nearest, Offer } from '../../ask/outcome';
+import { wayTitle } from './ways';
 
 const { offer: told } = say;
 
@@ -47,6 +48,6 @@ function nearestWords(nearest: Nearest): string {
     case 'roomCo2':
       return say.roomCo2(figure(nearest.ppm));
     case 'otherWay':
-      return say.otherWay(nearest.title);
+      return say.otherWay(wayTitle(nearest.way));
   }
 }

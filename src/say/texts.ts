@@ -1,6 +1,6 @@
-import { fixed, toFigures } from '../units/digits';
-import { say } from '../words/verdict';
-import { HIGHEST_PH_NBS } from '../trace/columns';
+import { fixed, toFigures } from '../../shared/units/digits';
+import { say } from '../../shared/words/verdict';
+import { HIGHEST_PH_NBS } from '../../shared/trace/columns';
 
 /** pH as the screen shows it: no false precision beyond the constants' range. */
 export const phText = (ph: number): string =>

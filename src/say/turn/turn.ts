@@ -1,16 +1,16 @@
-import { toDecimals, toFigures } from '../../shared/units/digits';
-import type { Reading } from '../../shared/log/reading';
-import { lineTexts, lineValue, limitText } from '../../shared/verdict/lineTexts';
-import type { LineResult } from '../../shared/verdict/lineResult';
-import { dayOf } from '../../shared/verdict/measures';
-import { wordFor } from '../../shared/scenario/words';
-import { figure, figureText } from '../../shared/words/figure';
-import { asSentence } from '../../shared/words/sentence';
-import { say } from '../../shared/words/turn';
-import { say as plans } from '../../shared/words/plans';
-import type { Carbonate } from '../../shared/recipe/twoPart';
-import type { Scenario } from '../../shared/scenario/schema';
-import type { LogAnswer, NearestTurn, Turned, TurnTold } from '../ask/outcome';
+import { toDecimals, toFigures } from '../../../shared/units/digits';
+import type { Reading } from '../../../shared/log/reading';
+import { lineTexts, lineValue, limitText } from '../lineTexts';
+import type { LineResult } from '../../../shared/verdict/lineResult';
+import { dayOf } from '../../../shared/verdict/measures';
+import { wordFor } from '../../../shared/scenario/words';
+import { figure, figureText } from '../../../shared/words/figure';
+import { asSentence } from '../../../shared/words/sentence';
+import { say } from '../../../shared/words/turn';
+import { say as plans } from '../../../shared/words/plans';
+import type { Carbonate } from '../../../shared/recipe/twoPart';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { LogAnswer, NearestTurn, Turned, TurnTold } from '../../ask/outcome';
 
 /** What is known beside the turn itself. */
 export interface Around {

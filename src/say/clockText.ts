@@ -1,6 +1,6 @@
-import { toDecimals } from '../units/digits';
-import { figure } from '../words/figure';
-import { say } from '../words/time';
+import { toDecimals } from '../../shared/units/digits';
+import { figure } from '../../shared/words/figure';
+import { say } from '../../shared/words/time';
 
 const two = (n: number) => String(n).padStart(2, '0');
 

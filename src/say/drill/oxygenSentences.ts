@@ -1,11 +1,11 @@
-import { breathedMmolPerLPerDay } from '../processes/unseenRespiration';
-import type { Scenario } from '../scenario/schema';
-import { say as told } from '../words/drillTold';
-import { figure } from '../words/figure';
-import { clockText, spanText } from './clockText';
-import type { DrillAnswer } from './drillOutcome';
-import { lineOf } from './lineResult';
-import { oxygenLeft, type OxygenLeft } from './oxygenLeft';
+import { breathedMmolPerLPerDay } from '../../../shared/processes/unseenRespiration';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { say as told } from '../../../shared/words/drillTold';
+import { figure } from '../../../shared/words/figure';
+import { clockText, spanText } from '../clockText';
+import type { DrillAnswer } from '../../../shared/verdict/drillOutcome';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import { oxygenLeft, type OxygenLeft } from '../../../shared/verdict/oxygenLeft';
 
 const say = told.oxygen;
 

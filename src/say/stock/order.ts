@@ -1,13 +1,13 @@
-import { datedDay, hoursOf, localTimeOf } from '../../shared/log/localTime';
-import type { Reading } from '../../shared/log/reading';
-import type { Supply, SupplyId } from '../../shared/log/supply';
-import { testPace } from '../../shared/log/testPace';
-import { orderBy, type Pace } from '../../shared/recipe/orderBy';
-import { additives } from '../../shared/species/additives';
-import { toFigures } from '../../shared/units/digits';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/stock';
-import type { SupplyPace } from '../ask/outcome';
+import { datedDay, hoursOf, localTimeOf } from '../../../shared/log/localTime';
+import type { Reading } from '../../../shared/log/reading';
+import type { Supply, SupplyId } from '../../../shared/log/supply';
+import { testPace } from '../../../shared/log/testPace';
+import { orderBy, type Pace } from '../../../shared/recipe/orderBy';
+import { additives } from '../../../shared/species/additives';
+import { toFigures } from '../../../shared/units/digits';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/stock';
+import type { SupplyPace } from '../../ask/outcome';
 
 const { orders: told } = say;
 

@@ -1,16 +1,16 @@
-import { threeFigures } from '../../shared/recipe/threeFigures';
-import { figure } from '../../shared/words/figure';
-import { say } from '../../shared/words/fit';
-import { straightLine } from '../../shared/log/slope';
-import { hoursOf, localTimeOf, spokenDay } from '../../shared/log/localTime';
-import { farAhead, outsideNow } from '../../shared/log/newest';
-import { USUAL_WINDOW_DAYS } from '../../shared/log/tankLog';
-import type { Reading } from '../../shared/log/reading';
-import type { Scenario } from '../../shared/scenario/schema';
-import { lineTexts } from '../../shared/verdict/lineTexts';
-import { wordFor } from '../../shared/scenario/words';
-import type { LogAnswer } from '../ask/outcome';
-import { isTestDue, testDueH } from '../ask/testDue';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
+import { figure } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/fit';
+import { straightLine } from '../../../shared/log/slope';
+import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
+import { farAhead, outsideNow } from '../../../shared/log/newest';
+import { USUAL_WINDOW_DAYS } from '../../../shared/log/tankLog';
+import type { Reading } from '../../../shared/log/reading';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { lineTexts } from '../lineTexts';
+import { wordFor } from '../../../shared/scenario/words';
+import type { LogAnswer } from '../../ask/outcome';
+import { isTestDue, testDueH } from '../../ask/testDue';
 
 const WEEK_H = 168;
 

@@ -1,16 +1,16 @@
-import { toFigures } from '../../shared/units/digits';
-import type { Reading } from '../../shared/log/reading';
-import type { Scenario } from '../../shared/scenario/schema';
-import { beyondText, firstText } from '../../shared/verdict/boughtText';
-import { spanText } from '../../shared/verdict/clockText';
-import type { LineResult } from '../../shared/verdict/lineResult';
-import { lineValue } from '../../shared/verdict/lineTexts';
-import { dayOf } from '../../shared/verdict/measures';
-import { watchedText } from '../../shared/verdict/outsideSentences';
-import { figure, figureText } from '../../shared/words/figure';
-import { say } from '../../shared/words/away';
-import type { AwayTold, LogAnswer, NobodyLooks } from '../ask/outcome';
-import { failureName } from './failureNames';
+import { toFigures } from '../../../shared/units/digits';
+import type { Reading } from '../../../shared/log/reading';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { beyondText, firstText } from '../drill/boughtText';
+import { spanText } from '../clockText';
+import type { LineResult } from '../../../shared/verdict/lineResult';
+import { lineValue } from '../lineTexts';
+import { dayOf } from '../../../shared/verdict/measures';
+import { watchedText } from '../verdict/outsideSentences';
+import { figure, figureText } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/away';
+import type { AwayTold, LogAnswer, NobodyLooks } from '../../ask/outcome';
+import { failureName } from '../drill/failureNames';
 
 type Unnoticed = NobodyLooks['failures'][number];
 

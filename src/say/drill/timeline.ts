@@ -1,13 +1,14 @@
-import { faultKinds } from '../faults/faultKinds';
-import { momentH } from '../scenario/clock';
-import type { Scenario } from '../scenario/schema';
-import { readColumn } from '../trace/trace';
-import { say } from '../words/drillTold';
-import { figureText } from '../words/figure';
-import type { DrillOutcome } from './drillOutcome';
-import { lineOf, type LineResult } from './lineResult';
-import { lineTexts, limitText } from './lineTexts';
-import { phText } from './texts';
+import { faultKinds } from '../../../shared/faults/faultKinds';
+import { momentH } from '../../../shared/scenario/clock';
+import type { Scenario } from '../../../shared/scenario/schema';
+import { readColumn } from '../../../shared/trace/trace';
+import { say } from '../../../shared/words/drillTold';
+import { figureText } from '../../../shared/words/figure';
+import type { DrillOutcome } from '../../../shared/verdict/drillOutcome';
+import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
+import { lineTexts, limitText } from '../lineTexts';
+import { phText } from '../texts';
+import { stoppedSentence } from '../verdict/stopped';
 
 /** One entry of what happens, in a few words. */
 export interface Moment {
@@ -85,6 +86,8 @@ export function timelineOf(scenario: Scenario, outcome: DrillOutcome): Moment[] 
     ...ofFaults(scenario),
     ...ofPipes(outcome),
     ...outcome.lines.flatMap(ofLine),
-    ...(outcome.stopped ? [moment(outcome.stopped.timeH, outcome.stopped.reason, true)] : []),
+    ...(outcome.stopped
+      ? [moment(outcome.stopped.timeH, stoppedSentence(outcome.stopped), true)]
+      : []),
   ].sort((a, b) => a.timeH - b.timeH);
 }
