@@ -31,6 +31,8 @@ const laws = {
     const name = packageName(to);
     if (name?.startsWith('node:'))
       return 'A worker runs in the browser: it may not import from Node.';
+    if (to.startsWith('shared/words/'))
+      return 'workers/ give ids and numbers: what is read is written in src/say/.';
     if (name || to.startsWith('shared/') || to.startsWith('workers/')) return;
     return 'workers/ may import only from workers/, shared/ and packages.';
   },

@@ -5,6 +5,7 @@ import { MOST_DAYS } from '../../shared/scenario/schema';
 import { sentence } from '../../shared/scenario/sentence';
 import { traceCsv } from '../../shared/trace/csv';
 import { MOST_MEMBERS } from '../../shared/verdict/spreads';
+import { expressionProblem } from '../say/expression';
 import { tellVerdict } from '../say/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { run } from '../../workers/engine/run';
@@ -62,7 +63,11 @@ const parsed = parseScenarioText(readText(file));
 if (!parsed.ok) refuseFile(file, parsed.problems.map(sentence));
 const scenario = hours === undefined ? parsed.scenario : { ...parsed.scenario, days: hours / 24 };
 const sampled = await sampleFactors(scenario);
-if (!sampled.ok) refuseFile(file, sampled.problems.map(sentence));
+if (!sampled.ok)
+  refuseFile(
+    file,
+    sampled.wrong.map((one) => sentence(expressionProblem(one))),
+  );
 const isDrill = scenario.faults.length > 0;
 if (members !== undefined && !isDrill) {
   refuse(

@@ -102,13 +102,14 @@ function turnJson(told: TankAnswer) {
   }
   const { turned } = turn;
   const { lever, from, to, low, high, peakPh, also, worstDump, dkh, first } = turned;
-  const { promisedDays, endedBy, levelDkh, targetDkh, settled, pumps } = turned;
+  const { promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps } = turned;
   const { largestDailyDkh, allowedDkh, scenario, plan, heldPlan } = turned;
   const unit = units[lever];
   return {
     ...{ kind: turn.kind, says, lever, unit, from, to, low, high },
     first: first.kind === 'less' ? { ...first, unit } : first,
-    ...{ promisedDays, endedBy, levelDkh, targetDkh, settled, pumps, largestDailyDkh },
+    ...{ promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps },
+    largestDailyDkh,
     ...{ allowedDkh, scenario, plan, heldPlan, peakPhNbs: peakPh, also: also.map(lineJson) },
     recipe: turnRecipe(turned, told.turn),
     worstDump: worstDump && {

@@ -1,8 +1,9 @@
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Effect } from '../studies/whatDidIt';
 import type { Job, Question } from './question';
-import { runTrial } from './runTrial';
 
+/** Every page asks for trials: fetched before it is asked. */
+const trials = import('./runTrial');
 const drills = () => import('./drillQuestions');
 const logs = () => import('./logQuestions');
 
@@ -11,13 +12,13 @@ async function whatDidIt(
   { from, to }: { from: Scenario; to: Scenario },
   { goesOn }: Job,
 ): Promise<Effect[] | undefined> {
-  const study = await import('../studies/whatDidIt');
+  const [study, { runTrial }] = [await import('../studies/whatDidIt'), await trials];
   return study.whatDidIt(from, to, (plan) => runTrial(plan, { goesOn }));
 }
 
 /** Every question that a worker answers, by name; what a page has of its own is fetched when first asked. */
 export const questions = {
-  trial: async () => runTrial,
+  trial: async () => (await trials).runTrial,
   whatDidIt: async () => whatDidIt,
   spread: async () => (await import('./spreadQuestion')).spread,
   solveGas: async () => (await import('../studies/solveGas')).solveGas,
