@@ -11,16 +11,13 @@ import {
 import { notesOf } from '../say/fit/notes';
 import { unansweredSentence } from '../say/fit/unanswered';
 import { gettingThere } from '../say/plan/correction';
-import { movesSentence, turnSentences } from '../say/turn/turn';
-import {
-  awaySentences,
-  failureText,
-  failureTitle,
-  harmlessText,
-  topUpTexts,
-  worstSentence,
-} from '../say/away/away';
-import { seasonSentences, strayTexts } from '../say/season/season';
+import { movesSentence } from '../say/turn/turned';
+import { turnSentences } from '../say/turn/turn';
+import { awaySentences } from '../say/away/away';
+import { failureText, failureTitle, harmlessText, worstSentence } from '../say/away/failures';
+import { topUpTexts } from '../say/away/provision';
+import { seasonSentences } from '../say/season/season';
+import { strayTexts } from '../say/season/moved';
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../say/plan/bottle';

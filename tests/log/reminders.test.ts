@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { hoursOf, localTimeOf, spokenDay } from '../../shared/log/localTime';
+import { hoursOf, localTimeOf } from '../../shared/log/localTime';
+import { spokenDay } from '../../shared/log/spokenTime';
 import { scenarioOf } from '../../shared/scenario/write';
 import { nextTestSentence } from '../../src/say/fit/answer';
 import { calendarText, remindersOf } from '../../src/diary/reminders';

@@ -3,7 +3,7 @@ import { spanText } from '../../say/clockText';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold, NobodyLooks } from '../../ask/outcome';
-import { litres } from '../../say/away/away';
+import { litres } from '../../say/away/texts';
 
 type Fault = Scenario['faults'][number];
 type SightId = keyof typeof say.sheet.sights;

@@ -1,4 +1,4 @@
-import { spokenDay } from '../../../shared/log/localTime';
+import { spokenDay } from '../../../shared/log/spokenTime';
 import { say } from '../../../shared/words/fit';
 import type { LogAnswer } from '../../ask/outcome';
 

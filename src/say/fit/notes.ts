@@ -1,4 +1,5 @@
-import { hoursOf, localTimeOf, spokenDay } from '../../../shared/log/localTime';
+import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
+import { spokenDay } from '../../../shared/log/spokenTime';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { signed } from '../texts';

@@ -1,4 +1,5 @@
-import { datedDay, hoursOf, localTimeOf } from '../../../shared/log/localTime';
+import { datedDay } from '../../../shared/log/spokenTime';
+import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
 import type { Supply, SupplyId } from '../../../shared/log/supply';
 import { testPace } from '../../../shared/log/testPace';
