@@ -11,16 +11,13 @@ function withImports(file, found) {
   for (const [, imported = ''] of text.matchAll(STATIC_IMPORT)) withImports(imported, found);
 }
 
-/**
- * Scripts that a first visit cannot do without: page and workers, with what they import statically,
- * and the trial that a worker fetches as soon as it is there.
- */
+/** Scripts that a first visit cannot do without: page and workers, with what they import statically. */
 export function firstLoad() {
   const found = new Set(/** @type {string[]} */ ([]));
   const [, page = ''] =
     /src="\.\/assets\/([\w.-]+\.js)"/.exec(readFileSync('dist/index.html', 'utf8')) ?? [];
   withImports(page, found);
   for (const file of readdirSync(folder))
-    if (/\.worker-.*\.js$|^runTrial-.*\.js$/.test(file)) withImports(file, found);
+    if (/\.worker-.*\.js$/.test(file)) withImports(file, found);
   return [...found].map((file) => `${folder}/${file}`);
 }

@@ -1,9 +1,8 @@
 import type { Scenario } from '../../shared/scenario/schema';
 import type { Effect } from '../studies/whatDidIt';
 import type { Job, Question } from './question';
+import { runTrial } from './runTrial';
 
-/** Every page asks for trials: fetched before it is asked. */
-const trials = import('./runTrial');
 const drills = () => import('./drillQuestions');
 const logs = () => import('./logQuestions');
 
@@ -12,13 +11,13 @@ async function whatDidIt(
   { from, to }: { from: Scenario; to: Scenario },
   { goesOn }: Job,
 ): Promise<Effect[] | undefined> {
-  const [study, { runTrial }] = [await import('../studies/whatDidIt'), await trials];
+  const study = await import('../studies/whatDidIt');
   return study.whatDidIt(from, to, (plan) => runTrial(plan, { goesOn }));
 }
 
 /** Every question that a worker answers, by name; what a page has of its own is fetched when first asked. */
 export const questions = {
-  trial: async () => (await trials).runTrial,
+  trial: async () => runTrial,
   whatDidIt: async () => whatDidIt,
   spread: async () => (await import('./spreadQuestion')).spread,
   solveGas: async () => (await import('../studies/solveGas')).solveGas,
