@@ -15,6 +15,13 @@ const policyInBuiltPage: Plugin = {
   ],
 };
 
+/** Nobody reads in a worker: no dictionary is built into it, and nothing waits for one. */
+const unspoken = (): Plugin => ({
+  name: 'unspoken',
+  load: (id) =>
+    id.endsWith('/shared/words/spoken.ts') ? 'export const spoken = undefined;' : undefined,
+});
+
 export default defineConfig({
   base: './',
   plugins: [svelte(), policyInBuiltPage, offlinePlugin()],
@@ -31,6 +38,6 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [unspoken()] },
   preview: { headers },
 });

@@ -2,14 +2,14 @@ import * as Comlink from 'comlink';
 import { Desk } from './desk/desk';
 import { questionNamed } from './desk/questions';
 
-export type { Answer } from './desk/answer';
+export type { Answer as WorkedOut, Failure as WorkFailure } from './desk/answer';
 export type { Ensemble } from './desk/drillQuestions';
 export type { AwayTold, DeliveryTold, Offered, SeasonTold, TurnTold } from './desk/logQuestions';
 export type { Desk } from './desk/desk';
 export type { AskedOf, GivenBy, ToldBy } from './desk/question';
 export type { QuestionName, Questions } from './desk/questions';
 export type { TrialOutcome } from './desk/runTrial';
-export type { LogAnswer } from './studies/answerLog';
+export type { LogAnswer, Unanswered } from './studies/answerLog';
 export type { NobodyLooks } from './studies/away/unnoticed';
 export type { Design } from './studies/drill/design';
 export type { Lever } from './studies/drill/dump';
@@ -31,5 +31,3 @@ export type { Spread } from './studies/mightBe/spread';
 export type { Effect } from './studies/whatDidIt';
 
 Comlink.expose(new Desk(questionNamed));
-// Trap: what arrives while a dictionary is being fetched is lost, so the page waits for this.
-postMessage('listening');

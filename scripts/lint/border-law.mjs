@@ -12,6 +12,15 @@ const floors = [
 /** @param {string} path */
 const roomOf = (path) => path.split('/')[1] ?? '';
 
+/** The rooms of shared/ whose things have names, and whose parsers complain. */
+const rooms = [
+  ...['devices', 'events', 'faults', 'processes', 'species', 'trace'],
+  ...['log', 'scenario', 'units', 'words'],
+];
+
+/** @param {string} path */
+const namesThings = (path) => rooms.includes(roomOf(path));
+
 /** @param {string} path */
 const isFloor = (path) => floors.includes(roomOf(path));
 
@@ -19,6 +28,8 @@ const isFloor = (path) => floors.includes(roomOf(path));
 const laws = {
   shared({ from, to }) {
     const name = packageName(to);
+    if (to.startsWith('shared/words/') && !namesThings(from))
+      return `${roomOf(from)}/ holds facts: what is read of them is written in src/say/.`;
     if (to.startsWith('shared/') || name === 'valibot') return;
     if (name === 'mathjs') {
       if (from.startsWith('shared/units/')) return;
@@ -31,6 +42,8 @@ const laws = {
     const name = packageName(to);
     if (name?.startsWith('node:'))
       return 'A worker runs in the browser: it may not import from Node.';
+    if (to.startsWith('shared/words/'))
+      return 'workers/ give ids and numbers: what is read is written in src/say/.';
     if (name || to.startsWith('shared/') || to.startsWith('workers/')) return;
     return 'workers/ may import only from workers/, shared/ and packages.';
   },

@@ -19,7 +19,7 @@ function steady(id: string, label: string, litresPerDay: number, scenario: Scena
 export const skimming: DeviceKind = {
   id: 'skimming',
   build: (scenario) =>
-    steady('skimming', say.wetSkimming, scenario.outflows.skimmingLPerDay, scenario).map((device) =>
+    steady('skimming', say.skimming, scenario.outflows.skimmingLPerDay, scenario).map((device) =>
       stopsInPowerCuts(device, scenario),
     ),
 };

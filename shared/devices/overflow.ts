@@ -16,7 +16,7 @@ export const overflow: DeviceKind = {
     const kgPerL = densityKgPerM3(tank.tempC, tank.salinityPractical) / 1000;
     const pipe: Pipe = {
       id: 'overflow',
-      label: say.ontoTheFloor,
+      label: say.overflow,
       from: 'tank',
       to: 'outside',
       kgPerH: 0,

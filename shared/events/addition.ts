@@ -11,7 +11,7 @@ export const pouredIn = (timeH: number, additive: AdditiveId, grams: number): Ta
 
 export const addition: EventKind = {
   id: 'addition',
-  label: say.additions,
+  label: say.addition,
   occurrences: (scenario) =>
     inOrder(
       scenario.additions

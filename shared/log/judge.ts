@@ -1,6 +1,3 @@
-import { figure } from '../words/figure';
-import { say } from '../words/logPage';
-
 /** What a forecast expects, as arrays over hours. */
 interface Expected {
   readonly timesH: readonly number[];
@@ -15,12 +12,7 @@ export interface Judgement {
   readonly giveOrTakeDkh: number;
   /** Standard errors that the reading lies off. */
   readonly standardised: number;
-  readonly sentence: string;
 }
-
-const { judged } = say;
-const UNLIKELY = 2;
-const NOT_CHANCE = 3;
 
 /** Between two hours of the forecast, by a straight line; nothing outside of it. */
 function between(timesH: readonly number[], values: readonly number[], timeH: number) {
@@ -30,13 +22,6 @@ function between(timesH: readonly number[], values: readonly number[], timeH: nu
   const part = (timeH - timesH[k - 1]!) / (timesH[k]! - timesH[k - 1]!);
   return values[k - 1]! + part * (values[k]! - values[k - 1]!);
 }
-
-const words = (z: number): string =>
-  Math.abs(z) <= UNLIKELY
-    ? judged.withinNoise
-    : Math.abs(z) <= NOT_CHANCE
-      ? judged[z < 0 ? 'lower' : 'higher']
-      : judged[z < 0 ? 'farBelow' : 'farAbove'];
 
 /** Undefined when the forecast does not reach that moment. */
 export function judge(
@@ -50,10 +35,7 @@ export function judge(
   if (expectedDkh === undefined || spread === undefined) return undefined;
   const standardError = Math.hypot(spread, sigmaDkh);
   const standardised = (dkh - expectedDkh) / standardError;
-  const giveOrTakeDkh = 2 * standardError;
-  const [read, expected, by] = [dkh, expectedDkh, giveOrTakeDkh].map((value) => figure(value, 1));
-  const sentence = judged.sentence(read!, expected!, by!, words(standardised));
-  return { expectedDkh, giveOrTakeDkh, standardised, sentence };
+  return { expectedDkh, giveOrTakeDkh: 2 * standardError, standardised };
 }
 
 /**

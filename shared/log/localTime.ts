@@ -1,6 +1,3 @@
-import { language } from '../words/language';
-import { say } from '../words/time';
-
 /** The clock beside a tank as text, "2026-03-04T10:30": no zone, since nobody notes one. */
 const LOCAL_TIME = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})$/;
 
@@ -71,22 +68,3 @@ export function localTimeOf(hours: number): string {
   const rest = minutes - day * 1440;
   return `${year}-${two(month)}-${two(dayOfMonth)}T${two(Math.floor(rest / 60))}:${two(rest % 60)}`;
 }
-
-/** "4 March, 10:30". */
-export function spokenTime(local: string): string {
-  return say.dateAndClock(spokenDay(local), local.slice(11));
-}
-
-const dayAndMonth = new Intl.DateTimeFormat(language === 'de' ? 'de' : 'en-GB', {
-  ...{ day: 'numeric', month: 'long', timeZone: 'UTC' },
-});
-
-/** "4 March". */
-export const spokenDay = (local: string): string => dayAndMonth.format(hoursOf(local) * 3_600_000);
-
-/** "4 March 2026": what may lie years back. */
-export const datedDay = (local: string): string => `${spokenDay(local)} ${local.slice(0, 4)}`;
-
-/** "4 March 2026, 10:30". */
-export const datedTime = (local: string): string =>
-  say.dateAndClock(datedDay(local), local.slice(11));

@@ -51,7 +51,7 @@ function effluentDicMolPerKg(view: View, s: Settings): number {
 /** Coral gravel dissolves in water made acid with carbon dioxide. */
 export const reactorMedia = defineProcess<Settings>({
   id: 'reactorMedia',
-  label: say.calciumReactor,
+  label: say.reactorMedia,
   role: 'exchange',
   cites: ['wolfGladrow2007'],
   settings,
@@ -62,7 +62,7 @@ export const reactorMedia = defineProcess<Settings>({
 /** The carbon dioxide that the effluent carries beyond that of the tank and of the gravel. */
 export const reactorCo2 = defineProcess<Settings>({
   id: 'reactorCo2',
-  label: say.calciumReactorCo2,
+  label: say.reactorCo2,
   role: 'exchange',
   cites: ['lueker2000'],
   settings,

@@ -51,12 +51,12 @@ const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction): Process<
 
 export const skeletonMagnesium = inPlaceOfCalcium(
   'Mg',
-  say.magnesiumInSkeleton,
+  say.skeletonMg,
   new Reaction({ Mg: -1, Ca: 1, skeletonCaCO3: -1, skeletonMgCO3: 1 }),
 );
 
 export const skeletonStrontium = inPlaceOfCalcium(
   'Sr',
-  say.strontiumInSkeleton,
+  say.skeletonSr,
   new Reaction({ Sr: -1, Ca: 1, skeletonCaCO3: -1, skeletonSrCO3: 1 }),
 );

@@ -1,5 +1,4 @@
 import { threeFigures } from './threeFigures';
-import { say } from '../words/plans';
 import type { Scenario } from '../scenario/schema';
 import { additives, type AdditiveId } from '../species/additives';
 
@@ -23,11 +22,25 @@ const CALCIUM_PER_MOL: Readonly<Record<Carbonate, number>> = {
 const molPerL = (additive: AdditiveId, gramsPerL: number) =>
   gramsPerL / additives[additive].molarMassG;
 
+/** What the two pumps are called. */
+export interface PairNames {
+  readonly carbonate: string;
+  readonly calcium: string;
+}
+
+/** By what they bring, until somebody calls them otherwise. */
+const plainNames: PairNames = { carbonate: 'carbonate', calcium: 'calcium' };
+
 /**
  * Two stocks dosed millilitre for millilitre: a carbonate, and the calcium and magnesium that
  * skeletons lay down with it.
  */
-export function twoPart(carbonate: Carbonate, mlPerDay: number, scenario: Scenario): Doser[] {
+export function twoPart(
+  carbonate: Carbonate,
+  mlPerDay: number,
+  scenario: Scenario,
+  names: PairNames = plainNames,
+): Doser[] {
   const gramsPerL = STOCK_G_PER_L[carbonate];
   const calcium = molPerL(carbonate, gramsPerL) * CALCIUM_PER_MOL[carbonate];
   const magnesium = (calcium * scenario.corals.skeletonMgPerCa) / 1000;
@@ -48,9 +61,9 @@ export function twoPart(carbonate: Carbonate, mlPerDay: number, scenario: Scenar
     },
   ];
   return [
-    stock(say.ways.partOne, [{ additive: carbonate, gramsPerL }]),
+    stock(names.carbonate, [{ additive: carbonate, gramsPerL }]),
     stock(
-      say.ways.partTwo,
+      names.calcium,
       minerals.filter((one) => one.gramsPerL > 0),
     ),
   ];

@@ -34,7 +34,7 @@ const NOT_SETTINGS = new Set(['title', 'place', 'question', 'answer', 'type', 'v
 const isBranch = (value: unknown): value is object => typeof value === 'object' && value !== null;
 
 /** "Water changes: Every", "Dosing pumps 2: Dose". */
-function titleOf(path: FieldPath): string {
+export function settingTitle(path: FieldPath): string {
   const part = fieldAt(path.slice(0, 1))?.title ?? '';
   const number = typeof path[1] === 'number' ? ` ${path[1] + 1}` : '';
   const own = typeof path.at(-1) === 'number' || path.length === 1 ? '' : fieldAt(path)?.title;
@@ -53,7 +53,7 @@ function collect(before: unknown, after: unknown, path: FieldPath, into: Differe
     }
     return;
   }
-  into.push({ at: path, path: pathText(path), title: titleOf(path), before, after });
+  into.push({ at: path, path: pathText(path), title: settingTitle(path), before, after });
 }
 
 /** Every setting that differs between two plans. */

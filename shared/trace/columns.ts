@@ -52,8 +52,10 @@ export const HIGHEST_PH_NBS = 9.5;
 
 /** What a set bit in the flags column says. */
 export const flags = {
-  highPh: { bit: 1, text: say.flags.highPh },
-  temperature: { bit: 2, text: say.flags.temperature },
-  salinity: { bit: 4, text: say.flags.salinity },
-  omega: { bit: 8, text: say.flags.omega },
+  highPh: { bit: 1 },
+  temperature: { bit: 2 },
+  salinity: { bit: 4 },
+  omega: { bit: 8 },
 } as const;
+
+export type FlagId = keyof typeof flags;

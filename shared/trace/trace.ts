@@ -8,9 +8,10 @@ export type LedgerRole = 'growth' | 'life' | 'chalk' | 'exchange';
 
 export const isUse = (role: LedgerRole): boolean => role === 'growth' || role === 'life';
 
-/** A ledger row, in the reader's words. */
+/** A ledger row. */
 export interface LedgerRow {
   readonly id: string;
+  /** Its name in the language of the doors, or the keeper's own; a reader is told `rowName`. */
   readonly label: string;
   readonly role: LedgerRole;
 }

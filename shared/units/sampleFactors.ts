@@ -1,12 +1,11 @@
-import { say } from '../words/problems';
 import type { Factors } from '../scenario/factors';
-import type { Problem } from '../scenario/problem';
 import type { Scenario } from '../scenario/schema';
+import type { WrongExpression } from './expressionProblem';
 import { factorTable } from './factorTable';
 
 export type SampledFactors =
   | { readonly ok: true; readonly factors: Factors }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: false; readonly wrong: readonly WrongExpression[] };
 
 /** Where expressions of time stand in a scenario. */
 const places = [
@@ -17,20 +16,12 @@ const places = [
 /** Samples every expression of a scenario, or says of each what is wrong with it. */
 export async function sampleFactors(scenario: Scenario): Promise<SampledFactors> {
   const factors: Partial<Record<keyof Factors, Float64Array>> = {};
-  const problems: Problem[] = [];
+  const wrong: WrongExpression[] = [];
   for (const { path, key, of } of places) {
     const text = of(scenario);
     const sampled = await factorTable(text, scenario.days, scenario.start.clockHour);
-    if (!sampled.ok) {
-      const { message, at } = sampled.problem;
-      problems.push({
-        path,
-        what: say.expression.what,
-        got: say.expression.wrongAt(text, String(at + 1)),
-        expected: say.expression.expected,
-        wayOut: message,
-      });
-    } else if (sampled.table) factors[key] = sampled.table;
+    if (!sampled.ok) wrong.push({ path, text, problem: sampled.problem });
+    else if (sampled.table) factors[key] = sampled.table;
   }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, factors };
+  return wrong.length > 0 ? { ok: false, wrong } : { ok: true, factors };
 }

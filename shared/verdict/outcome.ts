@@ -4,8 +4,20 @@ import type { LineResult } from './lineResult';
 /** Where and why a run ended before its time. */
 export interface Stopped {
   readonly timeH: number;
-  readonly reason: string;
+  readonly why: WhyStopped;
 }
+
+export type WhyStopped =
+  /** The tank is drying up: for want of water, or for too much salt. */
+  | {
+      readonly kind: 'noWater' | 'tooSalty';
+      readonly salinityPractical: number;
+      readonly volumeL: number;
+    }
+  /** Something switches or reacts so often that the hour would never end. */
+  | { readonly kind: 'neverEnds'; readonly steps: number }
+  /** A solver's complaint. */
+  | { readonly kind: 'noChemistry'; readonly complaint: string };
 
 /** What a run gives a verdict to judge. */
 export interface Outcome {

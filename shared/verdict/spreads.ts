@@ -1,9 +1,6 @@
-import { say } from '../words/quantities';
-
 /** What a keeper does not know exactly, and how far it may be off. */
 export interface SpreadKind {
   readonly id: SpreadId;
-  readonly title: string;
   readonly unit: string;
   /** One standard deviation (for the hour: the largest shift either way); common practice. */
   readonly usual: number;
@@ -21,21 +18,21 @@ export type SpreadId =
   | 'hour'
   | 'respiration';
 
-const kind = (id: SpreadId, title: string, unit: string, usual: number, max: number) => ({
-  ...{ id, title, unit, usual, max },
+const kind = (id: SpreadId, unit: string, usual: number, max: number): SpreadKind => ({
+  ...{ id, unit, usual, max },
 });
 
 export const spreadKinds: readonly SpreadKind[] = [
-  kind('volume', say.spreads.volume, '%', 5, 30),
-  kind('kLa', say.spreads.kLa, '%', 35, 100),
-  kind('pump', say.spreads.pump, '%', 10, 50),
-  kind('strength', say.spreads.strength, '%', 5, 50),
-  kind('roomCo2', say.spreads.roomCo2, '%', 15, 60),
-  kind('alkalinity', say.spreads.alkalinity, 'dKH', 0.3, 2),
-  kind('startPh', say.spreads.startPh, 'pH', 0.1, 0.3),
-  kind('hour', say.spreads.hour, 'h', 12, 12),
+  kind('volume', '%', 5, 30),
+  kind('kLa', '%', 35, 100),
+  kind('pump', '%', 10, 50),
+  kind('strength', '%', 5, 50),
+  kind('roomCo2', '%', 15, 60),
+  kind('alkalinity', 'dKH', 0.3, 2),
+  kind('startPh', 'pH', 0.1, 0.3),
+  kind('hour', 'h', 12, 12),
   // Last, so that the draws of the others stay what they were.
-  kind('respiration', say.spreads.respiration, '%', 50, 100),
+  kind('respiration', '%', 50, 100),
 ];
 
 export type Spreads = Readonly<Record<SpreadId, number>>;

@@ -1,8 +1,5 @@
 import type { Scenario } from '../scenario/schema';
-import { say } from '../words/verdict';
-import { usualDisplay, type DisplayUnits } from '../units/display';
-import { numberText } from '../units/format';
-import { dayOf, toppedOffLPerDay } from './measures';
+import { toppedOffLPerDay } from './measures';
 import { baggedSaltGrams } from '../recipe/gramsFor';
 import { readColumn, type Trace } from '../trace/trace';
 
@@ -51,30 +48,4 @@ export function dryReservoir({ topOff }: Scenario, trace: Trace): DryReservoir |
   // Later a refill also makes up for what was missing meanwhile.
   const litresPerDay = (readColumn(trace, 'topoff_l')[firstH]! * 24) / Math.max(1, firstH);
   return { firstH, hours, lastsDays: Math.floor(topOff.reservoirL / Math.max(1e-6, litresPerDay)) };
-}
-
-export function dryReservoirSentence(
-  { firstH, hours, lastsDays }: DryReservoir,
-  { faults }: Scenario,
-): string {
-  // What a failure has emptied says nothing about how large the reservoir should be.
-  if (faults.length > 0) return say.reservoir.emptied(String(dayOf(firstH)), String(hours));
-  const often =
-    lastsDays >= 1 ? say.reservoir.refillEvery(String(lastsDays)) : say.reservoir.notADay;
-  return say.reservoir.runsDry(String(dayOf(firstH)), String(hours), often);
-}
-
-/** What runs out, in a sentence; empty when nothing does. */
-export function suppliesSentence(
-  { reservoirDays, calciumHydroxideGPerMonth, saltKgPerMonth }: Supplies,
-  display: DisplayUnits = usualDisplay,
-): string {
-  const number = (value: number, digits: number) => numberText(value, digits, '', display);
-  const parts = [
-    reservoirDays && say.supplies.reservoir(number(reservoirDays, 1)),
-    calciumHydroxideGPerMonth > 0 &&
-      say.supplies.calciumHydroxide(number(calciumHydroxideGPerMonth, 0)),
-    saltKgPerMonth > 0 && say.supplies.salt(number(saltKgPerMonth, 1)),
-  ].filter((part) => typeof part === 'string');
-  return parts.length === 0 ? '' : say.supplies.all(parts.join('; '));
 }

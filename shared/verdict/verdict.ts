@@ -1,39 +1,38 @@
 import { toDecimals } from '../units/digits';
 import { threeFigures } from '../recipe/threeFigures';
-import { figure } from '../words/figure';
 import { givenMlPerDay } from '../devices/doseTimes';
-import { limitBands } from '../scenario/limitBands';
 import type { Scenario } from '../scenario/schema';
-import { flags } from '../trace/columns';
+import { flags, type FlagId } from '../trace/columns';
 import { readColumn, type Trace } from '../trace/trace';
-import { conversionOf, usualDisplay, type DisplayUnits } from '../units/display';
-import { numberText, withDecimal } from '../units/format';
-import { say } from '../words/verdict';
-import { alkalinityPart } from './alkalinityPart';
 import { limewaterCap, limewaterStrengthFor, type LimewaterCap } from './limewaterCap';
-import { limewaterSentence } from './limewaterSentence';
-import { lineOf, passed, type LineResult } from './lineResult';
-import { dayOf, ledgerBetween, usePerDay } from './measures';
-import type { Outcome } from './outcome';
-import { outsideSentences, watchedText } from './outsideSentences';
-import {
-  dryReservoir,
-  dryReservoirSentence,
-  suppliesOf,
-  suppliesSentence,
-  type DryReservoir,
-} from './supplies';
-import { phText } from './texts';
+import { passed, type LineResult } from './lineResult';
+import { lastOf, ledgerBetween, usePerDay } from './measures';
+import type { Outcome, Stopped } from './outcome';
+import { dryReservoir, suppliesOf, type DryReservoir, type Supplies } from './supplies';
 
+/** What a trial says against the keeper's limits, in ids and numbers. */
 export interface Verdict {
-  /** Follows the trial's name: "holds 8.3–8.7 dKH for 60 days; …". */
-  readonly headline: string;
   /** No watched line was passed, and the trial ran to its end. */
   readonly insideLimits: boolean;
+  /** Every line that was watched, and how it fared. */
+  readonly lines: readonly LineResult[];
   /** The lines that were passed. */
   readonly broken: readonly LineResult[];
-  readonly details: readonly string[];
+  /** Hours of the trial. */
+  readonly hours: number;
+  readonly stopped: Stopped | undefined;
+  /** Whether the plan has a daily cycle to settle on. */
+  readonly settled: boolean;
+  readonly startDkh: number;
+  readonly endDkh: number;
   readonly limewater: LimewaterCap | undefined;
+  readonly dry: DryReservoir | undefined;
+  readonly shortPumps: readonly ShortPump[];
+  /** What food and nitrate take without any coral, where that is more than was typed as use. */
+  readonly foodTakesDkhPerDay: number | undefined;
+  readonly useMoves: UseMoves | undefined;
+  readonly flags: readonly { readonly flag: FlagId; readonly firstH: number }[];
+  readonly supplies: Supplies;
   readonly offer: Offer;
 }
 
@@ -43,57 +42,58 @@ export interface Offer {
   readonly refillEveryDays?: number;
 }
 
-/** Pumps whose hours are too few for what is set. */
-const shortPumps = ({ dosers }: Scenario): string[] =>
+/** A pump whose hours are too few for what is set. */
+export interface ShortPump {
+  readonly name: string;
+  readonly mlPerDay: number;
+  readonly givenMlPerDay: number;
+}
+
+/** Use on the first day and on the last, where they differ. */
+export interface UseMoves {
+  readonly firstDkhPerDay: number;
+  readonly lastDkhPerDay: number;
+}
+
+const shortPumpsOf = ({ dosers }: Scenario): ShortPump[] =>
   dosers.flatMap(({ name, mlPerDay, schedule }) => {
     const given = givenMlPerDay(schedule, mlPerDay);
-    return given < mlPerDay * 0.999
-      ? [say.pumpTooSlow(name, figure(mlPerDay), figure(threeFigures(given)))]
-      : [];
+    return given < mlPerDay * 0.999 ? [{ name, mlPerDay, givenMlPerDay: threeFigures(given) }] : [];
   });
 
-/** What food and nitrate take without any coral, when that is more than the use that was typed. */
-function useSentence({ corals }: Scenario, trace: Trace, display: DisplayUnits): string {
+function foodTakes({ corals }: Scenario, trace: Trace): number | undefined {
   const hours = trace.rows - 1;
-  if (corals.measuredAs !== 'use' || hours < 24) return '';
+  if (corals.measuredAs !== 'use' || hours < 24) return undefined;
   const used = usePerDay(trace, 0, 24);
-  if (used < corals.useDkhPerDay + LEAST_USE_DKH) return '';
+  if (used < corals.useDkhPerDay + LEAST_USE_DKH) return undefined;
   const grown = trace.ledger.some(({ id, role }) => role === 'growth' && taken(trace, id) > 0);
-  const number = (dkh: number) => numberText(dkh, 2, 'dKH', display);
-  return grown ? '' : say.foodTakesMore(number(used), number(corals.useDkhPerDay));
+  return grown ? undefined : used;
 }
 const taken = (trace: Trace, id: string): number => -ledgerBetween(trace, id, 0, 24);
 /** Less than a test can tell. */
 const LEAST_USE_DKH = 0.01;
 
 /** Growth outside the laws' range is shown on its own chart: it is so common that it would dull. */
-const { highPh, temperature, salinity } = flags;
+const TOLD_FLAGS = ['highPh', 'temperature', 'salinity'] as const satisfies FlagId[];
 
-function flagSentences(trace: Trace): string[] {
+function flagsOf(trace: Trace): Verdict['flags'] {
   const bits = readColumn(trace, 'flags');
-  return [highPh, temperature, salinity].flatMap(({ bit, text }) => {
-    const first = bits.findIndex((value) => (value & bit) !== 0);
-    return first < 0 ? [] : [say.fromDay(String(dayOf(first)), text)];
+  return TOLD_FLAGS.flatMap((flag) => {
+    const firstH = bits.findIndex((value) => (value & flags[flag].bit) !== 0);
+    return firstH < 0 ? [] : [{ flag, firstH }];
   });
 }
 
 /** Corals take less as saturation falls: it flatters a plan that lets alkalinity sink. */
-function slowingSentence(trace: Trace, display: DisplayUnits): string {
+function useMovesOf(trace: Trace): UseMoves | undefined {
   const hours = trace.rows - 1;
-  if (hours < 72) return '';
-  const first = usePerDay(trace, 0, 24);
-  const last = usePerDay(trace, hours - 24, hours);
-  if (Math.abs(last - first) < Math.max(0.1 * first, 0.05)) return '';
-  const number = (dkh: number) => numberText(dkh, 2, 'dKH', display);
-  const { unit } = conversionOf('dKH', display);
-  return last < first
-    ? say.slowing(number(last), unit, number(first))
-    : say.climbing(number(first), number(last), unit);
+  if (hours < 72) return undefined;
+  const firstDkhPerDay = usePerDay(trace, 0, 24);
+  const lastDkhPerDay = usePerDay(trace, hours - 24, hours);
+  const least = Math.max(0.1 * firstDkhPerDay, 0.05);
+  if (Math.abs(lastDkhPerDay - firstDkhPerDay) < least) return undefined;
+  return { firstDkhPerDay, lastDkhPerDay };
 }
-
-/** Below the line of harm corals do not merely slow down. */
-const isHarmed = (broken: readonly LineResult[]): boolean =>
-  broken.some(({ id }) => id === 'alkalinityHarm');
 
 /** With an empty reservoir nothing else can be blamed before it is refilled. */
 function offerOf(
@@ -119,40 +119,22 @@ function offerOf(
 const isUnmixed = ({ topOff }: Scenario): boolean =>
   topOff.additive === 'calciumHydroxide' && topOff.gramsPerL === 0 && topOff.reservoirL > 0;
 
-/** What a trial says against the keeper's limits: the answer first, its reasons after. */
-export function verdictOf(
-  scenario: Scenario,
-  outcome: Outcome,
-  display: DisplayUnits = usualDisplay,
-): Verdict {
-  const { trace, stopped, lines } = outcome;
-  const peak = lineOf(lines, 'phHigh');
+/** What a trial says against the keeper's limits. */
+export function verdictOf(scenario: Scenario, outcome: Outcome): Verdict {
+  const { trace, stopped, settled, lines } = outcome;
   const limewater = stopped ? undefined : limewaterCap(scenario, outcome);
   const broken = passed(lines);
   const dry = dryReservoir(scenario, trace);
-  const headline = [
-    ...(stopped ? [say.stopsOnDay(String(dayOf(stopped.timeH)))] : []),
-    alkalinityPart(limitBands(scenario.limits)[0]!, outcome, display),
-    say.phPeaks(withDecimal(phText(peak.worst), display), String(dayOf(peak.worstH))),
-    ...(limewater ? [say.limewaterCovers(String(Math.round(limewater.covered * 100)))] : []),
-  ].join('; ');
-  const insideLimits = broken.length === 0 && !stopped;
-  const details = [
-    stopped?.reason ?? '',
-    dry ? dryReservoirSentence(dry, scenario) : '',
-    ...shortPumps(scenario),
-    useSentence(scenario, trace, display),
-    ...outsideSentences(broken, display),
-    insideLimits ? say.everythingInside(watchedText(lines)) : '',
-    scenario.topOff.additive !== 'none' && scenario.topOff.gramsPerL === 0
-      ? say.nothingDissolved
-      : '',
-    limewater && !dry ? limewaterSentence(scenario, limewater, display) : '',
-    isHarmed(broken) ? '' : slowingSentence(trace, display),
-    outcome.settled ? '' : say.noCycle,
-    suppliesSentence(suppliesOf(scenario, trace), display),
-    ...flagSentences(trace),
-  ].filter((text) => text !== '');
-  const offer = offerOf(scenario, trace, limewater, dry);
-  return { headline: `${headline}.`, insideLimits, broken, details, limewater, offer };
+  return {
+    ...{ insideLimits: broken.length === 0 && !stopped, lines, broken },
+    ...{ hours: trace.rows - 1, stopped, settled, limewater, dry },
+    startDkh: readColumn(trace, 'alkalinity_dkh')[0]!,
+    endDkh: lastOf(trace, 'alkalinity_dkh'),
+    shortPumps: shortPumpsOf(scenario),
+    foodTakesDkhPerDay: foodTakes(scenario, trace),
+    useMoves: useMovesOf(trace),
+    flags: flagsOf(trace),
+    supplies: suppliesOf(scenario, trace),
+    offer: offerOf(scenario, trace, limewater, dry),
+  };
 }

@@ -6,9 +6,9 @@ export type Language = (typeof languages)[number];
 /** Where the page remembers how its reader wants things shown, the language among them. */
 export const PREFERENCES_KEY = 'paper-reef preferences';
 
-/** What the reader chose, else what the browser speaks; in a worker the name it was given. */
+/** What the reader chose, else what the browser speaks; where nobody reads (a worker, Node) the first. */
 function wanted(): string {
-  if (typeof document === 'undefined') return (globalThis as { name?: string }).name ?? '';
+  if (typeof document === 'undefined') return languages[0];
   try {
     const { language } = JSON.parse(localStorage.getItem(PREFERENCES_KEY) ?? '{}');
     if (languages.includes(language)) return language;

@@ -1,6 +1,7 @@
 import type { Errand } from './errand';
 import { manners } from './manners';
-import type { Answer, AskedOf, GivenBy, QuestionName, Questions, ToldBy } from './outcome';
+import type { Answer } from './answer';
+import type { AskedOf, GivenBy, QuestionName, Questions, ToldBy } from './outcome';
 import type { Pool } from './pool';
 import { workers } from './workers';
 

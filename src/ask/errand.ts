@@ -1,5 +1,6 @@
 import type { Manner } from './manners';
-import type { Answer, QuestionName } from './outcome';
+import type { Answer } from './answer';
+import type { QuestionName } from './outcome';
 
 /** One question on its way: waiting for a worker, or being worked at. */
 export interface Errand {

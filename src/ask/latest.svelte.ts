@@ -1,4 +1,4 @@
-import type { Answer } from './outcome';
+import type { Answer } from './answer';
 
 /** The answer to the newest question, and whether one is on its way. */
 export class Latest<T> {

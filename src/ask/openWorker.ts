@@ -1,8 +1,3 @@
-import { language } from '../../shared/words/language';
-
-/** A worker that speaks the page's language. */
+/** A worker: it speaks no language, what it answers is said on the page. */
 export const openWorker = (): Worker =>
-  new Worker(new URL('../../workers/desk.worker.ts', import.meta.url), {
-    type: 'module',
-    name: language,
-  });
+  new Worker(new URL('../../workers/desk.worker.ts', import.meta.url), { type: 'module' });

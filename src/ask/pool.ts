@@ -1,5 +1,5 @@
 import type { Errand } from './errand';
-import type { Answer } from './outcome';
+import { unexpected, type Answer } from './answer';
 import { RemoteDesk, type WorkerLike } from './remoteDesk';
 
 /** More than this gain little, and each takes memory. */
@@ -57,8 +57,7 @@ export class Pool {
       try {
         this.deskAt(place).give(errand);
       } catch (error) {
-        const message = error instanceof Error ? error.message : String(error);
-        errand.end({ kind: 'failed', failure: { code: 'unexpected', message } });
+        errand.end(unexpected(error));
       }
     }
   }

@@ -1,16 +1,13 @@
 import * as Comlink from 'comlink';
-import { say } from '../../shared/words/asking';
+import { brokenOff, heard, notFetched, tooLong, unexpected, type Answer } from './answer';
 import type { Errand } from './errand';
-import type { Answer, Desk } from './outcome';
+import type { Desk } from './outcome';
 
 /** What is needed of a worker. */
 export type WorkerLike = Pick<
   Worker,
   'postMessage' | 'terminate' | 'addEventListener' | 'removeEventListener'
 >;
-
-/** A worker's script that is not there after this long will not come. */
-const OPENING_MS = 30_000;
 
 interface Listener {
   /** An errand is over, or its worker has let go of it. */
@@ -19,42 +16,25 @@ interface Listener {
   ended(left: readonly Errand[]): void;
 }
 
-type Failed = Extract<Answer<never>, { kind: 'failed' }>;
-const failed = (code: Failed['failure']['code'], message: string): Failed => ({
-  kind: 'failed',
-  failure: { code, message },
-});
-
 /** One worker as the page sees it: the errands that it has, and the wait for its word. */
 export class RemoteDesk {
   private readonly errands = new Map<number, Errand>();
   /** Errands that nobody waits for any more, until the worker has let go of them. */
   private readonly leaving = new Set<number>();
   private readonly timers = new Map<number, ReturnType<typeof setTimeout>>();
-  /** What was said before the worker listened; undefined once it does. */
-  private unsaid: (() => void)[] | undefined = [];
   private readonly worker: WorkerLike;
   private readonly desk: Comlink.Remote<Desk>;
-  private readonly opening: ReturnType<typeof setTimeout>;
 
   constructor(
     open: () => WorkerLike,
     private readonly listener: Listener,
   ) {
     this.worker = open();
-    this.opening = setTimeout(() => this.fail(failed('notFetched', say.notFetched)), OPENING_MS);
     this.desk = Comlink.wrap<Desk>(this.worker);
-    this.worker.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
-      if (data === 'listening') this.listening();
-    });
-    this.worker.addEventListener('error', (event: ErrorEvent) => {
-      const isOpen = this.unsaid === undefined;
-      this.fail(
-        isOpen
-          ? failed('unexpected', say.broken(event.message ?? ''))
-          : failed('notFetched', say.notFetched),
-      );
-    });
+    // A script that cannot be fetched is an event without a message.
+    this.worker.addEventListener('error', ({ message }: Partial<ErrorEvent>) =>
+      this.fail(message === undefined ? notFetched() : brokenOff(message)),
+    );
   }
 
   get trials(): number {
@@ -74,13 +54,11 @@ export class RemoteDesk {
     this.errands.set(id, errand);
     this.wait(errand);
     const hear = Comlink.proxy((told: unknown) => this.told(id, told));
-    this.say(() => {
-      void this.desk.work({ id, name, asked }, hear).then(
-        (answer) => this.answered(id, answer),
-        // What cannot be copied across is an answer like any other.
-        (error: unknown) => this.answered(id, failed('unexpected', String(error))),
-      );
-    });
+    void this.desk.work({ id, name, asked }, hear).then(
+      (answer) => this.answered(id, heard(answer)),
+      // What cannot be copied across is an answer like any other.
+      (error: unknown) => this.answered(id, unexpected(String(error))),
+    );
   }
 
   /** Nobody waits for an errand any more; false when it is not here. */
@@ -89,14 +67,13 @@ export class RemoteDesk {
     if (manner.pace === 'whole') this.end();
     else {
       this.leaving.add(id);
-      this.say(() => void this.desk.cancel(id));
+      void this.desk.cancel(id);
     }
     return true;
   }
 
   /** Ends the worker; what it had and still has to be answered is given back. */
   end(): void {
-    clearTimeout(this.opening);
     for (const timer of this.timers.values()) clearTimeout(timer);
     this.worker.terminate();
     const left = [...this.errands.values()];
@@ -104,18 +81,11 @@ export class RemoteDesk {
     this.listener.ended(left);
   }
 
-  private fail(answer: Failed): void {
+  private fail(answer: Answer<never>): void {
     const left = [...this.errands.values()];
     this.errands.clear();
     this.end();
     for (const { end } of left) end(answer);
-  }
-
-  private listening(): void {
-    clearTimeout(this.opening);
-    const { unsaid = [] } = this;
-    this.unsaid = undefined;
-    for (const say of unsaid) say();
   }
 
   private told(id: number, told: unknown): void {
@@ -142,14 +112,8 @@ export class RemoteDesk {
     const stop = () => {
       const isWaitedFor = this.errands.delete(id);
       this.end();
-      const seconds = String(manner.patienceMs / 1000);
-      if (isWaitedFor) end(failed('tooLong', say.tooLong(seconds)));
+      if (isWaitedFor) end(tooLong(manner.patienceMs / 1000));
     };
     this.timers.set(id, setTimeout(stop, manner.patienceMs));
-  }
-
-  private say(say: () => void): void {
-    if (this.unsaid) this.unsaid.push(say);
-    else say();
   }
 }

@@ -1,5 +1,6 @@
 import { partKey, type Asked, type Asking, type Given } from './asking';
-import type { Answer, QuestionName } from './outcome';
+import type { Answer } from './answer';
+import type { QuestionName } from './outcome';
 
 /**
  * Asks one question of many things, as many at a time as there are workers; `onSome` hears of those

@@ -5,7 +5,7 @@ import type { ColumnId } from '../../shared/trace/columns';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { highest, lastOf, lowest } from '../../shared/verdict/measures';
 import type { Outcome } from '../../shared/verdict/outcome';
-import { phText } from '../../shared/verdict/texts';
+import { phText } from '../say/texts';
 
 const say = words.differ;
 

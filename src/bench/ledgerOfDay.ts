@@ -1,6 +1,7 @@
 import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
 import { numberText } from '../../shared/units/format';
 import { say as words } from '../../shared/words/bench';
+import { rowName } from '../say/rowName';
 import { readColumn, readLedger, type Trace } from '../../shared/trace/trace';
 
 const say = words.ledger;
@@ -33,9 +34,10 @@ export function ledgerOfDay(trace: Trace, cursorH: number): LedgerOfDay {
   const [fromH, toH] = [day * 24, Math.min(last, (day + 1) * 24)];
   const alkalinity = readColumn(trace, 'alkalinity_dkh');
   const [startDkh, endDkh] = [alkalinity[fromH]!, alkalinity[toH]!];
-  const booked = trace.ledger.map(({ id, label }) => {
+  const booked = trace.ledger.map((row) => {
+    const { id } = row;
     const sum = readLedger(trace, id);
-    return { id, label, dkh: sum[toH]! - sum[fromH]! };
+    return { id, label: rowName(row), dkh: sum[toH]! - sum[fromH]! };
   });
   const entries = booked.filter(({ dkh }) => Math.abs(dkh) >= LEAST_DKH);
   const rest = endDkh - startDkh - entries.reduce((sum, { dkh }) => sum + dkh, 0);

@@ -1,5 +1,5 @@
 import type { Scenario } from '../../shared/scenario/schema';
-import { verdictOf, type Verdict } from '../../shared/verdict/verdict';
+import { tellVerdict, type ToldVerdict } from '../say/verdict/verdict';
 import type { TrialOutcome } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
 import type { DisplayUnits } from '../../shared/units/display';
@@ -10,7 +10,7 @@ import { preferences } from '../store/preferences.svelte';
 export interface Result {
   readonly scenario: Scenario;
   readonly outcome: TrialOutcome;
-  readonly verdict: Verdict;
+  readonly verdict: ToldVerdict;
 }
 
 /** How a plan's trial stands; a newer question keeps the last good result on show. */
@@ -25,14 +25,14 @@ export interface Trial {
 
 /** A result whose verdict speaks in the reader’s units, worked out again only when those change. */
 function judged(scenario: Scenario, outcome: TrialOutcome): Result {
-  let last: { readonly display: DisplayUnits; readonly verdict: Verdict } | undefined;
+  let last: { readonly display: DisplayUnits; readonly verdict: ToldVerdict } | undefined;
   return {
     scenario,
     outcome,
     get verdict() {
       const display = preferences.now;
       if (last?.display !== display) {
-        last = { display, verdict: verdictOf(scenario, outcome, display) };
+        last = { display, verdict: tellVerdict(scenario, outcome, display) };
       }
       return last.verdict;
     },

@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
-import { localTimeOf, spokenDay } from '../../shared/log/localTime';
+import { localTimeOf } from '../../shared/log/localTime';
+import { spokenDay } from '../../shared/log/spokenTime';
 import { say } from '../../shared/words/charts';
 import type { TimeWindow } from './timeWindow';
 

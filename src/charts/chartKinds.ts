@@ -5,7 +5,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
 import { conversionOf, type DisplayUnits } from '../../shared/units/display';
 import { withDecimal } from '../../shared/units/format';
-import { phText } from '../../shared/verdict/texts';
+import { phText } from '../say/texts';
 
 /** One chart of the bench: which column, how it is written, the least span worth an axis. */
 export interface ChartKind {

@@ -5,11 +5,12 @@ import { MOST_DAYS } from '../../shared/scenario/schema';
 import { sentence } from '../../shared/scenario/sentence';
 import { traceCsv } from '../../shared/trace/csv';
 import { MOST_MEMBERS } from '../../shared/verdict/spreads';
-import { verdictOf } from '../../shared/verdict/verdict';
+import { expressionProblem } from '../say/expression';
+import { tellVerdict } from '../say/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
-import { drillText, ensembleText } from '../../workers/studies/drill/drillText';
+import { drillText, ensembleText } from './drillText';
 import { ensembleOf } from '../../workers/studies/drill/ensembleOf';
 import { rehearse } from '../../workers/studies/drill/rehearse';
 import { jsonText } from './json';
@@ -62,7 +63,11 @@ const parsed = parseScenarioText(readText(file));
 if (!parsed.ok) refuseFile(file, parsed.problems.map(sentence));
 const scenario = hours === undefined ? parsed.scenario : { ...parsed.scenario, days: hours / 24 };
 const sampled = await sampleFactors(scenario);
-if (!sampled.ok) refuseFile(file, sampled.problems.map(sentence));
+if (!sampled.ok)
+  refuseFile(
+    file,
+    sampled.wrong.map((one) => sentence(expressionProblem(one))),
+  );
 const isDrill = scenario.faults.length > 0;
 if (members !== undefined && !isDrill) {
   refuse(
@@ -72,7 +77,7 @@ if (members !== undefined && !isDrill) {
 try {
   const options = { ...usualOptions, factors: sampled.factors };
   const outcome = run(scenario, options);
-  const verdict = verdictOf(scenario, outcome);
+  const verdict = tellVerdict(scenario, outcome);
   if (out !== undefined) writeFileSync(out, traceCsv(outcome.trace));
   if (json) {
     const drill = isDrill ? await rehearse(scenario, options, async () => true) : undefined;

@@ -3,14 +3,15 @@ import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
 import type { AwayTold, Offered, SeasonTold, TurnTold } from '../../workers/desk/logQuestions';
-import type { LogAnswer } from '../../workers/studies/answerLog';
+import type { LogAnswer, Unanswered } from '../../workers/studies/answerLog';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { SupplyPace } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
-import type { Offer } from '../../workers/studies/plan/offers';
 import { awayAsked } from '../diary/away/awayAsked';
 import { ranUntil } from '../diary/ranUntil';
 import { usualWants } from '../diary/season/seasonAsked';
+import { toldOffer, type ToldOffer } from '../say/plan/offer';
+import { pairNames } from '../say/plan/ways';
 import type { Tank } from '../store/tanks';
 
 /** Everything that is told of a tank: what the page's log shows and works out. */
@@ -20,11 +21,12 @@ export interface TankAnswer {
   readonly now: string;
   readonly plan: Scenario;
   readonly counted: Counted;
-  /** A sentence where the log says nothing yet: plans then go by the typed use. */
-  readonly answer: LogAnswer | string;
-  readonly plans: Offered;
+  /** Why there is none where the log says nothing yet: plans then go by the typed use. */
+  readonly answer: LogAnswer | Unanswered;
+  readonly question: Offered['question'];
+  readonly offers: readonly ToldOffer[];
   /** The first that is offered, else the first of all: the correction goes with its dosing. */
-  readonly chosen: Offer;
+  readonly chosen: ToldOffer;
   readonly correction: Correction;
   readonly turn: TurnTold;
   /** How fast powders and salt go; empty where nobody has counted what is left. */
@@ -60,18 +62,20 @@ export async function tankAnswer(
   const { withinDkhPerDay } = log;
   const ran = ranUntil(bench);
   const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran });
-  const known = typeof answer === 'object' ? answer : undefined;
+  const known = 'why' in answer ? undefined : answer;
   const { targetDkh, scoopG, pumpMlPerMin } = log;
-  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
+  const kit = { scoopG, pumpMlPerMin };
+  const wanted = { targetDkh, kit, pairNames };
   const asked = { plan, log: readings, known, wanted };
   const plans = await ask.plans(asked);
-  const chosen = plans.offers.find(({ offered }) => offered) ?? plans.offers[0]!;
   const { question } = plans;
+  const offers = plans.offers.map((offer) => toldOffer(offer, kit));
+  const chosen = offers.find(({ offered }) => offered) ?? offers[0]!;
   const correction = { question, plan: chosen.scenario, additive: 'sodiumBicarbonate' } as const;
   const away =
     days > 0 ? await ask.away({ ...asked, absence: awayAsked(days, visitDays, known) }) : undefined;
   return {
-    ...{ tank, now, plan, counted, answer, plans, chosen },
+    ...{ tank, now, plan, counted, answer, question, offers, chosen },
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),

@@ -2,12 +2,13 @@ import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { outsideNow } from '../../shared/log/newest';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Correction } from '../../workers/studies/plan/correct';
-import type { Offer } from '../../workers/studies/plan/offers';
+import type { ToldOffer } from '../say/plan/offer';
+import { turnRecipe } from '../say/turn/turnRecipe';
 import { lineJson, named } from './lineJson';
 import { seasonAnswerJson } from './seasonJson';
 import type { TankAnswer } from './tankAnswer';
 import { orderBy } from '../../shared/recipe/orderBy';
-import { allPaces } from '../say/orderWords';
+import { allPaces } from '../say/stock/order';
 import {
   awayTold,
   firstSentence,
@@ -63,7 +64,7 @@ function answerJson(answer: LogAnswer) {
   };
 }
 
-function planJson(offer: Offer) {
+function planJson(offer: ToldOffer) {
   const { id, title, offered, promisedDays, refusal, verdict, recipe, worstDump, scenario } = offer;
   return {
     ...{ id, title, offered, promisedDays, says: planSentences(offer) },
@@ -100,12 +101,17 @@ function turnJson(told: TankAnswer) {
     return { kind, says, refusal: reason, nearest };
   }
   const { turned } = turn;
-  const { lever, from, to, low, high, peakPh, also, worstDump, dkh, first, ...rest } = turned;
+  const { lever, from, to, low, high, peakPh, also, worstDump, dkh, first } = turned;
+  const { promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps } = turned;
+  const { largestDailyDkh, allowedDkh, scenario, plan, heldPlan } = turned;
   const unit = units[lever];
   return {
     ...{ kind: turn.kind, says, lever, unit, from, to, low, high },
     first: first.kind === 'less' ? { ...first, unit } : first,
-    ...{ ...rest, peakPhNbs: peakPh, also: also.map(lineJson) },
+    ...{ promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps },
+    largestDailyDkh,
+    ...{ allowedDkh, scenario, plan, heldPlan, peakPhNbs: peakPh, also: also.map(lineJson) },
+    recipe: turnRecipe(turned, told.turn),
     worstDump: worstDump && {
       clockHour: worstDump.clockHour,
       ...{ peakPhNbs: worstDump.peakPh, peakDkh: worstDump.peakDkh },
@@ -179,8 +185,7 @@ function ordersJson(told: TankAnswer) {
 
 /** A tank's answers for other programs: every number has its unit in its name or beside it. */
 export function tankJson(told: TankAnswer) {
-  const { tank, plan, counted, answer, plans, chosen, correction } = told;
-  const { question, offers } = plans;
+  const { tank, plan, counted, answer, question, offers, chosen, correction } = told;
   return {
     ...{ id: tank.id, name: tank.name, says: logSentences(told) },
     readings: {
@@ -193,7 +198,7 @@ export function tankJson(told: TankAnswer) {
       ...{ quantity: id, at, ...named('read', id, value) },
       ...{ ...named('low', id, low), ...named('high', id, high) },
     })),
-    answer: typeof answer === 'object' ? answerJson(answer) : undefined,
+    answer: 'why' in answer ? undefined : answerJson(answer),
     turn: turnJson(told),
     away: awayJson(told),
     orders: { says: ordersTold(told), supplies: ordersJson(told) },

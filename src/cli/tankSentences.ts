@@ -7,24 +7,24 @@ import {
   outsideSentences,
   slopeSentence,
   useSentence,
-} from '../say/answerWords';
-import { gettingThere } from '../say/correctionWords';
-import { movesSentence, turnSentences } from '../say/turnWords';
-import {
-  awaySentences,
-  failureText,
-  failureTitle,
-  harmlessText,
-  topUpTexts,
-  worstSentence,
-} from '../say/awayWords';
-import { seasonSentences, strayTexts } from '../say/seasonWords';
+} from '../say/fit/answer';
+import { notesOf } from '../say/fit/notes';
+import { unansweredSentence } from '../say/fit/unanswered';
+import { gettingThere } from '../say/plan/correction';
+import { movesSentence } from '../say/turn/turned';
+import { turnSentences } from '../say/turn/turn';
+import { awaySentences } from '../say/away/away';
+import { failureText, failureTitle, harmlessText, worstSentence } from '../say/away/failures';
+import { topUpTexts } from '../say/away/provision';
+import { seasonSentences } from '../say/season/season';
+import { strayTexts } from '../say/season/moved';
 import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
-import { bottleSentence } from '../say/bottleWords';
-import { allPaces, orderText, supplyName } from '../say/orderWords';
-import { promiseOf } from '../say/promiseWords';
-import type { Offer } from '../../workers/studies/plan/offers';
+import { bottleSentence } from '../say/plan/bottle';
+import { allPaces, orderText, supplyName } from '../say/stock/order';
+import { promiseOf } from '../say/plan/promise';
+import type { ToldOffer } from '../say/plan/offer';
+import { turnRecipe } from '../say/turn/turnRecipe';
 import type { TankAnswer } from './tankAnswer';
 
 /** What the log says, in the page's own sentences. */
@@ -33,7 +33,7 @@ export function logSentences({ answer, plan, counted, now }: TankAnswer): string
     ...farAheadSentences(counted.happened),
     ...outsideSentences(plan, counted.readings),
   ];
-  if (typeof answer === 'string') return [answer, ...outside];
+  if ('why' in answer) return [unansweredSentence(answer), ...outside];
   return [
     useSentence(answer),
     slopeSentence(answer),
@@ -42,30 +42,30 @@ export function logSentences({ answer, plan, counted, now }: TankAnswer): string
     leavingSentence(answer, plan),
     nextTestSentence(answer, now),
     ...outside,
-    ...answer.notes,
+    ...notesOf(answer.fit, plan),
   ].filter((text) => text !== '');
 }
 
-const stuckPumps = ({ scenario }: Offer): string[] =>
+const stuckPumps = ({ scenario }: ToldOffer): string[] =>
   bottleDumps(scenario).map((bottle) => bottleSentence(bottle, scenario));
 
 /** A plan, what it promises, and how it is mixed and dosed when it is offered. */
-export const planSentences = (offer: Offer): string[] => [
+export const planSentences = (offer: ToldOffer): string[] => [
   `${offer.title}. ${promiseOf(offer)}`,
   ...(offer.offered ? [...offer.recipe.mix, ...offer.recipe.dose, ...stuckPumps(offer)] : []),
 ];
 
 /** How the water gets to the target before the chosen plan holds it. */
-export const firstSentence = ({ correction, plans, counted }: TankAnswer): string =>
-  gettingThere(correction, plans.question, counted.readings);
+export const firstSentence = ({ correction, question, counted }: TankAnswer): string =>
+  gettingThere(correction, question, counted.readings);
 
 /** What to turn of what runs, the answer first. */
 export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): string[] {
-  const known = typeof answer === 'object' ? answer : undefined;
+  const known = 'why' in answer ? undefined : answer;
   const { headline, more } = turnSentences(turn, { readings, answer: known });
   const found = turn.turn;
   if (found.kind !== 'turn') return [headline, ...more];
-  const { recipe } = found.turned;
+  const recipe = turnRecipe(found.turned, turn);
   return [headline, ...more, movesSentence(found.turned), ...recipe.mix, ...recipe.dose];
 }
 
@@ -73,7 +73,7 @@ export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): s
 export function awayTold({ absence, answer, counted: { readings } }: TankAnswer): string[] {
   if (!absence) return [];
   const { asked, looks } = absence;
-  const habits = typeof answer === 'object' ? answer.habits : undefined;
+  const habits = 'why' in answer ? undefined : answer.habits;
   const { headline, beside, more } = awaySentences(asked, readings, habits);
   const plan = asked.away.provided.scenario;
   const failures = looks.failures.filter(({ first }) => first);
@@ -107,7 +107,7 @@ export function tankText(told: TankAnswer): string {
     logSentences(told),
     turnTold(told),
     ...[seasonTold(told), awayTold(told), ordersTold(told)].filter((part) => part.length > 0),
-    ...told.plans.offers.map(planSentences),
+    ...told.offers.map(planSentences),
     [`${told.chosen.title}: ${firstSentence(told)}`],
   ];
   return `${parts.map((lines) => lines.join('\n')).join('\n\n')}\n`;

@@ -2,12 +2,13 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { columns } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import { passedAnyway } from '../../shared/verdict/anyway';
-import { drillSentences } from '../../shared/verdict/drillSentences';
+import { drillSentences } from '../say/drill/drillSentences';
 import { firstFaultH, type DrillAnswer, type OtherEnd } from '../../shared/verdict/drillOutcome';
 import type { Line } from '../../shared/verdict/lines';
 import type { Outcome } from '../../shared/verdict/outcome';
-import { timelineOf } from '../../shared/verdict/timeline';
-import type { Verdict } from '../../shared/verdict/verdict';
+import { timelineOf } from '../say/drill/timeline';
+import { stoppedSentence } from '../say/verdict/stopped';
+import type { ToldVerdict } from '../say/verdict/verdict';
 import type { EnsembleSummary, LineSummary } from '../../workers/studies/drill/ensembleSummary';
 import { lineJson, named } from './lineJson';
 
@@ -52,7 +53,7 @@ const ensembleJson = (lines: readonly Line[], seed: number, summary: EnsembleSum
 export interface Told {
   readonly scenario: Scenario;
   readonly outcome: Outcome;
-  readonly verdict: Verdict;
+  readonly verdict: ToldVerdict;
   readonly drill: DrillAnswer | undefined;
   readonly ensemble: { readonly seed: number; readonly summary: EnsembleSummary } | undefined;
 }
@@ -67,7 +68,10 @@ export const trialJson = ({ scenario, outcome, verdict, drill, ensemble }: Told)
     firstChange: verdict.offer,
   },
   settledCycle: outcome.settled,
-  stopped: outcome.stopped,
+  stopped: outcome.stopped && {
+    timeH: outcome.stopped.timeH,
+    reason: stoppedSentence(outcome.stopped),
+  },
   lines: outcome.lines.map(lineJson),
   crossings: outcome.crossings.map(({ limit, timeH, into }) => ({ line: limit, timeH, into })),
   end: Object.fromEntries(

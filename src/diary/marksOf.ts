@@ -1,7 +1,7 @@
 import { hoursOf } from '../../shared/log/localTime';
 import type { Reading } from '../../shared/log/reading';
 import { wordFor } from '../../shared/scenario/words';
-import { signed } from '../../shared/verdict/texts';
+import { signed } from '../say/texts';
 import { figure, figureText } from '../../shared/words/figure';
 import { say } from '../../shared/words/logPage';
 import type { RanUntil } from '../ask/outcome';

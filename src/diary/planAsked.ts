@@ -4,6 +4,7 @@ import type { LogAnswer } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
 import type { Beside } from '../bench/beside.svelte';
 import type { RealTank } from '../bench/realTank';
+import { pairNames } from '../say/plan/ways';
 import type { TestLog } from './testLog.svelte';
 
 /** What a panel of the log works from that asks for a plan or a turn. */
@@ -24,6 +25,6 @@ export interface PlanProps {
 export function planAsked({ log, plan, readings, answer }: PlanProps) {
   const { targetDkh, scoopG, pumpMlPerMin } = log.now;
   const known = answer && { now: answer.now, useNow: answer.useNow };
-  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin } };
+  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin }, pairNames };
   return { plan, log: readings, known, wanted };
 }

@@ -2,8 +2,8 @@ import { asSentence } from '../../shared/words/sentence';
 import { say } from '../../shared/words/drawing';
 import { quantityText } from '../../shared/units/format';
 import type { DisplayUnits } from '../../shared/units/display';
-import { momentText } from '../../shared/verdict/clockText';
-import { phText } from '../../shared/verdict/texts';
+import { momentText } from '../say/clockText';
+import { phText } from '../say/texts';
 import { figure, figureText } from '../../shared/words/figure';
 import type { Scene } from './scene';
 

@@ -3,7 +3,8 @@ import type { Scenario } from '../../shared/scenario/schema';
 import type { Spreads } from '../../shared/verdict/spreads';
 import type { Asking } from '../ask/asking';
 import { share } from '../ask/share';
-import type { Answer, Design, Layer, Lever } from '../ask/outcome';
+import type { Answer } from '../ask/answer';
+import type { Design, Layer, Lever } from '../ask/outcome';
 import { levers, type DumpMapResult } from './levers';
 
 /** Tanks that a search asks at every value, and those that a cell of the map asks. */

@@ -4,7 +4,7 @@ import { valueAt } from '../../shared/scenario/change';
 import { quantityAt, type FieldPath } from '../../shared/scenario/fields';
 import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
 import { decimalsOf, numberText, withDecimal } from '../../shared/units/format';
-import { phText } from '../../shared/verdict/texts';
+import { phText } from '../say/texts';
 import type { LessonRuns, RunName } from './lesson';
 import { measures, type MeasureId } from './measures';
 

@@ -1,6 +1,7 @@
 import { toDecimals } from '../../shared/units/digits';
 import { figure } from '../../shared/words/figure';
 import { say } from '../../shared/words/pictures';
+import { rowName } from '../say/rowName';
 import { ledgerBetween, lastOf } from '../../shared/verdict/measures';
 import { readColumn, type Trace } from '../../shared/trace/trace';
 
@@ -26,10 +27,9 @@ const LEAST_SHARE = 0.004;
 
 export function flowOf(trace: Trace): Flow {
   const hours = trace.rows - 1;
-  const booked = trace.ledger.map(({ id, label }) => ({
-    id,
-    label,
-    dkh: ledgerBetween(trace, id, 0, hours),
+  const booked = trace.ledger.map((row) => ({
+    ...{ id: row.id, label: rowName(row) },
+    dkh: ledgerBetween(trace, row.id, 0, hours),
   }));
   const widest = Math.max(...booked.map(({ dkh }) => Math.abs(dkh)), 1e-9);
   const streams = (sign: number): Stream[] =>

@@ -2,6 +2,7 @@ import { countedReadings } from '../../shared/log/counted';
 import type { Asked, Asking } from '../ask/asking';
 import type { LogAnswer } from '../ask/outcome';
 import { ranUntil } from '../diary/ranUntil';
+import { unansweredSentence } from '../say/fit/unanswered';
 import type { Tank } from '../store/tanks';
 import { glanceOf, type Glance } from './glance';
 
@@ -48,8 +49,9 @@ export class Glances {
     const found = await this.client.ask('answer', question, { key: id });
     if (found.kind === 'failed') return this.put(id, found.failure.message);
     if (found.kind !== 'done') return;
-    known[id] = { asked, answer: found.value };
-    this.put(id, found.value);
+    const answer = 'why' in found.value ? unansweredSentence(found.value) : found.value;
+    known[id] = { asked, answer };
+    this.put(id, answer);
   }
 
   private put(id: string, answer: LogAnswer | string): void {

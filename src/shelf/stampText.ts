@@ -1,4 +1,4 @@
-import { lineTexts } from '../../shared/verdict/lineTexts';
+import { lineTexts } from '../say/lineTexts';
 import { say } from '../../shared/words/tanks';
 import type { Glance } from './glance';
 

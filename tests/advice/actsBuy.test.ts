@@ -7,7 +7,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { oxygenKLaPerH, oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
 import { readColumn } from '../../shared/trace/trace';
 import type { ActBought } from '../../shared/verdict/bought';
-import { boughtText, firstText } from '../../shared/verdict/boughtText';
+import { boughtText, firstText } from '../../src/say/drill/boughtText';
 import { firstFaultH } from '../../shared/verdict/drillOutcome';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { oxygenLeft } from '../../shared/verdict/oxygenLeft';

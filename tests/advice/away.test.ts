@@ -8,13 +8,10 @@ import { newFault } from '../../shared/scenario/newFault';
 import { scenarioOf } from '../../shared/scenario/write';
 import { readColumn } from '../../shared/trace/trace';
 import { lineOf } from '../../shared/verdict/lineResult';
-import {
-  awaySentences,
-  failureText,
-  litres,
-  topUpTexts,
-  worstSentence,
-} from '../../src/say/awayWords';
+import { awaySentences } from '../../src/say/away/away';
+import { failureText, worstSentence } from '../../src/say/away/failures';
+import { litres } from '../../src/say/away/texts';
+import { topUpTexts } from '../../src/say/away/provision';
 import { sightsOf } from '../../src/diary/away/sights';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';

@@ -5,7 +5,7 @@ import { parseScenario } from '../../shared/scenario/parse';
 import { newFault } from '../../shared/scenario/newFault';
 import type { Scenario } from '../../shared/scenario/schema';
 import { HIGHEST_PH_NBS } from '../../shared/trace/columns';
-import { drillSentences } from '../../shared/verdict/drillSentences';
+import { drillSentences } from '../../src/say/drill/drillSentences';
 import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
 import { passedAnyway } from '../../shared/verdict/anyway';
 import { lineOf } from '../../shared/verdict/lineResult';
@@ -133,9 +133,7 @@ describe('a drill', () => {
   it('gives one plan one number for its full dump, wherever it is asked', () => {
     const plan = { ...stuckPump, faults: [] };
     const asked = worstDump(plan)!;
-    const nothing = layersOf(plan, asked.clockHour).find(({ title }) =>
-      title.startsWith('nothing'),
-    )!;
+    const nothing = layersOf(plan, asked.clockHour).find(({ stop }) => stop.id === 'nothing')!;
     const drilled = runDrill(dumpAt(plan, asked.clockHour));
     expect(asked.peakPh).toBeCloseTo(worst(drilled.lines), 6);
     // Followed for longer, what is left alone may still creep up by what a probe cannot tell.
@@ -227,7 +225,7 @@ describe('responses with CO2', () => {
         fc.asyncProperty(anyStuckPump, async (scenario) => {
           const calm = { ...scenario, room: { ...scenario.room, co2Ppm: 500 } };
           const results = (await tryResponses(calm, choices, usualOptions, goOn))!;
-          const of = (id: string) => results.find((one) => one.id === id)!;
+          const of = (id: string) => results.find(({ remedy }) => remedy.id === id)!;
           // Nothing that is done about a high pH may take it lower than doing nothing does, and the band.
           const floor = Math.min(calm.limits.phLowNbs, of('stop').lowestPh) - 0.02;
           for (const id of ['carbonated', 'co2Air']) {

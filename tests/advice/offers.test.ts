@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { promiseOf } from '../../src/say/promiseWords';
+import { promiseOf } from '../../src/say/plan/promise';
 import { patience, runsOf } from '../laws/size';
 import { anyLog } from './anyLog';
 import { offeredTo } from './offered';

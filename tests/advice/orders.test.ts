@@ -6,7 +6,7 @@ import { orderBy } from '../../shared/recipe/orderBy';
 import { twoPart } from '../../shared/recipe/twoPart';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
-import { orderText, paceText } from '../../src/say/orderWords';
+import { orderText, paceText } from '../../src/say/stock/order';
 import { usualOptions } from '../../workers/engine/simulation';
 import { filled } from '../../workers/studies/away/filled';
 import { LeftTank } from '../../workers/studies/away/leftTank';

@@ -4,7 +4,7 @@ import { usualHandAir } from '../../shared/faults/handAir';
 import { newFault } from '../../shared/scenario/newFault';
 import type { Scenario } from '../../shared/scenario/schema';
 import { protectionIds } from '../../shared/verdict/bought';
-import { boughtText } from '../../shared/verdict/boughtText';
+import { boughtText } from '../../src/say/drill/boughtText';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usualOptions } from '../../workers/engine/simulation';
 import { runDrill } from '../../workers/studies/drill/drillRun';

@@ -6,7 +6,7 @@ import { parseScenario } from '../../shared/scenario/index';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
 import { readColumn } from '../../shared/trace/trace';
-import { deliverySentences } from '../../src/say/stockWords';
+import { deliverySentences } from '../../src/say/stock/delivered';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { answerLog, type LogAnswer } from '../../workers/studies/answerLog';

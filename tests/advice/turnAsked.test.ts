@@ -5,8 +5,8 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { run } from '../../workers/engine/run';
 import { withUse } from '../../workers/studies/plan/useEnds';
-import { byDaySentence, reachedSentence } from '../../src/say/dateWords';
-import { turnSentences } from '../../src/say/turnWords';
+import { byDaySentence, reachedSentence } from '../../src/say/turn/dates';
+import { turnSentences } from '../../src/say/turn/turn';
 import { turn } from '../../workers/desk/logQuestions';
 import { answerLog, reaches } from '../../workers/studies/index';
 
@@ -35,7 +35,7 @@ const daily = (tests: readonly number[]): Reading[] =>
 
 async function asked(plan: Scenario, readings: readonly Reading[], targetDkh = 8.5) {
   const answer = answerLog(plan, readings, 0.1);
-  const known = typeof answer === 'object' ? answer : undefined;
+  const known = 'why' in answer ? undefined : answer;
   const turned = await turn({ plan, log: readings, known, wanted: { targetDkh } });
   const { question, turn: found, untilKnown } = turned;
   const told = turnSentences(turned, { readings, answer: known });

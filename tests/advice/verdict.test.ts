@@ -6,7 +6,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 import { isUse, readColumn, readLedger } from '../../shared/trace/trace';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usePerDay } from '../../shared/verdict/measures';
-import { verdictOf } from '../../shared/verdict/verdict';
+import { tellVerdict } from '../../src/say/verdict/verdict';
 import { run } from '../../workers/engine/run';
 import { anyScenario } from '../laws/anyScenario';
 import { patience, runsOf } from '../laws/size';
@@ -15,7 +15,7 @@ import { anyTank } from './anyPlan';
 
 const judged = (scenario: Parameters<typeof run>[0]) => {
   const outcome = run(scenario);
-  return { outcome, verdict: verdictOf(scenario, outcome) };
+  return { outcome, verdict: tellVerdict(scenario, outcome) };
 };
 const told = (scenario: Parameters<typeof run>[0]) => {
   const { verdict } = judged(scenario);

@@ -30,14 +30,14 @@ const readings = tests.map((alkalinityDkh, i) => ({
   alkalinityDkh,
 }));
 const answer = answerLog(plan, readings, 0.1);
-// Too little to tell, or a fit that found no rest, is a sentence.
-if (typeof answer === 'string') throw new Error(answer);
+// Too little to tell, or a fit that found no rest, has a reason instead.
+if ('why' in answer) throw new Error(answer.why);
 const { dkhPerDay, standardErrorDkhPerDay } = answer.useNow;
 console.log('use, dKH a day:', dkhPerDay.toFixed(2), '±', (2 * standardErrorDkhPerDay).toFixed(2));
 console.log('days until the next test:', answer.nextTest.inDays.toFixed(1), answer.nextTest.reason);
 
 const question = planQuestion(plan, readings, answer, { targetDkh: 8.5 });
 const [limewater] = offers(question);
-console.log(limewater!.title, limewater!.offered, limewater!.scenario.topOff.gramsPerL, 'g/L');
+console.log(limewater!.id, limewater!.offered, limewater!.scenario.topOff.gramsPerL, 'g/L');
 const first = correctBefore(question, limewater!.scenario);
 console.log('to get there:', first.kind, first.kind === 'raise' ? first.days : '', 'days');

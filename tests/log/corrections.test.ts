@@ -5,7 +5,7 @@ import { twoPart } from '../../shared/recipe/twoPart';
 import type { Scenario } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
 import { lineOf } from '../../shared/verdict/lineResult';
-import { correctionSentence } from '../../src/say/correctionWords';
+import { correctionSentence } from '../../src/say/plan/correction';
 import { run } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
 import { withUse } from '../../workers/studies/plan/useEnds';

@@ -6,7 +6,8 @@ import { gramsForDkh } from '../../shared/recipe/gramsFor';
 import { twoPart } from '../../shared/recipe/twoPart';
 import { usePerDay } from '../../shared/verdict/measures';
 import { run } from '../../workers/engine/run';
-import { notesOf } from '../../workers/studies/fit/cannotTell';
+import { notesOf } from '../../src/say/fit/notes';
+import { unansweredSentence } from '../../src/say/fit/unanswered';
 import { asItHappened } from '../../workers/studies/fit/asItHappened';
 import { fitLog, type Fit } from '../../workers/studies/fit/fit';
 import { tooLittle } from '../../workers/studies/fit/tooLittle';
@@ -158,10 +159,11 @@ describe('the fit of a log', () => {
   });
 
   it('says when there is too little to fit', () => {
-    expect(tooLittle([])).toMatch(/^No alkalinity reading so far/);
-    expect(tooLittle(daily([8]))).toMatch(/^One alkalinity reading so far/);
+    const why = (log: readonly Reading[]) => unansweredSentence(tooLittle(log)!);
+    expect(why([])).toMatch(/^No alkalinity reading so far/);
+    expect(why(daily([8]))).toMatch(/^One alkalinity reading so far/);
     const sameDay = [...daily([8]), { at: localTimeOf(START_H + 3), alkalinityDkh: 7.9 }];
-    expect(tooLittle(sameDay)).toMatch(/within 3 hours/);
+    expect(why(sameDay)).toMatch(/within 3 hours/);
     expect(tooLittle(daily([8, 7.9]))).toBeUndefined();
   });
 });

@@ -8,9 +8,10 @@ import { scenarioOf } from '../../shared/scenario/write';
 import { answerLog, type LogAnswer } from '../../workers/studies/answerLog';
 import { readColumn } from '../../shared/trace/trace';
 import { usePerDay } from '../../shared/verdict/measures';
-import { habitSentence } from '../../src/say/answerWords';
+import { habitSentence } from '../../src/say/fit/answer';
 import { run } from '../../workers/engine/run';
 import { varianceOf } from '../../workers/studies/fit/leastSquares';
+import { notesOf } from '../../src/say/fit/notes';
 
 const START_H = 20_454 * 24 + 10;
 const plan = scenarioOf({
@@ -27,7 +28,7 @@ const log: Reading[] = [8.4, 8.1, 8.2, 7.8, 7.7, 7.5].map((alkalinityDkh, day) =
 }));
 const answered = (readings: readonly Reading[], within = 0.05): LogAnswer => {
   const answer = answerLog(plan, readings, within);
-  if (typeof answer === 'string') throw new Error(answer);
+  if ('why' in answer) throw new Error(answer.why);
   return answer;
 };
 const answer = answered(log);
@@ -105,7 +106,7 @@ describe('the forecast of a log', () => {
     const wide = { ...plan, limits: { ...plan.limits, alkalinityLowDkh: 2 } };
     const told = (readings: readonly Reading[], within: number) => {
       const found = answerLog(wide, readings, within);
-      if (typeof found === 'string') throw new Error(found);
+      if ('why' in found) throw new Error(found.why);
       return found;
     };
     const within = 0.06;
@@ -144,9 +145,11 @@ describe('the forecast of a log', () => {
   });
 
   it('names in words what the log cannot tell', () => {
-    const notes = answer.notes.join(' ');
+    const notes = notesOf(answer.fit, plan).join(' ');
     expect(notes).toContain('Growth cannot be told apart');
     expect(notes).toContain('Gas exchange is not known from this log');
-    expect(answered(log.slice(0, 3)).notes.join(' ')).toContain('Only 3 alkalinity readings');
+    expect(notesOf(answered(log.slice(0, 3)).fit, plan).join(' ')).toContain(
+      'Only 3 alkalinity readings',
+    );
   });
 });

@@ -1,18 +1,21 @@
 import { expect, it } from 'vitest';
+import { judgedSentence } from '../../src/say/log/judged';
 import { judge, strays } from '../../shared/log/judge';
 import { inOwnUnits, readTyped, typedOf } from '../../shared/log/typedReading';
 
 const forecast = { timesH: [0, 24, 48], dkh: [8.5, 8.4, 8.2], spreadDkh: [0.1, 0.08, 0.08] };
 
+const said = (dkh: number) => judgedSentence(dkh, judge(dkh, 0.06, 36, forecast)!);
+
 it('judges a reading against what was expected, test and forecast together', () => {
   // √(0.08² + 0.06²) = 0.1, worked by hand.
   const judged = judge(8.1, 0.06, 36, forecast)!;
   expect(judged.standardised).toBeCloseTo(-2, 6);
-  expect(judge(8.1, 0.08, 36, forecast)!.sentence).toBe(
+  expect(judgedSentence(8.1, judge(8.1, 0.08, 36, forecast)!)).toBe(
     '8.1 where 8.3 ± 0.2 was expected: within noise.',
   );
-  expect(judge(7.9, 0.06, 36, forecast)!.sentence).toContain('far below what noise explains');
-  expect(judge(8.55, 0.06, 36, forecast)!.sentence).toContain('higher than noise usually makes it');
+  expect(said(7.9)).toContain('far below what noise explains');
+  expect(said(8.55)).toContain('higher than noise usually makes it');
   expect(judge(8.1, 0.15, 49, forecast)).toBeUndefined();
 });
 

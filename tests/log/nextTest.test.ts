@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextTestSentence } from '../../src/say/answerWords';
+import { nextTestSentence } from '../../src/say/fit/answer';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import { nextTest } from '../../workers/studies/forecast/nextTest';
 

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { hoursOf, localTimeOf, spokenDay } from '../../shared/log/localTime';
+import { hoursOf, localTimeOf } from '../../shared/log/localTime';
+import { spokenDay } from '../../shared/log/spokenTime';
 import { scenarioOf } from '../../shared/scenario/write';
-import { nextTestSentence } from '../../src/say/answerWords';
+import { nextTestSentence } from '../../src/say/fit/answer';
 import { calendarText, remindersOf } from '../../src/diary/reminders';
 import { answerLog } from '../../workers/studies/index';
 
@@ -17,7 +18,7 @@ const readings = [8.4, 8.3, 8.2, 8.2, 8, 7.9].map((alkalinityDkh, i) => ({
   alkalinityDkh,
 }));
 const found = answerLog(plan, readings, 0.1);
-if (typeof found === 'string') throw new Error(found);
+if ('why' in found) throw new Error(found.why);
 const answer = found;
 const tank = { id: 'tank-1', name: 'The lagoon; by the pier, north' };
 

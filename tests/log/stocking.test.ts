@@ -12,6 +12,7 @@ import { run, stateAfter } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { runsOf } from '../laws/size';
 import { answerLog, planQuestion, turn } from '../../workers/studies/index';
+import { notesOf } from '../../src/say/fit/notes';
 
 const FIRST_H = hoursOf('2026-05-01T10:00');
 const BEFORE_DAYS = 14;
@@ -72,7 +73,7 @@ function logOf({ use, truly, judged, daysAfter }: Sold, seed: number) {
 
 const useOf = (plan: Scenario, log: readonly Reading[]) => {
   const answer = answerLog(plan, log, 0.1);
-  if (typeof answer === 'string') throw new Error(answer);
+  if ('why' in answer) throw new Error(answer.why);
   return answer;
 };
 
@@ -144,7 +145,7 @@ it('a third sold today turns the pumps down by about a third, today', () => {
   // By hand: two thirds of 104 mL a day.
   expect(to / from).toBeGreaterThan(0.58);
   expect(to / from).toBeLessThan(0.76);
-  expect(answer.notes.join(' ')).toMatch(/On 15 May you noted −33 % of corals/);
+  expect(notesOf(answer.fit, plan).join(' ')).toMatch(/On 15 May you noted −33 % of corals/);
 });
 
 it('corals noted with the very first reading change nothing that was read', () => {

@@ -5,7 +5,7 @@ import { twoPart } from '../../shared/recipe/twoPart';
 import { newFault } from '../../shared/scenario/newFault';
 import { scenarioOf } from '../../shared/scenario/write';
 import { lineOf } from '../../shared/verdict/lineResult';
-import { correctionSentence } from '../../src/say/correctionWords';
+import { correctionSentence } from '../../src/say/plan/correction';
 import { run } from '../../workers/engine/run';
 import { planQuestion } from '../../workers/studies/plan/planQuestion';
 import { correctBefore } from '../../workers/studies/plan/correctBefore';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readColumn } from '../../shared/trace/trace';
-import { verdictOf } from '../../shared/verdict/verdict';
+import { tellVerdict } from '../../src/say/verdict/verdict';
 import { run } from '../../workers/engine/run';
 import { answers } from './answers';
 import { scenarioFiles, scenarioFromFile } from './scenarioFiles';
@@ -10,7 +10,7 @@ const numbersIn = (text: string) => (text.match(/\d+(\.\d+)?/g) ?? []).map(Numbe
 describe.each(scenarioFiles)('%s', (name) => {
   const scenario = scenarioFromFile(name);
   const trial = run(scenario);
-  const verdict = verdictOf(scenario, trial);
+  const verdict = tellVerdict(scenario, trial);
   const answer = answers[name];
 
   it('has a title, a question and an answer, and the answer is known here', () => {

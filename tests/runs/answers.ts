@@ -2,13 +2,13 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
 import { dayOf, lastOf, ledgerBetween, lowest } from '../../shared/verdict/measures';
 import { lineOf } from '../../shared/verdict/lineResult';
-import type { Verdict } from '../../shared/verdict/verdict';
+import type { ToldVerdict } from '../../src/say/verdict/verdict';
 import type { Run } from '../../workers/engine/run';
 
 export interface Played {
   readonly scenario: Scenario;
   readonly trial: Run;
-  readonly verdict: Verdict;
+  readonly verdict: ToldVerdict;
 }
 
 /** One number that an answer must state, with the digits it is stated to. */

@@ -8,6 +8,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 import { columns } from '../../shared/trace/columns';
 import { readColumn } from '../../shared/trace/trace';
 import { run } from '../../workers/engine/run';
+import { stoppedSentence } from '../../src/say/verdict/stopped';
 import { patience, runsOf } from '../laws/size';
 import { scenarioFiles, scenarioFromFile } from './scenarioFiles';
 
@@ -60,7 +61,7 @@ describe('a plan with settings at the ends of their ranges, alone and in pairs',
           }
           const { trace, stopped } = run(read.scenario);
           expect(trace.rows).toBe(stopped ? Math.floor(stopped.timeH) + 1 : DAYS * 24 + 1);
-          if (stopped) expect(stopped.reason).toMatch(/^The trial stops at hour /);
+          if (stopped) expect(stoppedSentence(stopped)).toMatch(/^The trial stops at hour /);
           for (const { id } of columns) {
             const values = readColumn(trace, id);
             expect(

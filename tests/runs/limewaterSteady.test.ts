@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readColumn } from '../../shared/trace/trace';
-import { verdictOf } from '../../shared/verdict/verdict';
+import { tellVerdict } from '../../src/say/verdict/verdict';
 import { patience } from '../laws/size';
 import { misses } from '../reference/check';
 import { limewaterRun, limewaterSteadyChecks } from './checks/limewaterSteady';
@@ -26,7 +26,7 @@ describe('limewater alone against 1.1 dKH a day', () => {
       expect(trial.settled).toBe(false);
       expect(Math.min(...rises)).toBeGreaterThan(0.05);
       expect(ph.at(-1)).toBeGreaterThan(9.5);
-      expect(verdictOf(quietTank(), trial).details.join(' ')).toContain('no steady daily cycle');
+      expect(tellVerdict(quietTank(), trial).details.join(' ')).toContain('no steady daily cycle');
     },
     patience,
   );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdictOf } from '../../shared/verdict/verdict';
+import { tellVerdict } from '../../src/say/verdict/verdict';
 import { run } from '../../workers/engine/run';
 import { patience } from '../laws/size';
 import { quietTank } from './quietTank';
@@ -8,7 +8,7 @@ type Change = Parameters<typeof quietTank>[0];
 
 const offerOf = (change: Change) => {
   const scenario = quietTank(change);
-  return verdictOf(scenario, run(scenario)).offer;
+  return tellVerdict(scenario, run(scenario)).offer;
 };
 const limewater = { reservoirL: 40, additive: 'calciumHydroxide', refillEveryDays: 2 } as const;
 
@@ -29,7 +29,7 @@ describe('the first change a verdict offers', () => {
         evaporation,
         topOff: { ...limewater, gramsPerL: mixGPerL! },
       });
-      const { limewater: cap, offer } = verdictOf(scenario, run(scenario));
+      const { limewater: cap, offer } = tellVerdict(scenario, run(scenario));
       expect(cap!.covered).toBeGreaterThan(0.95);
       expect(cap!.covered).toBeLessThan(1.07);
       expect(offer).toEqual({});

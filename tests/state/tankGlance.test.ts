@@ -8,6 +8,7 @@ import { bySoonness, glanceOf } from '../../src/shelf/glance';
 import { monthShape } from '../../src/shelf/monthShape';
 import { stampText } from '../../src/shelf/stampText';
 import { answerLog } from '../../workers/studies/index';
+import { unansweredSentence } from '../../src/say/fit/unanswered';
 
 const plan = scenarioOf({
   tank: { volumeL: 300, alkalinityDkh: 8.4 },
@@ -29,7 +30,8 @@ const tankOf = (id: string, tests: readonly number[]): Tank => ({
 
 const seen = (tank: Tank, afterDays: number) => {
   const { readings } = tank.log;
-  const answer = answerLog(plan, readings, 0.1);
+  const found = answerLog(plan, readings, 0.1);
+  const answer = 'why' in found ? unansweredSentence(found) : found;
   const now = localTimeOf(FIRST_H + 24 * (readings.length - 1 + afterDays));
   return glanceOf(tank, answer, now);
 };
@@ -50,7 +52,7 @@ it('what is outside comes first, then what leaves soonest, and what nothing is k
 
 it('days until it may leave are those of the log’s own answer, counted from now', () => {
   const answer = answerLog(plan, falling.log.readings, 0.1);
-  if (typeof answer === 'string') throw new Error(answer);
+  if ('why' in answer) throw new Error(answer.why);
   const inDays = answer.leaving!.oneInTenH! / 24;
   for (const afterDays of [0, 2, 20]) {
     const { leavesInDays } = seen(falling, afterDays);

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { faultSentence } from '../../src/say/expression';
 import { factorTable } from '../../shared/units/factorTable';
 
 const tableOf = async (text: string, days = 2, clockHour = 0) => {
   const answer = await factorTable(text, days, clockHour);
-  if (!answer.ok) throw new Error(answer.problem.message);
+  if (!answer.ok) throw new Error(answer.problem.fault.kind);
   return answer.table;
 };
 const problemOf = async (text: string) => {
@@ -56,12 +57,12 @@ describe('an expression of time', () => {
   ])('%s is refused, with a finger at character %i', async (text, at) => {
     const problem = await problemOf(text);
     expect(problem?.at).toBe(at);
-    expect(problem?.message.length).toBeGreaterThan(10);
+    expect(faultSentence(problem!.fault).length).toBeGreaterThan(10);
   });
 
   it('is refused where it leaves 0 to 100, with the moment', async () => {
-    expect((await problemOf('1 - day'))?.message).toMatch(/On day 2, hour 1/);
-    expect((await problemOf('1 / 0'))?.message).toMatch(/Infinity/);
+    expect(faultSentence((await problemOf('1 - day'))!.fault)).toMatch(/On day 2, hour 1/);
+    expect(faultSentence((await problemOf('1 / 0'))!.fault)).toMatch(/Infinity/);
   });
 
   /** Words a person, or somebody who means harm, may string together. */
@@ -76,7 +77,7 @@ describe('an expression of time', () => {
       fc.asyncProperty(fc.array(words, { maxLength: 14 }), async (parts) => {
         const answer = await factorTable(parts.join(' '), 0.2, 0);
         if (answer.ok) expect(answer.table?.every(Number.isFinite) ?? true).toBe(true);
-        else expect(answer.problem.message).toMatch(/\.$/);
+        else expect(faultSentence(answer.problem.fault)).toMatch(/\.$/);
       }),
       { numRuns: 10_000 },
     );

@@ -1,13 +1,20 @@
-/** Errors cross as values: a thrown one would lose its fields on the way. */
-export interface Failure {
-  readonly code: 'outOfRange' | 'unexpected' | 'notFetched' | 'tooLong';
-  readonly message: string;
-}
+import type { WrongExpression } from '../../shared/units/expressionProblem';
+import type { Stopped } from '../../shared/verdict/outcome';
+import { LeftRange } from '../engine/leftRange';
+import { UnreadExpressions } from '../engine/unreadExpressions';
 
-/** What comes of a question; one is superseded by a newer one, and cancelled by who asked it. */
+/** Errors cross as values: a thrown one would lose its fields on the way. */
+export type Failure =
+  /** The tank left the chemistry's range where it had to go on. */
+  | { readonly code: 'leftRange'; readonly stopped: Stopped }
+  /** Expressions of time that cannot be read. */
+  | { readonly code: 'unreadExpressions'; readonly wrong: readonly WrongExpression[] }
+  /** What nobody foresaw, as it was thrown. */
+  | { readonly code: 'outOfRange' | 'unexpected'; readonly complaint: string };
+
+/** What comes of a question that is worked at; one that is no longer wanted is cancelled. */
 export type Answer<T> =
   | { readonly kind: 'done'; readonly value: T; readonly tookMs: number }
-  | { readonly kind: 'superseded' }
   | { readonly kind: 'cancelled' }
   | { readonly kind: 'failed'; readonly failure: Failure };
 
@@ -22,8 +29,16 @@ export async function answering<T>(
       ? { kind: 'cancelled' }
       : { kind: 'done', value, tookMs: performance.now() - begun };
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    const code = error instanceof RangeError ? 'outOfRange' : 'unexpected';
-    return { kind: 'failed', failure: { code, message } };
+    return { kind: 'failed', failure: failureOf(error) };
   }
+}
+
+function failureOf(error: unknown): Failure {
+  if (error instanceof LeftRange) {
+    const { timeH, why } = error;
+    return { code: 'leftRange', stopped: { timeH, why } };
+  }
+  if (error instanceof UnreadExpressions) return { code: 'unreadExpressions', wrong: error.wrong };
+  const complaint = error instanceof Error ? error.message : String(error);
+  return { code: error instanceof RangeError ? 'outOfRange' : 'unexpected', complaint };
 }

@@ -5,7 +5,7 @@ import type { Reading } from '../../shared/log/reading';
 import type { Carbonate } from '../../shared/recipe/twoPart';
 import type { Scenario } from '../../shared/scenario/schema';
 import { sampledOptions } from '../engine/sampledOptions';
-import { answerLog, FORECAST_DAYS, type LogAnswer } from '../studies/answerLog';
+import { answerLog, FORECAST_DAYS, type LogAnswer, type Unanswered } from '../studies/answerLog';
 import { away as awayFrom, type Away, type AwayQuestion } from '../studies/away/away';
 import { nobodyLooks as nobodyLooksIn, type NobodyLooks } from '../studies/away/unnoticed';
 import { tooLittle } from '../studies/fit/tooLittle';
@@ -70,7 +70,7 @@ async function asked(days: number, { plan, log, known, wanted }: PlanAsked) {
 }
 
 /** What the log says of the tank that runs by this plan. */
-export async function answer(asks: LogAsked): Promise<LogAnswer | string> {
+export async function answer(asks: LogAsked): Promise<LogAnswer | Unanswered> {
   const { plan, log, withinDkhPerDay, ran = [] } = asks;
   const reason = tooLittle(log);
   if (reason !== undefined) return reason;

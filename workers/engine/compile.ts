@@ -1,4 +1,3 @@
-import { say } from '../../shared/words/ledger';
 import type { Device, DeviceKind, VesselId } from '../../shared/devices/device';
 import { firstFill } from '../../shared/devices/reservoirMix';
 import { deviceKinds } from '../../shared/devices/registry';
@@ -15,6 +14,7 @@ import { emptyBlock, indexOf, solutionKg } from '../../shared/species/block';
 import { oxygenDemand, oxygenOf, type OxygenDemand } from '../../shared/species/oxygenDemand';
 import { assertBalanced, termsOf } from '../../shared/species/reaction';
 import { dissolved, type DissolvedId, type PoolId } from '../../shared/species/species';
+import { refillRow } from '../../shared/trace/refillRow';
 import type { LedgerRow } from '../../shared/trace/trace';
 import { mixWater, type Carbon } from '../../shared/water/mixWater';
 import { Books, type Term } from './books';
@@ -140,13 +140,12 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     ...pipes.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
     ...eventKinds.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
   ];
-  const refill: LedgerRow = { id: 'refill', label: say.refills, role: 'exchange' };
   const { ledger: before = [], vessels: standing = [] } = options.beside ?? {};
-  const named = new Set([...rows, refill].map(({ id }) => id));
+  const named = new Set([...rows, refillRow].map(({ id }) => id));
   const ledger = [
     ...rows,
     ...before.map(({ row }) => row).filter(({ id }) => !named.has(id)),
-    refill,
+    refillRow,
   ];
   const used: { id: VesselId; contents: Float64Array }[] = [
     { id: 'tank', contents: water },

@@ -104,7 +104,7 @@ export class TrialRun {
       this.simulation.advanceTo(hour);
       return undefined;
     } catch (error) {
-      if (error instanceof LeftRange) return { timeH: error.timeH, reason: error.message };
+      if (error instanceof LeftRange) return { timeH: error.timeH, why: error.why };
       throw error;
     }
   }
@@ -120,7 +120,7 @@ export class TrialRun {
    * the chemistry's range: there is no tank to go on with.
    */
   state(): TankState {
-    if (this.stopped) throw new RangeError(this.stopped.reason);
+    if (this.stopped) throw new LeftRange(this.stopped.timeH, this.stopped.why);
     const { start, watch, closure } = this;
     return {
       ...simulatedState(this.simulation),

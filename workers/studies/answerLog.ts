@@ -1,11 +1,9 @@
 import { USUAL_ACCURACY_DKH, type Reading } from '../../shared/log/reading';
 import { limitBands } from '../../shared/scenario/limitBands';
 import type { Scenario } from '../../shared/scenario/schema';
-import { say } from '../../shared/words/fit';
 import { usualOptions, type SimulationOptions } from '../engine/simulation';
-import { notesOf } from './fit/cannotTell';
 import { fitLog, type Fit } from './fit/fit';
-import { tooLittle } from './fit/tooLittle';
+import { tooLittle, type TooLittle } from './fit/tooLittle';
 import type { RanUntil } from './fit/turnedAt';
 import { aheadOf, fanOf, type Fan } from './forecast/fan';
 import { goingOn, habitsOf, type Habits } from './forecast/habit';
@@ -22,7 +20,7 @@ export interface UseNow {
   readonly withDoubtsDkhPerDay: number;
 }
 
-/** All that a log says: consumption, what comes, when to test again, and what it cannot say. */
+/** All that a log says: consumption, what comes, and when to test again. */
 export interface LogAnswer {
   readonly fit: Fit;
   readonly useNow: UseNow;
@@ -33,8 +31,10 @@ export interface LogAnswer {
   readonly fan: Fan;
   readonly leaving: Leaving | undefined;
   readonly nextTest: NextTest;
-  readonly notes: readonly string[];
 }
+
+/** Why a log says nothing yet: too little to tell, or a fit that found no rest. */
+export type Unanswered = TooLittle | { readonly why: 'notConverged' };
 
 /** How far ahead the forecast looks. */
 export const FORECAST_DAYS = 28;
@@ -51,18 +51,18 @@ export function useNowOf({ now }: Fit): UseNow {
   };
 }
 
-/** The answer, or the sentence that says why there is none yet; `ran` is what was dosed before each turn. */
+/** The answer, or why there is none yet; `ran` is what was dosed before each turn. */
 export function answerLog(
   plan: Scenario,
   log: readonly Reading[],
   withinDkhPerDay: number,
   options: SimulationOptions = usualOptions,
   ran: readonly RanUntil[] = [],
-): LogAnswer | string {
+): LogAnswer | Unanswered {
   const reason = tooLittle(log);
   if (reason !== undefined) return reason;
   const fit = fitLog(plan, log, options, ran);
-  if (!fit.converged) return say.notConverged;
+  if (!fit.converged) return { why: 'notConverged' };
   const habits = habitsOf(log, fit.startAt, fit.endH);
   const now = tankNow(plan, log, fit, habits, options);
   const goes = goingOn({ ...now, days: FORECAST_DAYS }, habits, Math.floor(fit.endH));
@@ -75,6 +75,5 @@ export function answerLog(
     useNow: useNowOf(fit),
     fan: fanOf(fit, ahead),
     nextTest: nextTest(fit.now, ahead, leaving, scatter, withinDkhPerDay),
-    notes: notesOf(fit, plan),
   };
 }

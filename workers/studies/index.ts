@@ -1,6 +1,12 @@
 export type { Reading } from '../../shared/log/reading';
 export { sampledOptions } from '../engine/sampledOptions';
-export { answerLog, FORECAST_DAYS, type LogAnswer, type UseNow } from './answerLog';
+export {
+  answerLog,
+  FORECAST_DAYS,
+  type LogAnswer,
+  type Unanswered,
+  type UseNow,
+} from './answerLog';
 export type { RanUntil } from './fit/turnedAt';
 export { away, type Away, type AwayQuestion } from './away/away';
 export { nobodyLooks, type NobodyLooks, type Unnoticed } from './away/unnoticed';

@@ -6,24 +6,17 @@ import type { Outcome } from '../../shared/verdict/outcome';
 
 /** What one change of setting moves when it alone is made. */
 export interface Effect {
-  readonly title: string;
+  readonly at: FieldPath;
   readonly endDkh: number;
   readonly peakPh: number;
 }
 
-interface Change {
-  readonly title: string;
-  readonly at: FieldPath;
-}
-
 /** The changes that lead from one plan to the other; a list of things counts as one change. */
-export function changesBetween(from: Scenario, to: Scenario): Change[] {
-  const changes = new Map<string, Change>();
-  for (const { at, title, path } of differences(from, to)) {
+export function changesBetween(from: Scenario, to: Scenario): FieldPath[] {
+  const changes = new Map<string, FieldPath>();
+  for (const { at, path } of differences(from, to)) {
     const isList = typeof at[1] === 'number';
-    const own = isList ? at.slice(0, 1) : at;
-    const name = isList ? title.replace(/ \d+(:.*)?$/, '') : title;
-    changes.set(isList ? String(at[0]) : path, { title: name, at: own });
+    changes.set(isList ? String(at[0]) : path, isList ? at.slice(0, 1) : at);
   }
   return [...changes.values()];
 }
@@ -42,11 +35,11 @@ export async function whatDidIt(
   const base = await run(from);
   if (!base) return undefined;
   const effects: Effect[] = [];
-  for (const { title, at } of changesBetween(from, to)) {
+  for (const at of changesBetween(from, to)) {
     const outcome = await run(withValue(from, at, valueAt(to, at)));
     if (!outcome) return undefined;
     effects.push({
-      title,
+      at,
       endDkh: lastOf(outcome.trace, 'alkalinity_dkh') - lastOf(base.trace, 'alkalinity_dkh'),
       peakPh: highest(outcome.trace, 'ph_nbs').value - highest(base.trace, 'ph_nbs').value,
     });

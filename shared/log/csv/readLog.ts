@@ -6,7 +6,7 @@ import { figure } from '../../words/figure';
 import { testUnit } from '../../units/testUnits';
 import { typedNumber } from '../../units/typedNumber';
 import { believable } from '../believable';
-import { datedDay } from '../localTime';
+import { datedDay } from '../spokenTime';
 import { readingField, readingSchema, saysSomething, type Reading } from '../reading';
 import { ownUnit, type ColumnTarget, type LogColumn } from './columns';
 import { readMoment, type DayOrder } from './dates';

@@ -1,9 +1,9 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { spanText } from '../../../shared/verdict/clockText';
+import { spanText } from '../../say/clockText';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold, NobodyLooks } from '../../ask/outcome';
-import { litres } from '../../say/awayWords';
+import { litres } from '../../say/away/texts';
 
 type Fault = Scenario['faults'][number];
 type SightId = keyof typeof say.sheet.sights;

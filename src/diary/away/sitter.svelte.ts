@@ -41,7 +41,7 @@ export class Sitter {
     const ran = ranUntil(bench);
     const read = await this.client.ask('answer', { plan, log: readings, withinDkhPerDay, ran });
     if (read.kind !== 'done') return this.fails(read);
-    const known = typeof read.value === 'object' ? read.value : undefined;
+    const known = 'why' in read.value ? undefined : read.value;
     const asked = await this.client.ask('away', {
       ...{ plan, log: readings, wanted },
       known: known && { now: known.now, useNow: known.useNow },

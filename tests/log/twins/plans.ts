@@ -79,7 +79,7 @@ export function plansOf(
   const tank = drawTank(draw, carriers[number % 4]!, false);
   const { truth, kept } = keep(draw, tank, 'plain');
   const answer = answerLog(kept.plan, kept.log, 0.1);
-  if (typeof answer === 'string') return undefined;
+  if ('why' in answer) return undefined;
   const begun = performance.now();
   const all = threePlans({
     ...{ now: answer.now, targetDkh: TARGET_DKH, kit: { scoopG: 0, pumpMlPerMin: 0 } },

@@ -70,7 +70,7 @@ export function twin(number: number, variant: Variant): Twin {
   const answer = answerLog(kept.plan, kept.log, 0.1);
   const ms = performance.now() - begun;
   const lineErrorDkhPerDay = Math.abs(byLine(tank, kept) - truth.useDkhPerDay);
-  if (typeof answer === 'string') {
+  if ('why' in answer) {
     const nothing = { held: false, heldOrSaid: false, inFan: [], errorDkhPerDay: Infinity };
     return { ...nothing, stuck: true, lineErrorDkhPerDay, ms };
   }

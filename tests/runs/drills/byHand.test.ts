@@ -8,6 +8,7 @@ import { layersOf } from '../../../workers/studies/drill/layers';
 import { carbonatedUntilBack } from '../../../workers/studies/drill/untilBack';
 import { usualSpreads } from '../../../shared/verdict/spreads';
 import { newFault } from '../../../shared/scenario/newFault';
+import { stopTitle } from '../../../src/say/drill/stopTitle';
 import { quietTank } from '../quietTank';
 
 const tank = (topOff: object) =>
@@ -19,16 +20,18 @@ const tank = (topOff: object) =>
 describe('a full dump, by arithmetic', () => {
   it('goes through each protection with the litres that it lets pass in a day and a half', () => {
     const layers = layersOf(tank({ additive: 'calciumHydroxide', gramsPerL: 0.2 }), 0);
-    const litres = (title: string) =>
-      layers.find((layer) => layer.title.startsWith(title))!.litres.toFixed(2);
-    expect(litres('nothing')).toBe('60.00');
+    const litres = (id: string) => {
+      const { stop, litres } = layers.find((layer) => layer.stop.id === id)!;
+      return [litres.toFixed(2), stopTitle(stop)];
+    };
+    expect(litres('nothing')).toEqual(['60.00', 'nothing stops it']);
     // 10 minutes of each of 36 hours at 3 L/h.
-    expect(litres('a run-time limit of 10 min')).toBe('18.00');
+    expect(litres('runLimit')).toEqual(['18.00', 'a run-time limit of 10 min an hour']);
     // 2 L above the level, and nothing evaporates.
-    expect(litres('a second switch')).toBe('2.00');
-    expect(litres('half the reservoir')).toBe('30.00');
+    expect(litres('secondSwitch')).toEqual(['2.00', 'a second switch 2 L above the level']);
+    expect(litres('halfReservoir')).toEqual(['30.00', 'half the reservoir']);
     // 1.5 L/h for 36 h.
-    expect(litres('half the pump')).toBe('54.00');
+    expect(litres('halfPump')).toEqual(['54.00', 'half the pump']);
   });
 
   it('is followed until the last drop, however slow the run-time limit makes it', () => {

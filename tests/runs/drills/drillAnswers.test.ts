@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { drillSentences } from '../../../shared/verdict/drillSentences';
+import { drillSentences } from '../../../src/say/drill/drillSentences';
 import { stopsAir } from '../../../shared/verdict/oxygenLeft';
-import { timelineOf } from '../../../shared/verdict/timeline';
+import { timelineOf } from '../../../src/say/drill/timeline';
 import { usualOptions } from '../../../workers/engine/simulation';
 import { runDrill } from '../../../workers/studies/drill/drillRun';
 import { rehearse } from '../../../workers/studies/drill/rehearse';

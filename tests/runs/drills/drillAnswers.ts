@@ -1,4 +1,4 @@
-import { clockText, spanText } from '../../../shared/verdict/clockText';
+import { clockText, spanText } from '../../../src/say/clockText';
 import type { DrillOutcome } from '../../../shared/verdict/drillOutcome';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 

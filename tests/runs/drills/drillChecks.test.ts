@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { flags } from '../../../shared/trace/columns';
 import { readColumn } from '../../../shared/trace/trace';
-import { phText } from '../../../shared/verdict/texts';
+import { phText } from '../../../src/say/texts';
 import { run } from '../../../workers/engine/run';
 import { patience } from '../../laws/size';
 import { misses } from '../../reference/check';

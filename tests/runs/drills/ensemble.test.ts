@@ -94,7 +94,7 @@ describe('an ensemble', () => {
         runMember(scenario, { ...usualSpreads, strength: 30 }, 1, i, usualOptions),
       );
       const { causes, lines, ph } = summaryOf(members);
-      expect(causes[0]?.title).toBe('Strength of the mix');
+      expect(causes[0]?.id).toBe('strength');
       expect(causes[0]?.correlation).toBeGreaterThan(0.5);
       for (const { worst } of lines) {
         expect(worst.low).toBeLessThanOrEqual(worst.middle);

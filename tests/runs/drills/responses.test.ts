@@ -8,6 +8,7 @@ import { layersOf } from '../../../workers/studies/drill/layers';
 import { tryResponses } from '../../../workers/studies/drill/responses';
 import { patience } from '../../laws/size';
 import { scenarioFromFile } from '../scenarioFiles';
+import { stopTitle } from '../../../src/say/drill/stopTitle';
 
 const scenario = scenarioFromFile('drill-stuck-pump.json');
 
@@ -21,11 +22,11 @@ it(
       faults: scenario.faults.map((fault) => ({ ...fault, hours: 4 })),
     };
     const results = (await tryResponses(early, choices, usualOptions, async () => true))!;
-    expect(results.map(({ id }) => id)).toEqual(
+    expect(results.map(({ remedy }) => remedy.id)).toEqual(
       'nothing stop aerate carbonated co2Air change'.split(' '),
     );
-    const outside = new Map(results.map(({ id, outsideH }) => [id, outsideH]));
-    for (const id of ['aerate', 'carbonated', 'co2Air', 'change']) {
+    const outside = new Map(results.map(({ remedy, outsideH }) => [remedy.id, outsideH]));
+    for (const id of ['aerate', 'carbonated', 'co2Air', 'change'] as const) {
       expect(outside.get(id)).toBeLessThan(outside.get('stop')!);
     }
     expect(outside.get('nothing')).toBeGreaterThan(outside.get('stop')!);
@@ -37,10 +38,10 @@ it(
   'each protection leaves less than none, plain water least of all',
   () => {
     const layers = layersOf(scenario, 12);
-    const peak = (title: string) => layers.find((layer) => layer.title.startsWith(title))!.peakPh;
-    expect(layers[0]?.title).toBe('plain water in the reservoir');
+    const peak = (id: string) => layers.find(({ stop }) => stop.id === id)!.peakPh;
+    expect(stopTitle(layers[0]!.stop)).toBe('plain water in the reservoir');
     for (const { peakPh } of layers) expect(peakPh).toBeLessThanOrEqual(peak('nothing') + 1e-9);
-    expect(peak('a second switch')).toBeLessThan(peak('half the reservoir'));
+    expect(peak('secondSwitch')).toBeLessThan(peak('halfReservoir'));
   },
   patience,
 );

@@ -1,5 +1,5 @@
 import { quantileSorted, rank } from 'd3-array';
-import { spreadKinds } from '../../../shared/verdict/spreads';
+import { spreadKinds, type SpreadId } from '../../../shared/verdict/spreads';
 import type { MemberResult } from './memberResult';
 
 /** 5, 50 and 95 % of something, over those members that have it. */
@@ -20,7 +20,7 @@ export interface LineSummary {
 }
 
 export interface Cause {
-  readonly title: string;
+  readonly id: SpreadId;
   /** Spearman's rank correlation with the highest pH. */
   readonly correlation: number;
 }
@@ -94,8 +94,8 @@ export function summaryOf(members: readonly MemberResult[]): EnsembleSummary {
     dkh: bandOf(members, ({ dkh }) => dkh),
     highMember: members[byPeak[Math.floor(0.95 * (members.length - 1))]!]!.index,
     causes: spreadKinds
-      .map(({ id, title }) => ({
-        title,
+      .map(({ id }) => ({
+        id,
         correlation: rankCorrelation(
           members.map(({ draws }) => draws[id]),
           peak,

@@ -1,17 +1,20 @@
-import { figure } from '../../../shared/words/figure';
-import { say } from '../../../shared/words/drills';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { lastOf } from '../../../shared/verdict/measures';
 import { usualHandAir } from '../../../shared/faults/handAir';
-import type { ProtectionId } from '../../../shared/verdict/bought';
 import { dumpAt } from './dump';
 import { runDrill } from './drillRun';
 import { limitMin, protectionPlans, switchL } from './protectionPlans';
 
-/** One thing that could keep a stuck pump from doing harm, and what it would leave of it. */
+/** What could keep a stuck pump from doing harm, with what it is set to. */
+export type Stop =
+  | { readonly id: 'secondSwitch'; readonly aboveLevelL: number }
+  | { readonly id: 'runLimit'; readonly minPerH: number }
+  | { readonly id: 'nothing' | 'halfReservoir' | 'halfStrength' | 'halfPump' | 'plain' };
+
+/** One of them, and what it would leave of the harm. */
 export interface Layer {
-  readonly title: string;
+  readonly stop: Stop;
   readonly peakPh: number;
   readonly peakDkh: number;
   readonly litres: number;
@@ -20,10 +23,10 @@ export interface Layer {
 type Change = (scenario: Scenario) => Scenario;
 
 /** The same change that a protection makes, against a dump. */
-const as =
-  (id: ProtectionId): Change =>
+const withStop =
+  (id: Stop['id']): Change =>
   (scenario) =>
-    protectionPlans[id].change(scenario, usualHandAir);
+    id === 'nothing' ? scenario : protectionPlans[id].change(scenario, usualHandAir);
 
 /** Each layer on its own against the same dump; the one that leaves least is first. */
 export function layersOf(scenario: Scenario, hour: number): readonly Layer[] {
@@ -34,20 +37,20 @@ export function layersOf(scenario: Scenario, hour: number): readonly Layer[] {
     days: Math.max(plan.days, 1.5),
     faults: plan.faults.map((fault) => ({ ...fault, hours: 36 })),
   });
-  const options: [string, Change][] = [
-    [say.layers.nothing, (plan) => plan],
-    [say.layers.secondSwitch(figure(switchL(scenario))), as('secondSwitch')],
-    [say.layers.runLimit(figure(limitMin(scenario))), as('runLimit')],
-    [say.layers.halfReservoir, as('halfReservoir')],
-    [say.layers.halfStrength, as('halfStrength')],
-    [say.layers.halfPump, as('halfPump')],
-    [say.layers.plain, as('plain')],
+  const stops: readonly Stop[] = [
+    { id: 'nothing' },
+    { id: 'secondSwitch', aboveLevelL: switchL(scenario) },
+    { id: 'runLimit', minPerH: limitMin(scenario) },
+    { id: 'halfReservoir' },
+    { id: 'halfStrength' },
+    { id: 'halfPump' },
+    { id: 'plain' },
   ];
-  return options
-    .map(([title, change]) => {
-      const { trace, lines } = runDrill(change(asLong(dump)));
+  return stops
+    .map((stop) => {
+      const { trace, lines } = runDrill(withStop(stop.id)(asLong(dump)));
       return {
-        title,
+        stop,
         peakPh: lineOf(lines, 'phHigh').worst,
         peakDkh: lineOf(lines, 'alkalinityHigh').worst,
         litres: lastOf(trace, 'topoff_l'),

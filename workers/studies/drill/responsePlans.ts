@@ -1,12 +1,18 @@
-import { figure } from '../../../shared/words/figure';
-import { say } from '../../../shared/words/drills';
 import { CO2_G_PER_L } from '../../../shared/events/carbonatedWater';
 import { newResponse } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 
+/** What may be done once a failure is noticed, with how much of it. */
+export type Remedy =
+  | { readonly id: 'nothing' | 'stop' | 'aerate' }
+  /** No portions: none was needed. */
+  | { readonly id: 'carbonated'; readonly portions: number; readonly litresEach: number }
+  /** No hours: none was needed. */
+  | { readonly id: 'co2Air'; readonly hours: number }
+  | { readonly id: 'change'; readonly percent: number };
+
 export interface ResponsePlan {
-  readonly id: string;
-  readonly title: string;
+  readonly remedy: Remedy;
   readonly scenario: Scenario;
 }
 
@@ -48,11 +54,10 @@ export function plainResponses(
   { kLaPerH }: ResponseChoices,
 ): readonly ResponsePlan[] {
   return [
-    { id: 'nothing', title: say.responses.nothing, scenario: leftAlone(scenario) },
-    { id: 'stop', title: say.responses.stop, scenario },
+    { remedy: { id: 'nothing' }, scenario: leftAlone(scenario) },
+    { remedy: { id: 'stop' }, scenario },
     {
-      id: 'aerate',
-      title: say.responses.aerate,
+      remedy: { id: 'aerate' },
       scenario: withResponse(scenario, 'aerate', { hours: 72, kLaPerH }),
     },
   ];
@@ -64,11 +69,7 @@ export const carbonatedPlan = (
   co2GramsEach: number,
   portions: number,
 ): ResponsePlan => ({
-  id: 'carbonated',
-  title:
-    portions === 0
-      ? say.responses.carbonatedNotNeeded
-      : say.responses.carbonated(String(portions), figure(co2GramsEach / CO2_G_PER_L, 2)),
+  remedy: { id: 'carbonated', portions, litresEach: co2GramsEach / CO2_G_PER_L },
   scenario:
     portions === 0
       ? scenario
@@ -77,8 +78,7 @@ export const carbonatedPlan = (
 
 /** Air richer in CO2 for so long. */
 export const co2AirPlan = (scenario: Scenario, co2Ppm: number, hours: number): ResponsePlan => ({
-  id: 'co2Air',
-  title: hours === 0 ? say.responses.co2AirNotNeeded : say.responses.co2Air(figure(hours, 1)),
+  remedy: { id: 'co2Air', hours },
   scenario: hours === 0 ? scenario : withResponse(scenario, 'co2Air', { hours, co2Ppm }),
 });
 
@@ -87,7 +87,6 @@ export const changePlan = (
   scenario: Scenario,
   { changePercent }: ResponseChoices,
 ): ResponsePlan => ({
-  id: 'change',
-  title: say.responses.change(figure(changePercent)),
+  remedy: { id: 'change', percent: changePercent },
   scenario: withResponse(scenario, 'extraChange', { percent: changePercent }),
 });

@@ -7,6 +7,7 @@ import { runDrill } from './drillRun';
 import {
   changePlan,
   plainResponses,
+  type Remedy,
   type ResponseChoices,
   type ResponsePlan,
 } from './responsePlans';
@@ -14,8 +15,7 @@ import { carbonatedUntilBack, co2AirUntilBack } from './untilBack';
 
 /** How one response went: when pH was back for good, and how far it went below. */
 export interface ResponseResult {
-  readonly id: string;
-  readonly title: string;
+  readonly remedy: Remedy;
   readonly ph: Float64Array;
   readonly dkh: Float64Array;
   readonly peakPh: number;
@@ -27,11 +27,11 @@ export interface ResponseResult {
   readonly lowestDkh: number;
 }
 
-function resultOf({ id, title, scenario }: ResponsePlan, options: SimulationOptions) {
+function resultOf({ remedy, scenario }: ResponsePlan, options: SimulationOptions) {
   const { trace, lines } = runDrill(scenario, options);
   const high = lineOf(lines, 'phHigh');
   return {
-    ...{ id, title, outsideH: high.outsideH, backH: high.backH },
+    ...{ remedy, outsideH: high.outsideH, backH: high.backH },
     neverLeft: high.firstH === undefined,
     ph: readColumn(trace, 'ph_nbs').slice(),
     dkh: readColumn(trace, 'alkalinity_dkh').slice(),

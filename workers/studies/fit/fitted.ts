@@ -13,7 +13,6 @@ import type { Restless } from './wander';
 /** A fitted number and its standard error. */
 export interface Estimate {
   readonly id: string;
-  readonly title: string;
   readonly unit: string;
   readonly value: number;
   readonly standardError: number;
@@ -55,6 +54,8 @@ export interface Fit {
   readonly jump: Jump | undefined;
   /** Corals that were noted as added or taken out. */
   readonly stockings: Happened['stockings'];
+  /** Names of the reagent's lots, in the order in which they were opened; empty where it has none. */
+  readonly lots: Happened['lots'];
   /** The plan as fitted, from the log's first hour, with the saturation its use refers to. */
   readonly scenario: Scenario;
 }
@@ -83,14 +84,14 @@ export function fitted({ model, values, slopes, settlement, converged }: Ingredi
   return {
     ...{ startAt: happened.startAt, endH: happened.endH, converged, spread, points },
     estimates: parameters.map((parameter, i) => ({
-      ...{ id: parameter.id, title: parameter.title, unit: parameter.unit, value: best[i]! },
+      ...{ id: parameter.id, unit: parameter.unit, value: best[i]! },
       standardError: Math.sqrt(covariance[i]![i]!),
       priorSigma: widthBefore(parameter),
     })),
     past: pastOf(model, values, points, errors),
     now: nowOf(model, values, slopes, settlement),
     jump: settlement.jump,
-    stockings: happened.stockings,
+    ...{ stockings: happened.stockings, lots: happened.lots },
     scenario: { ...scenario, start: { ...scenario.start, omegaReference } },
   };
 }

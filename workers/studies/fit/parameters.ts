@@ -1,7 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { quantityAt } from '../../../shared/scenario/fields';
-import { spokenDay } from '../../../shared/log/localTime';
-import { say } from '../../../shared/words/fit';
 import type { Happened, Observation, Stocking } from './asItHappened';
 import type { ByHand } from './byHand';
 
@@ -13,8 +11,8 @@ export interface Prior {
 
 /** A number that the fit is free to choose. */
 export interface Parameter {
+  /** `lot 1` and `corals 0` are those of the log, counted from 0. */
   readonly id: string;
-  readonly title: string;
   readonly unit: string;
   readonly initial: number;
   readonly min: number;
@@ -49,7 +47,6 @@ const LEAST_PH_READINGS = 3;
 
 const use = ({ useDkhPerDay: reckoned }: ByHand): Parameter => ({
   id: 'use',
-  title: say.fitted.use,
   unit: 'dKH/day',
   initial: reckoned,
   min: 0,
@@ -63,7 +60,6 @@ const use = ({ useDkhPerDay: reckoned }: ByHand): Parameter => ({
 
 const growth = ({ corals }: Scenario): Parameter => ({
   id: 'growth',
-  title: say.fitted.growth,
   unit: '%/day',
   initial: corals.growthPercentPerDay,
   min: 0,
@@ -79,7 +75,6 @@ const growth = ({ corals }: Scenario): Parameter => ({
 
 const start = ({ startDkh }: ByHand): Parameter => ({
   id: 'start',
-  title: say.fitted.start,
   unit: 'dKH',
   initial: startDkh,
   ...{ min: 0.5, max: 30, step: 0.05 },
@@ -88,7 +83,6 @@ const start = ({ startDkh }: ByHand): Parameter => ({
 
 const lnKLa = ({ gas }: Scenario): Parameter => ({
   id: 'lnKLa',
-  title: say.fitted.lnKLa,
   unit: '',
   initial: Math.log(Math.max(0.05, gas.kLaPerH)),
   ...{ min: Math.log(0.02), max: Math.log(20), step: 0.03 },
@@ -98,7 +92,6 @@ const lnKLa = ({ gas }: Scenario): Parameter => ({
 
 const gross = ({ photosynthesis }: Scenario): Parameter => ({
   id: 'gross',
-  title: say.fitted.gross,
   unit: 'mmol/L/day',
   initial: photosynthesis.grossMmolPerLPerDay,
   ...{ min: 0, max: 10, step: 0.03 },
@@ -109,9 +102,8 @@ const gross = ({ photosynthesis }: Scenario): Parameter => ({
   }),
 });
 
-const lotOffset = (name: string, lot: number): Parameter => ({
+const lotOffset = (lot: number): Parameter => ({
   id: `lot ${lot}`,
-  title: say.fitted.lot(name || say.fitted.nameless),
   unit: 'dKH',
   initial: 0,
   ...{ min: -3, max: 3, step: 0.05 },
@@ -123,11 +115,10 @@ const lotOffset = (name: string, lot: number): Parameter => ({
 const STOCKING_SHARE = 1 / 3;
 const LEAST_STOCKING = 0.05;
 
-function stocking({ at, percent }: Stocking, index: number): Parameter {
+function stocking({ percent }: Stocking, index: number): Parameter {
   const mean = 1 + percent / 100;
   return {
     id: `corals ${index}`,
-    title: say.fitted.corals(spokenDay(at)),
     unit: '',
     initial: mean,
     ...{ min: 0, max: 10, step: 0.03, stocking: index },
@@ -141,7 +132,6 @@ function stocking({ at, percent }: Stocking, index: number): Parameter {
 /** A probe reads the same amount too high or too low all along. */
 const phOffset: Parameter = {
   id: 'phOffset',
-  title: say.fitted.phOffset,
   unit: 'pH',
   initial: 0,
   ...{ min: -1, max: 1, step: 0.01 },
@@ -162,7 +152,7 @@ export function parametersOf({
     ...[use(guess), growth(scenario), start(guess)],
     ...(phReadings >= LEAST_PH_READINGS ? [lnKLa(scenario), gross(scenario), phOffset] : []),
     ...stockings.map(stocking),
-    ...lots.slice(1).map((name, i) => lotOffset(name, i + 1)),
+    ...lots.slice(1).map((_, i) => lotOffset(i + 1)),
   ];
 }
 

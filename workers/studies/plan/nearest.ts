@@ -7,7 +7,7 @@ import type { Way } from './ways';
 
 /** The nearest that would do where a plan is refused: one thing changed, solved on the engine. */
 export type Nearest = { readonly scenario: Scenario } & (
-  | { readonly kind: 'otherWay'; readonly title: string }
+  | { readonly kind: 'otherWay'; readonly way: Omit<Way, 'scenario'> }
   | { readonly kind: 'knownUse'; readonly giveOrTakeDkhPerDay: number }
   | {
       readonly kind: 'target';

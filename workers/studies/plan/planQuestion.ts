@@ -1,16 +1,19 @@
 import { withNewestWater } from '../../../shared/log/newest';
 import type { Reading } from '../../../shared/log/reading';
-import type { Kit } from '../../../shared/recipe/recipe';
+import type { Kit } from '../../../shared/recipe/kit';
+import type { PairNames } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import type { LogAnswer } from '../answerLog';
+import type { LogAnswer, Unanswered } from '../answerLog';
 import type { PlanQuestion } from './threePlans';
 
 /** What the keeper wants of a plan, and measures with. */
 export interface Wanted {
   readonly targetDkh: number;
   readonly kit?: Kit;
+  /** What new pumps are to be called. */
+  readonly pairNames?: PairNames;
 }
 
 /** A use that no reading tells is known to a fifth at best: common practice. */
@@ -18,23 +21,23 @@ export const TYPED_SHARE = 0.2;
 const NO_KIT: Kit = { scoopG: 0, pumpMlPerMin: 0 };
 
 /**
- * What plans are asked from what a log says; where it says nothing yet (a sentence instead of an
- * answer), from the plan's own use and the newest water that was read.
+ * What plans are asked from what a log says; where it says nothing yet, from the plan's own use and the newest water that was read.
  */
 export function planQuestion(
   plan: Scenario,
   readings: readonly Reading[],
-  answer: Pick<LogAnswer, 'now' | 'useNow'> | string | undefined,
-  { targetDkh, kit = NO_KIT }: Wanted,
+  answer: Pick<LogAnswer, 'now' | 'useNow'> | Unanswered | undefined,
+  { targetDkh, kit = NO_KIT, pairNames }: Wanted,
   options: SimulationOptions = usualOptions,
 ): PlanQuestion {
-  if (typeof answer === 'object') {
+  const wanted = { targetDkh, kit, ...(pairNames && { pairNames }) };
+  if (answer && 'useNow' in answer) {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
-    return { now: answer.now, targetDkh, giveOrTakeDkhPerDay, kit };
+    return { ...wanted, now: answer.now, giveOrTakeDkhPerDay };
   }
   // The use was typed for the water that the plan begins with, whatever has been read since.
   const { omegaReference } = settle(plan, options);
   const newest = withNewestWater(plan, readings);
   const now = { ...newest, start: { ...newest.start, omegaReference } };
-  return { now, targetDkh, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay, kit };
+  return { ...wanted, now, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay };
 }

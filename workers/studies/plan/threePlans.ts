@@ -1,6 +1,5 @@
-import { figure } from '../../../shared/words/figure';
-import { say } from '../../../shared/words/plans';
-import { recipeOf, type Kit, type Recipe } from '../../../shared/recipe/recipe';
+import type { Kit } from '../../../shared/recipe/kit';
+import type { PairNames } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
@@ -28,12 +27,15 @@ export interface PlanQuestion {
   /** Two standard errors of the consumption, dKH/day. */
   readonly giveOrTakeDkhPerDay: number;
   readonly kit: Kit;
+  /** What new pumps are called; by what they bring where nothing is given. */
+  readonly pairNames?: PairNames;
 }
 
 /** A plan replayed: what it says against the limits, and for how long it can be promised. */
 export interface Candidate extends Way, Judged {
   readonly verdict: Verdict;
-  readonly recipe: Recipe;
+  /** Fresh water that the top-off brings, L a day. */
+  readonly toppedOffLPerDay: number;
   /** Alkalinity hour by hour, dKH. */
   readonly dkh: Float64Array;
   /** A plan that cannot be promised is shown with its reason, and not offered. */
@@ -62,7 +64,7 @@ function replay(watch: Watch, way: Way, question: PlanQuestion): Replayed {
     ...found,
     offered: found.refusal === undefined,
     verdict: verdictOf(scenario, run),
-    recipe: recipeOf(scenario, toppedOffLPerDay(run.trace), question.kit),
+    toppedOffLPerDay: toppedOffLPerDay(run.trace),
     dkh: readColumn(run.trace, 'alkalinity_dkh').slice(),
   };
 }
@@ -92,9 +94,8 @@ export function threePlans(
   const solved =
     (find: (typeof ways)[number]): Refused['solved'] =>
     ({ targetDkh: aim = targetDkh, co2Ppm }) => {
-      const way = find(runPlan, wellStocked(standing(aim, co2Ppm), litresPerDay), aim);
-      const title = say.ways.aiming(way.title, figure(aim));
-      return { ...way, scenario: { ...way.scenario, title } };
+      const stocked = wellStocked(standing(aim, co2Ppm), litresPerDay);
+      return find(runPlan, stocked, aim, question.pairNames);
     };
   const found = ways.map((find) => replay(watch, solved(find)({}), question));
   const near = nearestOf();
@@ -103,7 +104,10 @@ export function threePlans(
   /** Another of the three, or else what would make the pumps do. */
   function nearestOf(): Nearest | undefined {
     const other = found.find(({ offered }) => offered);
-    if (other) return { kind: 'otherWay', title: other.title, scenario: other.scenario };
+    if (other) {
+      const { id, otherSalt, scenario } = other;
+      return { kind: 'otherWay', way: { id, ...(otherSalt && { otherSalt }) }, scenario };
+    }
     const way = found.find(({ id }) => id === 'twoPart')!;
     const { giveOrTakeDkhPerDay } = question;
     return nearest(watch, {

@@ -1,6 +1,5 @@
-import { say } from '../../../shared/words/plans';
 import { bottled } from '../../../shared/recipe/bottled';
-import { twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
+import { twoPart, type Carbonate, type PairNames } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { thinned } from '../../../shared/recipe/thinned';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
@@ -17,7 +16,8 @@ import type { RunPlan } from './runPlan';
 /** One way to hold the target. */
 export interface Way {
   readonly id: 'limewater' | 'twoPart' | 'waterChanges';
-  readonly title: string;
+  /** Water changes with another salt than the keeper's. */
+  readonly otherSalt?: true;
   readonly scenario: Scenario;
 }
 
@@ -61,7 +61,12 @@ export function wellStocked(scenario: Scenario, litresPerDay: number): Scenario 
 }
 
 /** Pumps that bring the rest; soda ash, or bicarbonate where soda ash would lift pH too far. */
-function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Scenario {
+function withTwoPart(
+  runPlan: RunPlan,
+  scenario: Scenario,
+  targetDkh: number,
+  names: PairNames | undefined,
+): Scenario {
   const { tank, corals, limits } = scenario;
   const solve = (carbonate: Carbonate) => {
     const dkhPerMl = gramsForDkh(carbonate, 1, tank.volumeL);
@@ -69,7 +74,7 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
     const most = Math.min(enough, quantityAt(['dosers', 0, 'mlPerDay']).quantity.max);
     const withDose = (ml: number) => ({
       ...scenario,
-      dosers: bottled(twoPart(carbonate, ml, scenario)),
+      dosers: bottled(twoPart(carbonate, ml, scenario, names)),
     });
     const ml = holdingDose(runPlan, withDose, targetDkh, most) ?? 0;
     if (ml === 0) return scenario;
@@ -81,7 +86,12 @@ function withTwoPart(runPlan: RunPlan, scenario: Scenario, targetDkh: number): S
 }
 
 /** Limewater as far as evaporation, saturation, pH and a stuck pump let it; pumps for the rest. */
-export function limewaterFirst(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Way {
+export function limewaterFirst(
+  runPlan: RunPlan,
+  scenario: Scenario,
+  targetDkh: number,
+  names?: PairNames,
+): Way {
   const base = bare(scenario);
   const { topOff, tank, limits } = base;
   const most = scaleText((limewaterSaturationGPerL(tank.tempC) * topOff.saturationPercent) / 100);
@@ -102,8 +112,8 @@ export function limewaterFirst(runPlan: RunPlan, scenario: Scenario, targetDkh: 
     strength: 0,
   };
   const alone = holding !== undefined && strength === wanted;
-  const whole = alone ? mixed : withTwoPart(runPlan, mixed, targetDkh);
-  return { id: 'limewater', title: say.ways.limewater, scenario: whole };
+  const whole = alone ? mixed : withTwoPart(runPlan, mixed, targetDkh, names);
+  return { id: 'limewater', scenario: whole };
 }
 
 /** The strongest mix, and the fullest reservoir of it, that a stuck pump may empty into the tank. */
@@ -123,9 +133,14 @@ function againstDump(
   return undefined;
 }
 
-export function twoPartAlone(runPlan: RunPlan, scenario: Scenario, targetDkh: number): Way {
-  const whole = withTwoPart(runPlan, bare(scenario), targetDkh);
-  return { id: 'twoPart', title: say.ways.twoPart, scenario: whole };
+export function twoPartAlone(
+  runPlan: RunPlan,
+  scenario: Scenario,
+  targetDkh: number,
+  names?: PairNames,
+): Way {
+  const whole = withTwoPart(runPlan, bare(scenario), targetDkh, names);
+  return { id: 'twoPart', scenario: whole };
 }
 
 /** Water changes every week with the keeper's salt, or with another that holds more. */
@@ -140,9 +155,8 @@ export function waterChangesAlone(runPlan: RunPlan, scenario: Scenario, targetDk
   for (const salt of [own, richest]) {
     const percent = holdingDose(runPlan, (p) => weekly(salt, p), targetDkh, MOST_PERCENT);
     if (percent === undefined) continue;
-    const title = salt === own ? say.ways.changesAlone : say.ways.changesOtherSalt;
-    return { id: 'waterChanges', title, scenario: weekly(salt, Math.round(percent)) };
+    const held = weekly(salt, Math.round(percent));
+    return { id: 'waterChanges', ...(salt !== own && { otherSalt: true }), scenario: held };
   }
-  const scenarioMost = weekly(richest, MOST_PERCENT);
-  return { id: 'waterChanges', title: say.ways.changesOtherSalt, scenario: scenarioMost };
+  return { id: 'waterChanges', otherSalt: true, scenario: weekly(richest, MOST_PERCENT) };
 }

@@ -1,6 +1,11 @@
 import { bottled } from '../../../shared/recipe/bottled';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
-import { STOCK_G_PER_L, twoPart, type Carbonate } from '../../../shared/recipe/twoPart';
+import {
+  STOCK_G_PER_L,
+  twoPart,
+  type Carbonate,
+  type PairNames,
+} from '../../../shared/recipe/twoPart';
 import { MOST_DOSERS } from '../../../shared/scenario/dosing';
 import { quantityAt } from '../../../shared/scenario/fields';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
@@ -8,7 +13,11 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import type { Lever } from './lever';
 
 /** One more channel, a pair of pumps, beside what runs; none where the plan has no room for it. */
-export function channelOf(plan: Scenario, carbonate: Carbonate): Lever[] {
+export function channelOf(
+  plan: Scenario,
+  carbonate: Carbonate,
+  names: PairNames | undefined,
+): Lever[] {
   const { dosers, tank, corals } = plan;
   if (dosers.length + 2 > MOST_DOSERS) return [];
   const gramsPerDay = gramsForDkh(carbonate, 3 * (corals.useDkhPerDay + 0.5), tank.volumeL);
@@ -20,7 +29,7 @@ export function channelOf(plan: Scenario, carbonate: Carbonate): Lever[] {
       rounded: threeFigures,
       set: (base, ml) => ({
         ...base,
-        dosers: [...dosers, ...bottled(twoPart(carbonate, ml, base))],
+        dosers: [...dosers, ...bottled(twoPart(carbonate, ml, base, names))],
       }),
     },
   ];

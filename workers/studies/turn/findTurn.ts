@@ -9,9 +9,11 @@ export interface Levers {
   readonly more: readonly Lever[];
 }
 
-export const allLevers = ({ now }: Seeker): Levers => ({
+export const allLevers = ({ now, pairNames }: Seeker): Levers => ({
   own: leversOf(now),
-  more: (['sodiumCarbonate', 'sodiumBicarbonate'] as const).flatMap((one) => channelOf(now, one)),
+  more: (['sodiumCarbonate', 'sodiumBicarbonate'] as const).flatMap((one) =>
+    channelOf(now, one, pairNames),
+  ),
 });
 
 /** By what share a lever is turned: what is turned least comes first. */

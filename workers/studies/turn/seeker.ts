@@ -57,11 +57,15 @@ export class Seeker {
   private standingAt: TankState | undefined;
   private goesOn: Replay | undefined;
 
+  /** What new pumps are called. */
+  readonly pairNames: PlanQuestion['pairNames'];
+
   constructor(
-    question: Pick<PlanQuestion, 'now'>,
+    question: Pick<PlanQuestion, 'now' | 'pairNames'>,
     private readonly targetDkh: number,
     private readonly options: SimulationOptions,
   ) {
+    this.pairNames = question.pairNames;
     const now = withReference(question.now, options);
     this.now = { ...now, days: PLAN_DAYS, additions: [], faults: [], responses: [] };
     this.from = stateAfter({ ...this.now, days: 0 }, options);

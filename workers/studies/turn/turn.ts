@@ -1,4 +1,3 @@
-import { recipeOf } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
@@ -35,7 +34,7 @@ export function turn(question: TurnQuestion, options: SimulationOptions = usualO
 /** The whole of it, its own full dump included. */
 function told(
   seeker: Seeker,
-  { plan, kit, targetDkh, giveOrTakeDkhPerDay }: TurnQuestion,
+  { plan, targetDkh, giveOrTakeDkhPerDay }: TurnQuestion,
   { held, way, replays, promise, settledDays, allowedDkh }: Extract<Attempt, { kind: 'turn' }>,
 ): Turn {
   const { now } = seeker;
@@ -45,7 +44,6 @@ function told(
   const full = { ...scenario, tank: { ...scenario.tank, alkalinityDkh: targetDkh } };
   const brings = topOff.reservoirL > 0 && topOff.additive !== 'none' && topOff.gramsPerL > 0;
   const { first, stretches } = way;
-  const litresPerDay = toppedOffLPerDay(seeker.runPlan({ ...scenario, days: 7 }).trace);
   const turned: Turned = {
     ...promise,
     ...{ lever: lever.kind, from: lever.from, to, first, targetDkh, allowedDkh },
@@ -55,9 +53,10 @@ function told(
     settled: { days: settledDays, ...between(replays, settledDays) },
     largestDailyDkh: Math.max(...replays.map(({ largestMoveDkh }) => largestMoveDkh)),
     peakPh: Math.max(...replays.map((replay) => replay.peakPh)),
-    recipe: recipeOf(scenario, litresPerDay, kit),
+    toppedOffLPerDay: toppedOffLPerDay(seeker.runPlan({ ...scenario, days: 7 }).trace),
     worstDump: brings ? worstDump(full) : undefined,
     dkh: replays[0]!.dkh,
+    held: scenario,
     scenario: stretches[0]!.scenario,
     plan: lever.set(plan, first.kind === 'less' ? first.to : to),
     heldPlan: lever.set(plan, to),

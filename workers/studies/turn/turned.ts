@@ -1,4 +1,3 @@
-import type { Recipe } from '../../../shared/recipe/recipe';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { WorstDump } from '../drill/worstDump';
 import type { First } from './gettingThere';
@@ -32,8 +31,10 @@ export interface Turned extends Promised {
   /** May be moved in a day, dKH: the keeper's limit, or the day's own swing where that is more. */
   readonly allowedDkh: number;
   readonly peakPh: number;
-  /** What is mixed and dosed once it holds. */
-  readonly recipe: Recipe;
+  /** The tank as it stands, with what holds it. */
+  readonly held: Scenario;
+  /** Fresh water that the top-off then brings, L a day. */
+  readonly toppedOffLPerDay: number;
   readonly worstDump: WorstDump | undefined;
   /** Alkalinity hour by hour, dKH. */
   readonly dkh: readonly number[];

@@ -1,0 +1,86 @@
+import type { HandAir } from '../../../shared/faults/handAir';
+import { say } from '../../../shared/words/actsBuy';
+import { figure, figureText } from '../../../shared/words/figure';
+import type { ActBought, Bought, FirstHourBought, Reach } from '../../../shared/verdict/bought';
+import { spanText } from '../clockText';
+import type { Line } from '../../../shared/verdict/lines';
+import { limitText, lineTexts, lineValue } from '../lineTexts';
+
+/** Less is nothing gained, h. */
+const LEAST_H = 1 / 60;
+
+/** "oxygen below 4 mg/L". */
+export const beyondText = ({ quantity, trouble, limit }: Line): string =>
+  say[trouble](lineTexts[quantity].name, figureText(limitText(quantity, limit)));
+
+/** "after 1.2 h to 3 h", "after 1.5 h at the soonest, or not at all"; nothing where it is kept. */
+export function reachText({ soonestH, latestH }: Reach): string {
+  if (soonestH === undefined) return '';
+  const from = spanText(soonestH);
+  if (latestH === undefined) return say.orNever(from);
+  const to = spanText(latestH);
+  return from === to ? say.after(from) : say.between(from, to);
+}
+
+/** What is passed first if nothing is done, and how long there is. */
+export const firstText = ({
+  first,
+  followedH,
+}: Pick<FirstHourBought, 'first' | 'followedH'>): string =>
+  first
+    ? say.first([first, ...(first.graver ? [first.graver] : [])].map(passedText).join('; '))
+    : say.nothingPassed(spanText(followedH));
+
+const passedText = ({ line, reach }: { line: Line; reach: Reach }): string =>
+  `${beyondText(line)} ${reachText(reach)}`;
+
+/** "20 min to 1.2 h", "up to 3.3 h", "2 h or more". */
+function gainedText([least, most]: Bought<string>['gainedH']): string {
+  const from = spanText(least);
+  if (most === Infinity) return say.gained.orMore(from);
+  const to = spanText(most);
+  if (least < LEAST_H) return say.gained.upTo(to);
+  return from === to ? from : say.gained.between(from, to);
+}
+
+/** The few words that name an act which the first hour itself has none for. */
+export function actName(
+  { act, portions }: Pick<ActBought, 'act' | 'portions'>,
+  handAir: HandAir,
+): string {
+  const { names } = say;
+  if (act === 'batteryAir') return names.batteryAir(figure(handAir.airLPerMin));
+  if (act === 'scoop') return names.scoop(figure(handAir.scoopLPerMin));
+  if (act === 'putRight') return names.putRight;
+  if (act !== 'carbonatedWater' || !portions) return '';
+  return names.carbonatedWater(String(portions.count), figure(portions.litresEach, 2));
+}
+
+function gainText(bought: Bought<string>, followedH: number): string {
+  const { gain, line, before, after, gainedH, worst, outsideH } = bought;
+  const beyond = beyondText(line);
+  const [without, withIt] = worst.map((value) => figureText(lineValue(line.quantity, value)));
+  if (gain === 'nothing') return say.nothing(beyond);
+  if (gain === 'lower') return say.lower(lineTexts[line.quantity].name, withIt!, without!);
+  if (gain === 'shorter') {
+    return say.shorter(beyond, spanText(outsideH[1]), spanText(outsideH[0]));
+  }
+  if (after.soonestH === undefined) {
+    return say.kept(beyond, spanText(followedH), reachText(before));
+  }
+  return say.laterBy(beyond, reachText(after), reachText(before), gainedText(gainedH));
+}
+
+/** What an act buys, in a line that stands beside it. */
+export function boughtText(
+  bought: Bought<string>,
+  { followedH }: Pick<FirstHourBought, 'followedH'>,
+): string {
+  const { costs } = bought;
+  const gained = gainText(bought, followedH);
+  if (!costs) return gained;
+  const [beyond, withIt] = [beyondText(costs.line), spanText(costs.withItH)];
+  return costs.withoutH === undefined
+    ? gained + say.costsNew(beyond, withIt)
+    : gained + say.costs(beyond, withIt, spanText(costs.withoutH));
+}

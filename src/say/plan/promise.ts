@@ -1,0 +1,53 @@
+import { lineTexts } from '../lineTexts';
+import { dayOf } from '../../../shared/verdict/measures';
+import { figure, figureText } from '../../../shared/words/figure';
+import { say } from '../../../shared/words/plans';
+import type { Nearest, Offer } from '../../ask/outcome';
+import { wayTitle } from './ways';
+
+const { offer: told } = say;
+
+/** What a plan promises, or why it is not offered and what would do instead. */
+export function promiseOf({
+  id,
+  scenario,
+  promisedDays,
+  refusal,
+  nearest,
+}: Pick<Offer, 'id' | 'scenario' | 'promisedDays' | 'refusal' | 'nearest'>): string {
+  const { limits, tank } = scenario;
+  if (!refusal) {
+    const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
+    return told.promised(...band, promisedDays);
+  }
+  const general = id === 'waterChanges' ? told.wayOutChanges : told.wayOut;
+  const wayOut = nearest ? nearestWords(nearest) : general;
+  switch (refusal.kind) {
+    case 'dump':
+      return `${told.dump} ${nearest ? wayOut : told.wayOutDump}`;
+    case 'offTarget':
+      return `${told.offTarget(figure(refusal.endsDkh, 1), figure(tank.alkalinityDkh))} ${wayOut}`;
+    case 'breach': {
+      const { quantity, worst, limit, firstH } = refusal.breach;
+      const { name, unit, format } = lineTexts[quantity];
+      const value = `${figureText(format(worst))} ${unit}`.trim();
+      const breaks = told.breaks(name, value, figure(limit), String(dayOf(firstH!)));
+      return `${breaks} ${told.keepsFor(promisedDays)} ${wayOut}`;
+    }
+  }
+}
+
+/** The one change that would make it a plan. */
+function nearestWords(nearest: Nearest): string {
+  const say = told.nearest;
+  switch (nearest.kind) {
+    case 'knownUse':
+      return say.knownUse(figure(nearest.giveOrTakeDkhPerDay));
+    case 'target':
+      return say.target(figure(nearest.dkh), figure(nearest.giveOrTakeDkhPerDay));
+    case 'roomCo2':
+      return say.roomCo2(figure(nearest.ppm));
+    case 'otherWay':
+      return say.otherWay(wayTitle(nearest.way));
+  }
+}
