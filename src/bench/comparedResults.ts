@@ -1,6 +1,6 @@
 import { usualDisplay, type DisplayUnits } from '../../shared/units/display';
 import { numberText, quantityText, withDecimal } from '../../shared/units/format';
-import { say as words } from '../../shared/words/bench';
+import { say as words } from '../../shared/words/folds';
 import type { ColumnId } from '../../shared/trace/columns';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { highest, lastOf, lowest } from '../../shared/verdict/measures';

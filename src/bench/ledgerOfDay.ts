@@ -1,6 +1,6 @@
 import { conversionOf, usualDisplay, type DisplayUnits } from '../../shared/units/display';
 import { numberText } from '../../shared/units/format';
-import { say as words } from '../../shared/words/bench';
+import { say as words } from '../../shared/words/folds';
 import { rowName } from '../say/rowName';
 import { readColumn, readLedger, type Trace } from '../../shared/trace/trace';
 

@@ -1,7 +1,7 @@
 import { toFigures } from '../../shared/units/digits';
 import { quantityText } from '../../shared/units/format';
 import { say as settings } from '../../shared/words/settings';
-import { say as words } from '../../shared/words/bench';
+import { say as words } from '../../shared/words/firstMinute';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
 import { alkalinityMeqPerG } from '../../shared/species/additives';
 import type { Scenario } from '../../shared/scenario/schema';

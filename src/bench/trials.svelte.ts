@@ -1,16 +1,22 @@
 import type { Scenario } from '../../shared/scenario/schema';
-import { tellVerdict, type ToldVerdict } from '../say/verdict/verdict';
+import { verdictOf, type Verdict } from '../../shared/verdict/verdict';
+import { headlineOf } from '../say/verdict/headline';
 import type { TrialOutcome } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
 import type { DisplayUnits } from '../../shared/units/display';
 import type { PlanOnBench } from '../store/plans';
 import { preferences } from '../store/preferences.svelte';
 
+/** A verdict with its answer in the reader's words; the reasons are told where they are shown. */
+interface Headed extends Verdict {
+  readonly headline: string;
+}
+
 /** What a plan's trial gave, with the scenario it belongs to. */
 export interface Result {
   readonly scenario: Scenario;
   readonly outcome: TrialOutcome;
-  readonly verdict: ToldVerdict;
+  readonly verdict: Headed;
 }
 
 /** How a plan's trial stands; a newer question keeps the last good result on show. */
@@ -24,15 +30,18 @@ export interface Trial {
 }
 
 /** A result whose verdict speaks in the reader’s units, worked out again only when those change. */
-function judged(scenario: Scenario, outcome: TrialOutcome): Result {
-  let last: { readonly display: DisplayUnits; readonly verdict: ToldVerdict } | undefined;
+function headed(scenario: Scenario, outcome: TrialOutcome): Result {
+  let judged: Verdict | undefined;
+  let last: { readonly display: DisplayUnits; readonly verdict: Headed } | undefined;
   return {
     scenario,
     outcome,
     get verdict() {
       const display = preferences.now;
       if (last?.display !== display) {
-        last = { display, verdict: tellVerdict(scenario, outcome, display) };
+        judged ??= verdictOf(scenario, outcome);
+        const headline = headlineOf(judged, scenario, display);
+        last = { display, verdict: { ...judged, headline } };
       }
       return last.verdict;
     },
@@ -84,7 +93,7 @@ export class Trials {
   }
 
   private async run(id: string, scenario: Scenario): Promise<void> {
-    const resultOf = (outcome: TrialOutcome) => judged(scenario, outcome);
+    const resultOf = (outcome: TrialOutcome) => headed(scenario, outcome);
     // An answer that its own plan has outrun is shown there until the next: a drag lives on it.
     const tell = (trial: (last: Result | undefined) => Trial) => {
       for (const plan of this.plans)

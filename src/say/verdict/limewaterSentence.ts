@@ -4,7 +4,7 @@ import { alkalinityMeqPerG } from '../../../shared/species/additives';
 import type { LimewaterCap } from '../../../shared/verdict/limewaterCap';
 import type { DisplayUnits } from '../../../shared/units/display';
 import { numberText, quantityText, withDecimal } from '../../../shared/units/format';
-import { say } from '../../../shared/words/verdict';
+import { say } from '../../../shared/words/reasons';
 import { litresText } from '../texts';
 
 /** The cap, and the units its reader wants. */

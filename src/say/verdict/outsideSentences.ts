@@ -1,7 +1,7 @@
 import { conversionOf, type DisplayUnits } from '../../../shared/units/display';
 import { inputText, numberText, withDecimal } from '../../../shared/units/format';
 import { say as quantities } from '../../../shared/words/quantities';
-import { say } from '../../../shared/words/verdict';
+import { say } from '../../../shared/words/reasons';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import type { LineQuantity } from '../../../shared/verdict/lines';
 import { lineTexts } from '../lineTexts';

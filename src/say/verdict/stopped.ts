@@ -1,6 +1,6 @@
 import type { Stopped } from '../../../shared/verdict/outcome';
 import { figure } from '../../../shared/words/figure';
-import { say } from '../../../shared/words/verdict';
+import { say } from '../../../shared/words/reasons';
 
 const { stops: told } = say;
 

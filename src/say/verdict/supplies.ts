@@ -3,7 +3,7 @@ import { usualDisplay, type DisplayUnits } from '../../../shared/units/display';
 import { numberText } from '../../../shared/units/format';
 import { dayOf } from '../../../shared/verdict/measures';
 import type { DryReservoir, Supplies } from '../../../shared/verdict/supplies';
-import { say } from '../../../shared/words/verdict';
+import { say } from '../../../shared/words/reasons';
 
 /** A reservoir that stands empty in a trial, and what keeps it from that. */
 export function dryReservoirSentence(

@@ -1,0 +1,51 @@
+import type { Words } from '../words';
+import type { en } from './en';
+
+export const de: Words<typeof en> = {
+  ledger: {
+    title: (day) => `Wohin die Alkalinität an Tag ${day} ging`,
+    twoEquivalents:
+      'Wachsende Korallen nehmen für jedes CaCO₃, das sie ablagern, zwei Äquivalente Alkalinität.',
+    asTable: 'Dasselbe als Tabelle',
+    fromOrTo: 'woher oder wohin',
+    ofStartVolume: (unit) => `${unit} des Anfangsvolumens`,
+    startOfDay: 'zu Beginn des Tages',
+    endOfDay: 'am Ende des Tages',
+    volume: 'weniger oder mehr Wasser',
+    took: (what) => `entnommen: ${what}`,
+    brought: (what) => `gebracht: ${what}`,
+    asBefore: 'die Alkalinität endet, wo der Tag begann',
+    falls: (by) => `die Alkalinität fällt um ${by}`,
+    rises: (by) => `die Alkalinität steigt um ${by}`,
+    nothing: 'Nichts hat sie bewegt',
+  },
+  differ: {
+    title: 'Was sich unterscheidet',
+    against: (name) => `${name} gegen`,
+    same: 'Die beiden Pläne sind bisher gleich. Ziehen Sie an etwas.',
+    settings: 'Einstellungen, die sich unterscheiden',
+    setting: 'Einstellung',
+    less: (name, other) => `${name} minus ${other}, für`,
+    difference: 'Unterschied',
+    inQuantity: (quantity) => `Unterschied: ${quantity}`,
+    range: (low, high) => `${low} bis ${high}`,
+    alkalinityRange: 'Alkalinität, von der niedrigsten zur höchsten',
+    alkalinityEnd: 'Alkalinität am Ende',
+    dailyChange: 'Größte Änderung an einem Tag',
+    phRange: 'pH-Wert, vom niedrigsten zum höchsten',
+    calciumEnd: 'Calcium am Ende',
+    salinityEnd: 'Salzgehalt am Ende',
+    whatDidIt: 'Woran lag es? Jede Änderung einzeln probieren',
+    trying: 'Jede Änderung wird einzeln probiert …',
+    onlyThis: (name) => `Nur dies geändert in: ${name}`,
+    atTheEnd: 'Alkalinität am Ende',
+    phPeak: 'höchster pH-Wert',
+  },
+  hours: {
+    title: 'Stunde für Stunde',
+    day: (name) => `${name}, der Tag am Zeitzeiger`,
+    before: 'Tag davor',
+    after: 'Tag danach',
+    numbers: 'Zahlen des Tages',
+  },
+};

@@ -1,0 +1,23 @@
+import { limitBands } from '../../../shared/scenario/limitBands';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { DisplayUnits } from '../../../shared/units/display';
+import { withDecimal } from '../../../shared/units/format';
+import { lineOf } from '../../../shared/verdict/lineResult';
+import { dayOf } from '../../../shared/verdict/measures';
+import type { Verdict } from '../../../shared/verdict/verdict';
+import { say } from '../../../shared/words/verdict';
+import { phText } from '../texts';
+import { alkalinityPart } from './alkalinityPart';
+
+/** The answer first; follows the trial's name: "holds 8.3–8.7 dKH for 60 days; …". */
+export function headlineOf(verdict: Verdict, { limits }: Scenario, display: DisplayUnits): string {
+  const { stopped, limewater, lines } = verdict;
+  const peak = lineOf(lines, 'phHigh');
+  const parts = [
+    ...(stopped ? [say.stopsOnDay(String(dayOf(stopped.timeH)))] : []),
+    alkalinityPart(limitBands(limits)[0]!, verdict, display),
+    say.phPeaks(withDecimal(phText(peak.worst), display), String(dayOf(peak.worstH))),
+    ...(limewater ? [say.limewaterCovers(String(Math.round(limewater.covered * 100)))] : []),
+  ];
+  return `${parts.join('; ')}.`;
+}
