@@ -45,13 +45,12 @@ describe('a trial always ends', () => {
     const plan = compile(scenario, settle(scenario, usualOptions));
     const trembling = { ...passive, id: 'trembling', nextClockH: (timeH: number) => timeH + 1e-6 };
     const simulation = new Simulation({ ...plan, devices: [...plan.devices, trembling] });
-    const left = (() => {
-      try {
-        simulation.advanceTo(1);
-      } catch (error) {
-        return error;
-      }
-    })();
+    let left: unknown;
+    try {
+      simulation.advanceTo(1);
+    } catch (error) {
+      left = error;
+    }
     expect(left).toBeInstanceOf(LeftRange);
     expect(stoppedSentence(left as LeftRange)).toMatch(
       /stops at hour 0\.0: something switches or reacts so often \(more than \d+ times/,
