@@ -4,7 +4,12 @@ import { firstFill } from '../../shared/devices/reservoirMix';
 import { deviceKinds } from '../../shared/devices/registry';
 import type { TankEvent } from '../../shared/events/event';
 import { eventKinds } from '../../shared/events/registry';
-import type { GrowthReference, Process, Start } from '../../shared/processes/process';
+import type {
+  BoundProcess,
+  GrowthReference,
+  ProcessKind,
+  Start,
+} from '../../shared/processes/process';
 import { USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
 import { processes } from '../../shared/processes/registry';
 import { noFactors, type Factors } from '../../shared/scenario/factors';
@@ -30,8 +35,7 @@ export interface Channel {
   readonly tankTerms: readonly Term[];
   /** mol of oxygen that a mole of it gives to the tank (+) or takes (−). */
   readonly oxygenMol: number;
-  readonly process: Process<unknown>;
-  readonly settings: unknown;
+  readonly process: BoundProcess;
 }
 
 /** Where the reaction that moves an account is, whatever it is called; −1 when none does. */
@@ -63,14 +67,14 @@ function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbo
 }
 
 function compileChannel(
-  process: Process<unknown>,
-  settings: unknown,
+  id: string,
+  process: BoundProcess,
   row: number,
   books: Books,
   demand: OxygenDemand,
 ): Channel {
-  const reaction = process.reaction(settings);
-  assertBalanced(process.id, reaction);
+  const { reaction } = process;
+  assertBalanced(id, reaction);
   const named = termsOf(reaction).map(([id, moles]): Term => ({
     index: id in dissolved ? indexOf[id as DissolvedId] : books.poolIndex(id as PoolId),
     moles,
@@ -78,7 +82,7 @@ function compileChannel(
   const tankTerms = named.filter(({ index }) => index < books.tank.length);
   const oxygenMol = oxygenOf(reaction, demand);
   const terms = oxygenMol === 0 ? named : [...named, { index: indexOf.O2, moles: oxygenMol }];
-  return { id: process.id, row, terms, tankTerms, oxygenMol, process, settings };
+  return { id, row, terms, tankTerms, oxygenMol, process };
 }
 
 /** An expression of time that nobody sampled would be passed over in silence. */
@@ -98,7 +102,7 @@ export interface CompileOptions extends Partial<GrowthReference> {
   readonly withoutEvents?: boolean;
   /** What was done to the tank, in order of time, instead of what the scenario plans. */
   readonly events?: readonly TankEvent[];
-  readonly registry?: readonly Process<unknown>[];
+  readonly registry?: readonly ProcessKind[];
   readonly kinds?: readonly DeviceKind[];
   readonly factors?: Factors;
   /** Where another run has been: its rows stay in the ledger, and its bottles stand by. */
@@ -128,15 +132,13 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   };
   const devices = (options.kinds ?? deviceKinds).flatMap((kind) => kind.build(scenario, factors));
 
-  const running = (options.registry ?? (processes as readonly Process<unknown>[])).flatMap(
-    (process) => {
-      const settings = process.settings(start);
-      return settings === null ? [] : [{ process, settings }];
-    },
-  );
+  const running = (options.registry ?? processes).flatMap((kind) => {
+    const process = kind.bind(start);
+    return process === null ? [] : [{ kind, process }];
+  });
   const pipes = devices.flatMap((device) => device.pipes);
   const rows: LedgerRow[] = [
-    ...running.map(({ process: { id, label, role } }) => ({ id, label, role })),
+    ...running.map(({ kind: { id, label, role } }) => ({ id, label, role })),
     ...pipes.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
     ...eventKinds.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
   ];
@@ -162,14 +164,14 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     scenario,
     start,
     books,
-    channels: running.map(({ process, settings }, i) =>
-      compileChannel(process, settings, i, books, demand),
+    channels: running.map(({ kind, process }, i) =>
+      compileChannel(kind.id, process, i, books, demand),
     ),
     devices,
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),
     ledger,
     weather: weatherOf(scenario, factors),
-    growing: running.some(({ process: { role } }) => role === 'growth'),
+    growing: running.some(({ kind: { role } }) => role === 'growth'),
     freshKgPerL: densityKgPerM3(tank.tempC, 0) / 1000,
   };
 }

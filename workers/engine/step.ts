@@ -164,9 +164,7 @@ export class Step {
 
   /** Names the process whose rate is no number. */
   refuse(): never {
-    const culprit = this.channels.find(
-      ({ process, settings }) => !Number.isFinite(process.rate(this.view, settings)),
-    );
+    const culprit = this.channels.find(({ process }) => !Number.isFinite(process.rate(this.view)));
     throw new RangeError(
       `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite`,
     );
@@ -189,8 +187,8 @@ export class Step {
     copyBlock(slope, flows.intoTank);
     let oxygenMolPerH = 0;
     for (let c = 0; c < channels.length; c++) {
-      const { process, settings, tankTerms, oxygenMol } = channels[c]!;
-      const rate = process.rate(view, settings);
+      const { process, tankTerms, oxygenMol } = channels[c]!;
+      const rate = process.rate(view);
       rates[c] = rate;
       oxygenMolPerH += oxygenMol * rate;
       for (let t = 0; t < tankTerms.length; t++) {
