@@ -71,8 +71,8 @@ function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
     Math.abs(peak.worstH - timeH) < 0.05
       ? peak.worst
       : ph[Math.min(ph.length - 1, Math.round(timeH))]!;
-  const dry = switchings.find(({ pipe, dry: empty }) => pipe === 'topOff' && empty);
-  const spill = switchings.find(({ pipe, opens }) => pipe === 'overflow' && opens);
+  const dry = switchings.find(({ role, dry: empty }) => role === 'topOff' && empty);
+  const spill = switchings.find(({ role, opens }) => role === 'spill' && opens);
   return [
     ...(dry ? [moment(dry.timeH, say.runsDry(phTold(phAt(dry.timeH))))] : []),
     ...(spill ? [moment(spill.timeH, say.runsOver, true)] : []),

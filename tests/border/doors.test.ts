@@ -77,7 +77,8 @@ describe('the doors that others build on', () => {
     expect([settled, settle(plan, usualOptions).settled]).toEqual([true, true]);
     const stuck = { kind: 'topOffOn', day: 1, hour: 2, hours: 1 };
     const { switchings } = runDrill(scenarioOf({ days: 1, faults: [stuck] }));
-    expect(switchings).toContainEqual({ timeH: 2, pipe: 'topOff', opens: true, dry: false });
+    const begins = { timeH: 2, pipe: 'topOff', role: 'topOff', opens: true, dry: false };
+    expect(switchings).toContainEqual(begins);
   });
 });
 

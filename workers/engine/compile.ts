@@ -1,6 +1,5 @@
 import { say } from '../../shared/words/ledger';
-import type { Device, DeviceKind, VesselId } from '../../shared/devices/device';
-import { firstFill } from '../../shared/devices/reservoirMix';
+import type { Device, DeviceKind, VesselId, VesselRole } from '../../shared/devices/device';
 import { deviceKinds } from '../../shared/devices/registry';
 import type { TankEvent } from '../../shared/events/event';
 import { eventKinds } from '../../shared/events/registry';
@@ -10,7 +9,7 @@ import type {
   ProcessKind,
   Start,
 } from '../../shared/processes/process';
-import { USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
+import { USUAL_STOP_OMEGA } from '../../shared/processes/growthLaw';
 import { processes } from '../../shared/processes/registry';
 import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -18,11 +17,12 @@ import { densityKgPerM3 } from '../../shared/seawater/density';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { emptyBlock, indexOf, solutionKg } from '../../shared/species/block';
 import { oxygenDemand, oxygenOf, type OxygenDemand } from '../../shared/species/oxygenDemand';
-import { assertBalanced, termsOf } from '../../shared/species/reaction';
-import { dissolved, type DissolvedId, type PoolId } from '../../shared/species/species';
+import { assertBalanced } from '../../shared/species/reaction';
+import { poolsWith, type PoolRole } from '../../shared/species/species';
 import type { LedgerRow } from '../../shared/trace/trace';
 import { mixWater, type Carbon } from '../../shared/water/mixWater';
 import { Books, type Term } from './books';
+import { termsIn } from './termsIn';
 import type { TankState } from './tankState';
 import { weatherOf, type Weather } from './weather';
 
@@ -38,9 +38,26 @@ export interface Channel {
   readonly process: BoundProcess;
 }
 
-/** Where the reaction that moves an account is, whatever it is called; −1 when none does. */
-export const movingAccount = (channels: readonly Channel[], account: number): number =>
-  channels.findIndex(({ terms }) => terms.some(({ index }) => index === account));
+/** Where a pool of a role is moved: by which channel, and by how many moles for each of its own. */
+export interface Moving {
+  readonly channel: number;
+  readonly account: number;
+  readonly moles: number;
+}
+
+/** Every reaction that moves a pool of this role, whatever either is called. */
+export function movingPools(
+  channels: readonly Channel[],
+  books: Books,
+  role: PoolRole,
+): readonly Moving[] {
+  const accounts = poolsWith(role).map((id) => books.poolIndex(id));
+  return channels.flatMap(({ terms }, channel) =>
+    terms
+      .filter(({ index }) => accounts.includes(index))
+      .map(({ index: account, moles }) => ({ channel, account, moles })),
+  );
+}
 
 /** A scenario made ready to run. */
 export interface Plan {
@@ -49,8 +66,12 @@ export interface Plan {
   readonly books: Books;
   readonly channels: readonly Channel[];
   readonly devices: readonly Device[];
+  /** Vessels from which evaporation is replaced, those that stand by from an earlier plan too. */
+  readonly reservoirs: readonly VesselId[];
   readonly events: readonly TankEvent[];
   readonly ledger: readonly LedgerRow[];
+  /** The row of what fills vessels, and of what goes on in them. */
+  readonly refillRow: number;
   readonly weather: Weather;
   /** Whether corals grow in this plan. */
   readonly growing: boolean;
@@ -75,10 +96,7 @@ function compileChannel(
 ): Channel {
   const { reaction } = process;
   assertBalanced(id, reaction);
-  const named = termsOf(reaction).map(([id, moles]): Term => ({
-    index: id in dissolved ? indexOf[id as DissolvedId] : books.poolIndex(id as PoolId),
-    moles,
-  }));
+  const named = termsIn(books, 'tank', reaction);
   const tankTerms = named.filter(({ index }) => index < books.tank.length);
   const oxygenMol = oxygenOf(reaction, demand);
   const terms = oxygenMol === 0 ? named : [...named, { index: indexOf.O2, moles: oxygenMol }];
@@ -107,6 +125,13 @@ export interface CompileOptions extends Partial<GrowthReference> {
   readonly factors?: Factors;
   /** Where another run has been: its rows stay in the ledger, and its bottles stand by. */
   readonly beside?: Pick<TankState, 'ledger' | 'vessels'>;
+}
+
+/** A vessel as the books open it; those of an earlier plan are filled from its state. */
+interface StandingVessel {
+  readonly id: VesselId;
+  readonly role?: VesselRole | undefined;
+  readonly contents: Float64Array;
 }
 
 /** What the scenario plans to do to the tank, in order of time. */
@@ -139,8 +164,11 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   const pipes = devices.flatMap((device) => device.pipes);
   const rows: LedgerRow[] = [
     ...running.map(({ kind: { id, label, role } }) => ({ id, label, role })),
-    ...pipes.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
-    ...eventKinds.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
+    ...pipes.map(({ id, label, role, pump }) => ({
+      ...{ id, label, role },
+      ...(pump !== undefined && { pump }),
+    })),
+    ...eventKinds.map(({ id, label, role }) => ({ id, label, role })),
   ];
   const refill: LedgerRow = { id: 'refill', label: say.refills, role: 'exchange' };
   const { ledger: before = [], vessels: standing = [] } = options.beside ?? {};
@@ -150,16 +178,19 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     ...before.map(({ row }) => row).filter(({ id }) => !named.has(id)),
     refill,
   ];
-  const used: { id: VesselId; contents: Float64Array }[] = [
+  const own = devices.flatMap((device) => device.vessels);
+  const used: StandingVessel[] = [
     { id: 'tank', contents: water },
     { id: 'outside', contents: emptyBlock() },
-    ...devices.flatMap((device) => device.vessels),
+    ...own,
   ];
   const idle = standing.filter(({ id }) => used.every((vessel) => vessel.id !== id));
-  const vessels = [...used, ...idle.map(({ id }) => ({ id, contents: emptyBlock() }))];
+  const vessels = [...used, ...idle.map(({ id, role }) => ({ id, role, contents: emptyBlock() }))];
   const demand = oxygenDemand(scenario.oxygen.perCarbon);
   const books = new Books(vessels, ledger.length, demand);
-  books.amounts[books.poolIndex('reservoirLime')] = firstFill(scenario).solidLimeMol;
+  for (const { undissolved } of own) {
+    if (undissolved) books.amounts[books.poolIndex(undissolved.pool)]! += undissolved.mol;
+  }
   return {
     scenario,
     start,
@@ -168,8 +199,10 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
       compileChannel(kind.id, process, i, books, demand),
     ),
     devices,
+    reservoirs: vessels.flatMap(({ id, role }) => (role === 'reservoir' ? [id] : [])),
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),
     ledger,
+    refillRow: ledger.length - 1,
     weather: weatherOf(scenario, factors),
     growing: running.some(({ kind: { role } }) => role === 'growth'),
     freshKgPerL: densityKgPerM3(tank.tempC, 0) / 1000,
