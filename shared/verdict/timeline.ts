@@ -1,3 +1,4 @@
+import { endOf } from '../faults/endOf';
 import { faultKinds } from '../faults/faultKinds';
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
@@ -44,7 +45,7 @@ function ofFaults({ faults, start, days }: Scenario): Moment[] {
   return faults.flatMap((fault) => {
     const { label, lasts } = faultKinds[fault.kind];
     const fromH = momentH(fault, start.clockHour);
-    const toH = fromH + fault.hours;
+    const toH = endOf(fault, start.clockHour);
     return [
       moment(fromH, label),
       ...(lasts && toH <= days * 24 ? [moment(toH, say.putRight(label))] : []),

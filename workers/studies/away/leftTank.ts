@@ -101,7 +101,7 @@ function pumpEnds({ start, days }: Scenario, pump: number, dryH: number) {
   const clock = dryH + start.clockHour;
   const day = Math.floor(clock / 24);
   const hours = Math.max(1, days * 24 - dryH);
-  const fault = newFault('doserOff', { day: day + 1, hours, pump });
+  const fault = newFault('doserOff', { day: day + 1, endsAfterH: hours, pump });
   // To the moment: a form would take hours of the clock only to a hundredth.
   return { ...fault, hour: clock - 24 * day };
 }
