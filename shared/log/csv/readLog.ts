@@ -5,7 +5,7 @@ import { ownUnit, type ColumnTarget, type LogColumn } from './columns';
 import { readMoment, type DayOrder } from './dates';
 import type { DecimalMark } from './numbers';
 import { say as csv } from '../../words/csv';
-import { wordsOf } from './wordCell';
+import { wordsOf } from './formula';
 
 /** How the cells of a file are to be read. */
 export interface Reader {
