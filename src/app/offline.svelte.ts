@@ -19,7 +19,7 @@ class Offline {
       controlled = true;
     });
     try {
-      const registration = await workers.register('../state/serviceWorker.js');
+      const registration = await workers.register('./serviceWorker.js');
       this.offer(registration.waiting);
       const follow = () =>
         registration.installing?.addEventListener('statechange', () =>
