@@ -176,16 +176,18 @@ export class Step {
     const { rates, chalk } = this;
     let mol = this.chalkFromMol;
     for (let i = 0; i < chalk.length; i++) {
-      const { channel, moles } = chalk[i]!;
-      const rate = a * rates[0]![channel]! + b * rates[1]![channel]! + c * rates[2]![channel]!;
-      mol += hours * moles * rate;
+      const part = chalk[i]!;
+      const p = part.channel;
+      const rate = a * rates[0]![p]! + b * rates[1]![p]! + c * rates[2]![p]!;
+      mol += hours * part.moles * rate;
     }
     this.view.precipitateMol = mol;
   }
 
   private chalkMol(): number {
     let mol = 0;
-    for (const account of this.chalkAccounts) mol += this.books.amounts[account]!;
+    const { chalkAccounts, books } = this;
+    for (let i = 0; i < chalkAccounts.length; i++) mol += books.amounts[chalkAccounts[i]!]!;
     return mol;
   }
 
