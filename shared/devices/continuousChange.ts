@@ -22,6 +22,7 @@ export const continuousChange: DeviceKind = {
         {
           id: 'newWater',
           label: say.newWater,
+          role: 'waterChange',
           from: 'outside',
           to: 'tank',
           perKg: litre.map((amount) => amount / litreKg),
@@ -30,6 +31,7 @@ export const continuousChange: DeviceKind = {
         {
           id: 'oldWater',
           label: say.oldWater,
+          role: 'waterChange',
           from: 'tank',
           to: 'outside',
           kgPerH: (continuousLPerDay * outKgPerL) / 24,

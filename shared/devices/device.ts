@@ -2,14 +2,21 @@ import type { View } from '../processes/view';
 import type { Factors } from '../scenario/factors';
 import type { Scenario } from '../scenario/schema';
 import type { Block } from '../species/block';
+import type { Reaction } from '../species/reaction';
+import type { DissolvedId, PoolId } from '../species/species';
+import type { LedgerRole } from '../trace/trace';
 
 /** `outside` is everything beyond the tank: taps, bags of salt, drains, the air that takes vapour. */
-export type VesselId = 'tank' | 'outside' | 'reservoir' | `stock${number}`;
+export type VesselId = 'tank' | 'outside' | `reservoir${string}` | `stock${number}`;
 
 /** A pipe carries one number, and the composition of where it comes from (vapour: water alone). */
 export interface Pipe {
   readonly id: string;
   readonly label: string;
+  /** What its ledger row counts as. */
+  readonly role: LedgerRole;
+  /** Which of the plan's pumps it is, counted from 0. */
+  readonly pump?: number;
   readonly from: VesselId;
   readonly to: VesselId;
   readonly vapour?: boolean;
@@ -22,7 +29,21 @@ export interface Pipe {
 export interface Vessel {
   readonly id: VesselId;
   readonly contents: Block;
+  /** A reservoir is what evaporation is replaced from. */
+  readonly role: VesselRole;
+  /** What lies on its floor at the start, and which species each mole of it is. */
+  readonly undissolved?: {
+    readonly pool: PoolId;
+    readonly species: DissolvedId;
+    readonly mol: number;
+  };
+  /** Water that it holds, kg: what is more is poured away when a plan with a smaller one goes on. */
+  readonly holdsKg?: number;
+  /** Whether it held the same mix where the tank ran by another scenario: then that is used up. */
+  isMixedAs(before: Scenario): boolean;
 }
+
+export type VesselRole = 'reservoir' | 'bottle';
 
 /** What a device may do beyond its own pipes. All of it goes through the books. */
 export interface Plant {
@@ -35,12 +56,10 @@ export interface Plant {
   contents(vessel: VesselId): Block;
   /** Moves water from one vessel to another at once; `reason` is the ledger row. */
   transfer(reason: string, from: VesselId, to: VesselId, block: Block): void;
-  /** Moles between the outside, the water of a vessel and a solid kept in it. */
-  dissolveLime(vessel: VesselId, molFromSolid: number): void;
-  addLime(mol: number): void;
-  /** Limewater of the reservoir that the room's CO2 has turned to chalk. */
-  chalkInReservoir(mol: number): void;
-  limeMol(): number;
+  /** Advances a reaction by so many moles in a vessel at once; booked with the refills. */
+  react(vessel: VesselId, reaction: Reaction, mol: number): void;
+  /** mol in a pool. */
+  inPool(pool: PoolId): number;
 }
 
 /** What a device keeps in mind from act to act: plain values, so that another run may go on from them. */

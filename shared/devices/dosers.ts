@@ -25,10 +25,15 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
   const pulses = pulsesOf(doser.schedule, doser.mlPerDay);
   const openH = pulses.count * pulses.durationH;
   const openKgPerH = (givenMlPerDay(doser.schedule, doser.mlPerDay) / 1000 / openH) * kgPerL;
+  const isMixedAs = ({ dosers: before }: Scenario) =>
+    JSON.stringify(doser.recipe) === JSON.stringify(before[index]?.recipe);
   const clock = new DoseClock(pulses, doser.schedule, scenario.start.clockHour);
   const faults = new DoserFaults(scenario, index);
   const stuckKgPerH = ((doser.schedule.pumpMlPerMin * 60) / 1000) * kgPerL;
-  const pipe: Pipe = { id: vessel, label: doser.name, from: vessel, to: 'tank', kgPerH: 0 };
+  const pipe: Pipe = {
+    ...{ id: vessel, label: doser.name, role: 'pump', pump: index },
+    ...{ from: vessel, to: 'tank', kgPerH: 0 },
+  };
   const nextEdgeH = (timeH: number) => Math.min(clock.nextEdgeH(timeH), faults.nextEdgeH(timeH));
   // Between a pump's own edges its valve stays: with a dozen pumps most acts are another's.
   let [setH, untilH] = [NaN, NaN];
@@ -36,7 +41,7 @@ function build(doser: Doser, index: number, scenario: Scenario): Device {
   return {
     ...passive,
     id: vessel,
-    vessels: [{ id: vessel, contents: full }],
+    vessels: [{ id: vessel, role: 'bottle', contents: full, isMixedAs }],
     pipes: [pipe],
     nextClockH: (timeH) => (isSet(timeH) ? untilH : nextEdgeH(timeH)),
     act(view, plant) {

@@ -28,6 +28,7 @@ export const evaporation: DeviceKind = {
     const pipe: Pipe = {
       id: 'evaporation',
       label: say.evaporation,
+      role: 'exchange',
       from: 'tank',
       to: 'outside',
       vapour: true,

@@ -10,7 +10,7 @@ const kgPerH = (litresPerDay: number, { tank }: Scenario) =>
 
 function steady(id: string, label: string, litresPerDay: number, scenario: Scenario): Device[] {
   if (litresPerDay === 0) return [];
-  const pipe: Pipe = { id, label, from: 'tank', to: 'outside', kgPerH: 0 };
+  const pipe: Pipe = { id, label, role: 'lost', from: 'tank', to: 'outside', kgPerH: 0 };
   pipe.kgPerH = kgPerH(litresPerDay, scenario);
   return [{ ...passive, id, pipes: [pipe] }];
 }

@@ -17,6 +17,7 @@ export const overflow: DeviceKind = {
     const pipe: Pipe = {
       id: 'overflow',
       label: say.overflow,
+      role: 'spill',
       from: 'tank',
       to: 'outside',
       kgPerH: 0,

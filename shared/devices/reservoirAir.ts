@@ -1,9 +1,11 @@
 import type { Scenario } from '../scenario/schema';
 import { indexOf } from '../species/block';
+import { Reaction } from '../species/reaction';
 import type { Plant } from './device';
 
 /** Limewater ages slowly: a look every few hours is enough. */
 const EVERY_H = 6;
+const chalking = new Reaction({ Ca: -1, airCO2: -1, reservoirChalk: 1 });
 
 /** The room's CO2 turns limewater in the reservoir to chalk, a share of what is dissolved a day. */
 export class ReservoirAir {
@@ -24,6 +26,6 @@ export class ReservoirAir {
     this.memory.lastH = timeH;
     if (this.sharePerH === 0) return;
     const lost = 1 - Math.exp(-this.sharePerH * hours);
-    plant.chalkInReservoir(plant.contents('reservoir')[indexOf.Ca]! * lost);
+    plant.react('reservoir', chalking, plant.contents('reservoir')[indexOf.Ca]! * lost);
   }
 }

@@ -2,7 +2,7 @@ import { Windows } from '../faults/windows';
 import { INSTANT_H } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
 import type { Plant } from './device';
-import { refill } from './reservoirMix';
+import { dissolveLime, limeMol, refill } from './reservoirMix';
 
 /** What is wrong with what the reservoir holds: mixed too strong or too weak, or stirred up. */
 export class ReservoirFaults {
@@ -36,6 +36,6 @@ export class ReservoirFaults {
       plant.transfer('refill', 'reservoir', 'outside', plant.contents('reservoir').slice());
       refill(this.recipe(timeH), plant);
     }
-    if (this.stirred.at(timeH)) plant.dissolveLime('reservoir', plant.limeMol());
+    if (this.stirred.at(timeH)) dissolveLime(plant, limeMol(plant));
   }
 }

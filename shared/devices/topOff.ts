@@ -7,7 +7,7 @@ import { passive, type Device, type DeviceKind, type Pipe, type Plant } from './
 import { LevelSwitch } from './levelSwitch';
 import { ReservoirAir } from './reservoirAir';
 import { ReservoirFaults } from './reservoirFaults';
-import { firstFill, refill } from './reservoirMix';
+import { refill, reservoir } from './reservoirMix';
 import { RunLimit } from './runLimit';
 import { TopOffFaults } from './topOffFaults';
 
@@ -17,7 +17,14 @@ const kgPerKgOfWater = (plant: Plant): number =>
 
 function build(scenario: Scenario): Device {
   const { topOff, tank, start } = scenario;
-  const pipe: Pipe = { id: 'topOff', label: say.topOff, from: 'reservoir', to: 'tank', kgPerH: 0 };
+  const pipe: Pipe = {
+    id: 'topOff',
+    label: say.topOff,
+    role: 'topOff',
+    from: 'reservoir',
+    to: 'tank',
+    kgPerH: 0,
+  };
   const kgPerL = densityKgPerM3(tank.tempC, 0) / 1000;
   const level = new LevelSwitch(scenario);
   const limit = new RunLimit(
@@ -36,7 +43,7 @@ function build(scenario: Scenario): Device {
   return {
     ...passive,
     id: 'topOff',
-    vessels: [{ id: 'reservoir', contents: firstFill(scenario).contents }],
+    vessels: [reservoir(scenario)],
     pipes: [pipe],
     memory: [memory, level.memory, limit.memory, air.memory, mix.memory],
     nextClockH(timeH) {

@@ -12,6 +12,7 @@ export const pouredIn = (timeH: number, additive: AdditiveId, grams: number): Ta
 export const addition: EventKind = {
   id: 'addition',
   label: say.addition,
+  role: 'byHand',
   occurrences: (scenario) =>
     inOrder(
       scenario.additions

@@ -26,6 +26,7 @@ function portionsOf(
 export const carbonatedWater: EventKind = {
   id: 'carbonatedWater',
   label: say.carbonatedWater,
+  role: 'byHand',
   occurrences: (scenario) =>
     inOrder(
       scenario.responses

@@ -1,6 +1,7 @@
 import type { Plant } from '../devices/device';
 import type { View } from '../processes/view';
 import type { Scenario } from '../scenario/schema';
+import type { LedgerRole } from '../trace/trace';
 
 /** Something done to the tank at a moment, not over a stretch of time. */
 export interface TankEvent {
@@ -16,6 +17,8 @@ export interface EventKind {
   /** Also the ledger row. */
   readonly id: string;
   readonly label: string;
+  /** What its ledger row counts as. */
+  readonly role: LedgerRole;
   /** Every occurrence within the trial, in order of time. */
   occurrences(scenario: Scenario): TankEvent[];
 }

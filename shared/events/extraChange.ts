@@ -7,6 +7,7 @@ import { exchange, newWater } from './waterChange';
 export const extraChange: EventKind = {
   id: 'extraChange',
   label: say.extraChange,
+  role: 'waterChange',
   occurrences: (scenario) =>
     inOrder(
       scenario.responses

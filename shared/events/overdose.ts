@@ -7,6 +7,7 @@ import { inOrder, type EventKind } from './event';
 export const overdose: EventKind = {
   id: 'overdose',
   label: say.overdose,
+  role: 'byHand',
   occurrences: (scenario) =>
     inOrder(
       scenario.faults

@@ -75,6 +75,7 @@ export function changeOfWater(scenario: Scenario, percent: number): (timeH: numb
 export const waterChange: EventKind = {
   id: 'waterChange',
   label: say.waterChange,
+  role: 'waterChange',
   occurrences(scenario) {
     const { percent, everyDays, hour } = scenario.waterChanges;
     if (percent < 0.01) return [];

@@ -5,6 +5,6 @@ import type { Scenario } from '../scenario/schema';
 export const nightCut = (plan: Scenario): Scenario => ({
   ...plan,
   days: 4,
-  faults: [newFault('powerCut', { day: 2, hour: 2, hours: 24 })],
+  faults: [newFault('powerCut', { day: 2, hour: 2, endsAfterH: 24 })],
   responses: [],
 });

@@ -15,12 +15,12 @@ const HOT_C = 5.5;
 /** The failures that a tank as it runs can have, each with usual values; one of each kind of harm. */
 export function possibleFaults({ tank, topOff, dosers, waterChanges }: Scenario): Fault[] {
   const fault = (kind: Fault['kind'], own: Partial<Fault> = {}) =>
-    newFault(kind, { ...NIGHT, hours: UNNOTICED_H, ...own });
+    newFault(kind, { ...NIGHT, endsAfterH: UNNOTICED_H, ...own });
   const within = (tempC: number) => Math.max(10, Math.min(38, tempC));
   const hasTopOff = topOff.reservoirL > 0;
   const carries = hasTopOff && topOff.additive !== 'none';
   return [
-    fault('powerCut', { hours: WITHOUT_MAINS_H }),
+    fault('powerCut', { endsAfterH: WITHOUT_MAINS_H }),
     ...(hasTopOff ? [fault('topOffOn'), fault('siphon'), fault('topOffOff')] : []),
     ...(carries ? [fault('strongMix')] : []),
     ...(carries && topOff.additive === 'calciumHydroxide' ? [fault('slurry')] : []),

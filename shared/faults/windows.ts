@@ -1,12 +1,9 @@
 import { INSTANT_H, momentH } from '../scenario/clock';
+import type { Scenario } from '../scenario/schema';
+import { endOf } from './endOf';
 
 /** Anything that holds over a stretch of a trial. */
-interface Timed {
-  readonly kind: string;
-  readonly day: number;
-  readonly hour: number;
-  readonly hours: number;
-}
+type Timed = Scenario['faults'][number] | Scenario['responses'][number];
 
 export interface Window<T> {
   readonly fromH: number;
@@ -22,8 +19,8 @@ export class Windows<T extends Timed> {
     this.all = things
       .filter((thing) => thing.kind === kind)
       .map((what) => {
-        const fromH = momentH(what, clockHour);
-        return { fromH, toH: fromH + what.hours, what };
+        const [fromH, toH] = [momentH(what, clockHour), endOf(what, clockHour)];
+        return { fromH, toH, what };
       })
       .sort((a, b) => a.fromH - b.fromH);
   }

@@ -90,6 +90,9 @@ export const readingNames = Object.keys(readingSchema.entries) as ReadingName[];
 /** What the schema says about one field of a reading. */
 export const readingField = (name: ReadingName): Field => fieldIn(readingSchema, [name])!;
 
+/** The unit that a field is kept in; undefined when it is no number. */
+export const ownUnit = (name: ReadingName): string | undefined => readingField(name).quantity?.unit;
+
 /** Whether a line says anything beside when. */
 export const saysSomething = (reading: Reading): boolean =>
   readingNames.some((name) => name !== 'at' && reading[name] !== undefined);

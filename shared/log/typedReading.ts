@@ -1,11 +1,12 @@
 import { say } from '../words/logPage';
-import { ownUnit, type LogColumn } from './csv/columns';
-import { decimalMark, readNumber } from './csv/numbers';
-import { readRow } from './csv/readLog';
+import { checkedReading } from './checkedReading';
+import { readMoment } from './csv/dates';
+import { decimalMark, type DecimalMark } from './csv/numbers';
+import { additiveOf, readValue } from './readValue';
 import { parseQuantity } from '../units/parse';
 import { testUnit } from '../units/testUnits';
 import { typedNumber } from '../units/typedNumber';
-import { readingNames, type Reading, type ReadingName } from './reading';
+import { ownUnit, readingNames, type Reading, type ReadingName } from './reading';
 
 /** What stands in the fields of a form, as text, and the units chosen beside them. */
 export type Typed = Partial<Record<ReadingName, string>>;
@@ -19,13 +20,11 @@ const worthALine: readonly ReadingName[] = readingNames.filter(
   (name) => !['at', 'test', 'accuracyDkh', 'lot', 'testsLeft'].includes(name),
 );
 
-/** A typed number with a decimal point; "1,026" is one where its unit is a specific gravity. */
-function pointed(text: string, unit: string | undefined): string {
+/** How a typed number writes its fraction; "1,026" is one where its unit is a specific gravity. */
+function markOf(text: string, unit: string): DecimalMark {
   const { digits, unit: named } = typedNumber(text);
-  const isGravity = /^sg/i.test(named || (unit ?? ''));
-  const mark = decimalMark([digits]) ?? (isGravity && digits.includes(',') ? ',' : '.');
-  const number = readNumber(digits, mark);
-  return number === undefined ? text.trim() : `${number} ${named}`.trim();
+  const isGravity = /^sg/i.test(named || unit);
+  return decimalMark([digits]) ?? (isGravity && digits.includes(',') ? ',' : '.');
 }
 
 /**
@@ -47,15 +46,23 @@ export async function inOwnUnits(typed: Typed): Promise<Typed> {
 
 /** A line of the log from a form, or every problem at once. */
 export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome {
-  const columns = readingNames.map((target): LogColumn => {
-    const own = ownUnit(target);
-    return { header: target, target, unit: own === undefined ? undefined : (units[target] ?? own) };
-  });
-  const cells = columns.map(({ target, unit }) => {
-    const text = typed[target as ReadingName] ?? '';
-    return unit === undefined ? text : pointed(text, unit);
-  });
-  const outcome = readRow(cells, { columns, now, decimal: '.', order: 'dmy' });
+  const values: Record<string, unknown> = {};
+  const reasons: string[] = [];
+  for (const name of readingNames) {
+    const text = typed[name] ?? '';
+    if (name === 'at' || text.trim() === '') continue;
+    const own = ownUnit(name);
+    if (own === undefined) values[name] = name === 'additive' ? (additiveOf(text) ?? text) : text;
+    else {
+      const unit = units[name] ?? own;
+      const value = readValue(name, text, unit, markOf(text, unit));
+      if (typeof value === 'string') reasons.push(value);
+      else values[name] = value;
+    }
+  }
+  const whenText = (typed.at ?? '').trim();
+  const at = readMoment(whenText, '', 'dmy');
+  const outcome = checkedReading({ at, whenText, values, reasons }, now);
   if ('reasons' in outcome) return { ok: false, problems: outcome.reasons };
   const { reading } = outcome;
   const half = (reading.additive === undefined) !== (reading.grams === undefined);

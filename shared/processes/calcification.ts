@@ -1,17 +1,9 @@
 import { say } from '../words/ledger';
-import { meqPerLPerDkh } from '../seawater/alkalinity';
 import { Reaction } from '../species/reaction';
-import { defineProcess, type GrowthReference, type Start } from './process';
+import { dayWeights, saturationFactor, typedUseEqPerDay } from './growthLaw';
+import { defineProcess, type Start } from './process';
 import { temperatureFactor } from './temperatureBell';
 import type { View } from './view';
-
-/** The laws were measured between Ω 2 and 4; flat above 6 and none below 1 are common practice. */
-export const FLAT_ABOVE_OMEGA = 6;
-/** Growth stops over this width above its end, so that the rate has no step for the integrator. */
-const STOP_WIDTH = 0.2;
-export const USUAL_STOP_OMEGA = 1;
-
-export const omegaRange = { omegaAragonite: [2, 4], source: 'langdonAtkinson2005' } as const;
 
 export interface CalcificationSettings {
   readonly start: Start;
@@ -25,29 +17,6 @@ export interface CalcificationSettings {
   readonly startTempC: number | undefined;
 }
 
-export const usedOmega = (omega: number): number => Math.min(omega, FLAT_ABOVE_OMEGA);
-
-/** How much faster corals grow at a saturation than at the one that their law refers to. */
-function saturationFactor(
-  omega: number,
-  { omegaReference, stopOmega }: GrowthReference,
-  proportional: boolean,
-): number {
-  const now = usedOmega(omega);
-  const stop = Math.max(0, Math.min(1, (now - stopOmega) / STOP_WIDTH));
-  const law = proportional
-    ? (now - stopOmega) / Math.max(STOP_WIDTH, omegaReference - stopOmega)
-    : Math.max(0, 1 + 0.15 * (now - omegaReference));
-  return stop * law;
-}
-
-/**
- * Corals whose use was measured grow at the saturation they have: where that dips below the usual
- * end of growth, the end is lower for them, so that the day takes what was typed.
- */
-export const stopOmegaFor = (lowestOmega: number): number =>
-  Math.min(USUAL_STOP_OMEGA, lowestOmega - STOP_WIDTH);
-
 /**
  * Living surface against the start's: branching corals grow in step with what is there, massive
  * ones by a skin of constant thickness, so that the root of the surface grows evenly. Both begin
@@ -55,18 +24,6 @@ export const stopOmegaFor = (lowestOmega: number): number =>
  */
 const grownBy = (relative: number, massive: boolean): number =>
   massive ? (1 + relative / 2) ** 2 : Math.exp(relative);
-
-export function dayWeights(lightDarkRatio: number, lightHours: number) {
-  const dark = 1 / (1 + (lightHours / 24) * (lightDarkRatio - 1));
-  return { light: lightDarkRatio * dark, dark };
-}
-
-/** What a keeper measures as use: all that life takes from the water in a day. */
-export const typedUseEqPerDay = ({
-  scenario,
-  volumeL,
-}: Pick<Start, 'scenario' | 'volumeL'>): number =>
-  (scenario.corals.useDkhPerDay * meqPerLPerDkh * volumeL) / 1000;
 
 /** Stony corals lay down aragonite: two equivalents of alkalinity and one calcium for each CaCO3. */
 export const calcification = defineProcess<CalcificationSettings>({

@@ -52,7 +52,7 @@ function effluentDicMolPerKg(view: View, s: Settings): number {
 export const reactorMedia = defineProcess<Settings>({
   id: 'reactorMedia',
   label: say.reactorMedia,
-  role: 'exchange',
+  role: 'reactor',
   cites: ['wolfGladrow2007'],
   settings,
   reaction: () => new Reaction({ reactorMedia: -1, Ca: 1, DIC: 1 }),
@@ -63,7 +63,7 @@ export const reactorMedia = defineProcess<Settings>({
 export const reactorCo2 = defineProcess<Settings>({
   id: 'reactorCo2',
   label: say.reactorCo2,
-  role: 'exchange',
+  role: 'reactor',
   cites: ['lueker2000'],
   settings,
   reaction: () => new Reaction({ reactorCO2: -1, DIC: 1 }),

@@ -38,5 +38,31 @@ export interface Process<Settings> {
   rate(view: View, settings: Settings): number;
 }
 
-/** Ties the settings of one process together for the compiler, then forgets their type. */
-export const defineProcess = <Settings>(process: Process<Settings>): Process<Settings> => process;
+/** A process with its settings in it: what a tank's engine runs. */
+export interface BoundProcess {
+  readonly reaction: Reaction;
+  /** mol of reaction per hour. */
+  rate(view: View): number;
+}
+
+/** A process as everybody else sees it: what type its settings have is its own affair. */
+export interface ProcessKind {
+  readonly id: string;
+  readonly label: string;
+  readonly role: LedgerRole;
+  readonly cites: readonly ReferenceKey[];
+  /** The process for this tank; null when this tank does not have it. */
+  bind(start: Start): BoundProcess | null;
+}
+
+export const defineProcess = <Settings>(
+  process: Process<Settings>,
+): Process<Settings> & ProcessKind => ({
+  ...process,
+  bind(start) {
+    const settings = process.settings(start);
+    if (settings === null) return null;
+    const { rate } = process;
+    return { reaction: process.reaction(settings), rate: (view) => rate(view, settings) };
+  },
+});

@@ -8,15 +8,14 @@ import { reactorCo2, reactorMedia } from './calciumReactor';
 import { nitrification } from './nitrification';
 import { photosynthesis } from './photosynthesis';
 import { precipitation } from './precipitation';
-import type { Process } from './process';
+import type { ProcessKind } from './process';
 import { refugium } from './refugium';
 import { respiration } from './respiration';
 import { unseenRespiration } from './unseenRespiration';
 import { skeletonMagnesium, skeletonStrontium } from './skeletonIons';
 
 /** Every process the tank can have. Order does not matter; a new one is one file and one line. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- each process keeps its own settings type
-export const processes: readonly Process<any>[] = [
+export const processes: readonly ProcessKind[] = [
   calcification,
   skeletonMagnesium,
   skeletonStrontium,

@@ -5,7 +5,7 @@ import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { referenceMolPerKg } from '../water/referenceSeawater';
 import { calcification, type CalcificationSettings } from './calcification';
-import { defineProcess, type Process, type Start } from './process';
+import { defineProcess, type Start } from './process';
 
 interface Settings {
   readonly growth: CalcificationSettings;
@@ -28,7 +28,7 @@ function startMolPerKg(ion: Ion, { scenario: { tank } }: Start): number {
  * the water holds of it. Written as an exchange: the alkalinity is all in coral growth, and corals
  * go on growing when the water has no strontium left.
  */
-const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction): Process<Settings> =>
+const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction) =>
   defineProcess<Settings>({
     id: `skeleton${ion}`,
     label,

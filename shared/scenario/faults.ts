@@ -39,8 +39,8 @@ const works = (text: FieldText) => choice(text, ['works', 'fails'], 'fails');
 export const fault = part(say.fault, {
   kind: v.pipe(v.picklist(faultIds), v.title(say.fault.kind.title)),
   ...window,
-  hours: quantity(
-    { ...say.fault.hours, unit: 'h', min: 0.05, max: 8760, slider: [0.5, 48], step: 0.5 },
+  endsAfterH: quantity(
+    { ...say.fault.endsAfterH, unit: 'h', min: 0.05, max: 8760, slider: [0.5, 48], step: 0.5 },
     6,
   ),
   secondSwitch: works(say.fault.secondSwitch),

@@ -117,11 +117,24 @@ const from2to3: Migration = ({ mediaReactor, ...file }) => {
 /** Version 4: what nobody typed is not fed; until then a gram a day went into any tank. */
 const from3to4: Migration = (file) => withImplied(file, 'food', { gramsPerDay: 1 });
 
+/** Version 5: a fault's field says what it means, the hours until it is over. */
+const from4to5: Migration = (file) => ({
+  ...file,
+  ...(Array.isArray(file.faults) && { faults: file.faults.map(endsAfter) }),
+});
+
+function endsAfter(fault: unknown): unknown {
+  if (!isTree(fault) || !('hours' in fault)) return fault;
+  const { hours: endsAfterH, ...rest } = fault;
+  return { ...rest, endsAfterH };
+}
+
 /** Each under the version it starts from; a gap is a mistake, and a file in it is refused. */
 const migrations: ReadonlyMap<number, Migration> = new Map([
   [1, from1to2],
   [2, from2to3],
   [3, from3to4],
+  [4, from4to5],
 ]);
 
 export type Migrated =

@@ -10,7 +10,7 @@ import { evaporation, gas, lights, room, temperaturePlan } from './surroundings'
 import { start, tank } from './tank';
 
 export const SCENARIO_TYPE = 'paper-reef/scenario';
-export const SCENARIO_VERSION = 4;
+export const SCENARIO_VERSION = 5;
 
 /** The longest trial: five years, hour by hour. */
 export const MOST_DAYS = 1830;

@@ -22,18 +22,27 @@ const USUAL_DAYS = 30;
 
 /**
  * A whole scenario from the few fields that differ from the usual tank, in any format that files
- * have had (without `version`: today's). Throws a RangeError with every problem, a line each, where
+ * have had (without `version`: today's, or that in which a fault's end was called `hours` where one is).
+ * Throws a RangeError with every problem, a line each, where
  * `parseScenario` returns them: for what is written in code, not for what a reader brings.
  */
 export function scenarioOf(given: object): Scenario {
   const { tank, ...rest } = given as { readonly tank?: unknown };
   const parsed = parseScenario({
-    ...{ type: SCENARIO_TYPE, version: SCENARIO_VERSION, title: say.plans.myTank },
+    ...{ type: SCENARIO_TYPE, version: unsaidVersion(rest), title: say.plans.myTank },
     ...{ days: USUAL_DAYS, ...rest },
     tank: tank === undefined || isPart(tank) ? { ...USUAL_TANK, ...tank } : tank,
   });
   if (!parsed.ok) throw new RangeError(parsed.problems.map(sentence).join('\n'));
   return parsed.scenario;
+}
+
+/** The last format in which `hours` were a fault's end: code that was written for it goes on. */
+const HOURS_UNTIL = 4;
+
+function unsaidVersion({ faults }: { readonly faults?: unknown }): number {
+  const old = Array.isArray(faults) && faults.some((fault) => isPart(fault) && 'hours' in fault);
+  return old ? HOURS_UNTIL : SCENARIO_VERSION;
 }
 
 const isPart = (value: unknown): value is object =>

@@ -51,13 +51,36 @@ export const dissolved = {
   untrackedSalt: { alkalinityWeight: 0, molarMassG: 1, elements: {} },
 } as const satisfies Record<string, Dissolved>;
 
+/** What the engine asks of a pool, whatever it is called. */
+export type PoolRole =
+  /** What corals have laid down. */
+  | 'skeleton'
+  /** Chalk that has fallen out in the tank, on which more falls. */
+  | 'fallenChalk'
+  /** The room's carbon dioxide: whatever draws on it is where the water meets the air. */
+  | 'air'
+  /** The room's oxygen, and what was asked of the water in vain: the engine books both itself. */
+  | 'airOxygen'
+  | 'oxygenOwed';
+
+interface Pool {
+  readonly elements: Composition;
+  readonly role?: PoolRole;
+  /** Where somebody weighs it. */
+  readonly molarMassG?: number;
+}
+
+const weighed = (role: PoolRole, formula: Formula) => ({
+  ...{ role, elements: tracked(formula), molarMassG: molarMassGPerMol(formula) },
+});
+
 /** Where reactions put matter that is not dissolved, with what one mole of it holds. */
 export const pools = {
-  skeletonCaCO3: { elements: { Ca: 1, C: 1 } },
-  skeletonMgCO3: { elements: { Mg: 1, C: 1 } },
-  skeletonSrCO3: { elements: { Sr: 1, C: 1 } },
-  precipitateCaCO3: { elements: { Ca: 1, C: 1 } },
-  airCO2: { elements: { C: 1 } },
+  skeletonCaCO3: weighed('skeleton', { Ca: 1, C: 1, O: 3 }),
+  skeletonMgCO3: weighed('skeleton', { Mg: 1, C: 1, O: 3 }),
+  skeletonSrCO3: weighed('skeleton', { Sr: 1, C: 1, O: 3 }),
+  precipitateCaCO3: { elements: { Ca: 1, C: 1 }, role: 'fallenChalk' },
+  airCO2: { elements: { C: 1 }, role: 'air' },
   organicC: { elements: { C: 1 } },
   organicN: { elements: { N: 1 } },
   organicP: { elements: { P: 1 } },
@@ -69,11 +92,11 @@ export const pools = {
   reactorMedia: { elements: { Ca: 1, C: 1 } },
   reactorCO2: { elements: { C: 1 } },
   reservoirLime: { elements: { Ca: 1 } },
-  airO2: { elements: {} },
-  oxygenDebt: { elements: {} },
+  airO2: { elements: {}, role: 'airOxygen' },
+  oxygenDebt: { elements: {}, role: 'oxygenOwed' },
   unseenOrganicC: { elements: { C: 1 } },
   unseenCO2: { elements: { C: 1 } },
-} as const satisfies Record<string, { elements: Composition }>;
+} as const satisfies Record<string, Pool>;
 
 export type DissolvedId = keyof typeof dissolved;
 export type PoolId = keyof typeof pools;
@@ -84,6 +107,12 @@ export type ReactantId =
 
 export const dissolvedIds = Object.keys(dissolved) as DissolvedId[];
 export const poolIds = Object.keys(pools) as PoolId[];
+
+const poolOf = (id: PoolId): Pool => pools[id];
+export const poolsWith = (role: PoolRole): PoolId[] =>
+  poolIds.filter((id) => poolOf(id).role === role);
+/** Mass of one mole of what lies in a pool, g; 0 where nobody weighs it. */
+export const poolMassG = (id: PoolId): number => poolOf(id).molarMassG ?? 0;
 
 /** Mass of half an oxide ion: what one equivalent of alkalinity adds to the dissolved mass, g. */
 export const HALF_OXIDE_G = molarMassGPerMol({ O: 1 }) / 2;

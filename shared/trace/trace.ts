@@ -2,11 +2,33 @@ import { columns, ledgerColumnId, type ColumnId } from './columns';
 
 /**
  * Why alkalinity moves: corals grow, the rest of what lives takes it, chalk falls out, or it is
- * brought and carried off. A keeper's "use" is growth and life together.
+ * brought and carried off. A keeper's "use" is growth and life together. Whoever asks for a row
+ * asks for its role, so that another kind with the same one is counted by itself.
  */
-export type LedgerRole = 'growth' | 'life' | 'chalk' | 'exchange';
+export type LedgerRole =
+  | 'growth'
+  | 'life'
+  | 'chalk'
+  /** What goes in for what evaporates. */
+  | 'topOff'
+  /** A dosing pump. */
+  | 'pump'
+  /** Gravel that is dissolved. */
+  | 'reactor'
+  /** Weighed or poured by the keeper. */
+  | 'byHand'
+  | 'waterChange'
+  /** Tank water that is skimmed off or leaks. */
+  | 'lost'
+  /** Tank water that runs over the rim. */
+  | 'spill'
+  /** Carried in or out in any other way. */
+  | 'exchange';
 
 export const isUse = (role: LedgerRole): boolean => role === 'growth' || role === 'life';
+
+/** Brought and carried off, in whatever way. */
+export const isExchange = (role: LedgerRole): boolean => !isUse(role) && role !== 'chalk';
 
 /** A ledger row. */
 export interface LedgerRow {
@@ -14,6 +36,8 @@ export interface LedgerRow {
   /** Its name in the language of the doors, or the keeper's own; a reader is told `rowName`. */
   readonly label: string;
   readonly role: LedgerRole;
+  /** Which of the plan's pumps it is, counted from 0. */
+  readonly pump?: number;
 }
 
 /** The moment at which a quantity left or entered the keeper's band. */

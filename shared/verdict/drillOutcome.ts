@@ -1,5 +1,6 @@
 import { momentH } from '../scenario/clock';
 import type { Scenario } from '../scenario/schema';
+import type { LedgerRole } from '../trace/trace';
 import type { LineResult } from './lineResult';
 import type { Outcome } from './outcome';
 
@@ -7,6 +8,8 @@ import type { Outcome } from './outcome';
 export interface Switching {
   readonly timeH: number;
   readonly pipe: string;
+  /** What its ledger row counts as. */
+  readonly role: LedgerRole;
   readonly opens: boolean;
   /** Closed because its vessel had nothing left. */
   readonly dry: boolean;
@@ -50,4 +53,4 @@ export const emptyFrom = (
   { switchings }: Pick<DrillOutcome, 'switchings'>,
   fromH: number,
 ): number | undefined =>
-  switchings.find(({ pipe, dry, timeH }) => pipe === 'topOff' && dry && timeH >= fromH)?.timeH;
+  switchings.find(({ role, dry, timeH }) => role === 'topOff' && dry && timeH >= fromH)?.timeH;

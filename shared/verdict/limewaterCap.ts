@@ -1,6 +1,6 @@
 import type { Scenario } from '../scenario/schema';
 import { limewaterDkhFromGPerL, limewaterSaturationGPerL } from '../seawater/limewater';
-import type { Trace } from '../trace/trace';
+import { isExchange, type LedgerRow, type Trace } from '../trace/trace';
 import { lineOf } from './lineResult';
 import type { Outcome } from './outcome';
 import { ledgerBetween, toppedOffLPerDay, usePerDay } from './measures';
@@ -55,14 +55,19 @@ export function limewaterCap(
   const { topOff, tank } = scenario;
   if (topOff.additive !== 'calciumHydroxide' || topOff.reservoirL === 0) return undefined;
   const hours = trace.rows - 1;
-  const perDay = (row: string) => (ledgerBetween(trace, row, 0, hours) * 24) / Math.max(1, hours);
+  const perDay = (isAsked: (row: LedgerRow) => boolean) =>
+    trace.ledger
+      .filter(isAsked)
+      .reduce(
+        (sum, { id }) => sum + (ledgerBetween(trace, id, 0, hours) * 24) / Math.max(1, hours),
+        0,
+      );
   const useDkhPerDay = usePerDay(trace, 0, Math.min(24, hours));
-  const broughtDkhPerDay = perDay('topOff');
+  const broughtDkhPerDay = perDay(({ role }) => role === 'topOff');
   if (broughtDkhPerDay < 0.005 || useDkhPerDay <= 0) return undefined;
   const litresPerDay = toppedOffLPerDay(trace);
   const saturationGPerL = saturationOf(scenario);
-  const others = trace.ledger.filter(({ id, role }) => role === 'exchange' && id !== 'topOff');
-  const othersDkhPerDay = others.reduce((sum, { id }) => sum + perDay(id), 0);
+  const othersDkhPerDay = perDay(({ role }) => isExchange(role) && role !== 'topOff');
   const cap = {
     covered: broughtDkhPerDay / useDkhPerDay,
     ...{ useDkhPerDay, broughtDkhPerDay, othersDkhPerDay },

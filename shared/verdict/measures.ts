@@ -1,4 +1,4 @@
-import { isUse, readColumn, readLedger, type Trace } from '../trace/trace';
+import { isUse, readColumn, readLedger, type LedgerRow, type Trace } from '../trace/trace';
 import type { ColumnId } from '../trace/columns';
 
 export interface Extreme {
@@ -33,6 +33,17 @@ export function ledgerBetween(trace: Trace, row: string, fromH: number, toH: num
   const at = (hour: number) => values[Math.min(values.length - 1, Math.round(hour))]!;
   return at(toH) - at(fromH);
 }
+
+/** The same of all rows that are asked for, together. */
+export const rowsBetween = (
+  trace: Trace,
+  isAsked: (row: LedgerRow) => boolean,
+  fromH: number,
+  toH: number,
+): number =>
+  trace.ledger
+    .filter(isAsked)
+    .reduce((sum, { id }) => sum + ledgerBetween(trace, id, fromH, toH), 0);
 
 /** Alkalinity that what lives in the tank takes in a day, net, dKH of the start volume. */
 export function usePerDay(trace: Trace, fromH: number, toH: number): number {

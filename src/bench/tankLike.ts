@@ -68,7 +68,7 @@ export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario 
   const litresPerDay = toFigures(volumeL * EVAPORATION_SHARE, 2);
   return scenarioOf({
     type: 'paper-reef/scenario',
-    version: 4,
+    version: 5,
     title: say.tank(text(volumeL, 'L')),
     place: say.assumed(text(volumeL, 'L'), label),
     question: say.untilMeasured(text(litresPerDay, 'L'), text(useDkhPerDay, 'dKH'), next),

@@ -1,3 +1,4 @@
+import { endOf } from '../../shared/faults/endOf';
 import { faultKinds } from '../../shared/faults/faultKinds';
 import { momentH } from '../../shared/scenario/clock';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -52,7 +53,8 @@ function failingAt({ faults, start }: Scenario, timeH: number): string[] {
   return faults
     .filter((fault) => {
       const fromH = momentH(fault, start.clockHour);
-      return timeH >= fromH && timeH <= fromH + (faultKinds[fault.kind].lasts ? fault.hours : 1);
+      const { lasts } = faultKinds[fault.kind];
+      return timeH >= fromH && timeH <= (lasts ? endOf(fault, start.clockHour) : fromH + 1);
     })
     .map(({ kind }) => faultKinds[kind].label);
 }

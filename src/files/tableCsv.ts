@@ -1,23 +1,22 @@
-import { wordCell } from '../../shared/log/csv/wordCell';
+import { csvText } from './csvText';
 
-const isNumber = (cell: string) => /^[-+]?\d+(\.\d+)?$/.test(cell);
-
-/** One cell; words that a spreadsheet would take for a formula are marked as words. */
-function cellCsv(text: string): string {
-  const cell = text
+/** A cell as the page shows it, with a plain decimal point. */
+const plainCell = (text: string): string =>
+  text
     .trim()
     .replace(/\s+/gu, ' ')
     .replace(/^−/u, '-')
     .replace(/^([-+]?\d+),(\d+)$/u, '$1.$2');
-  if (isNumber(cell)) return cell;
-  const words = wordCell(cell);
-  return /[",\n]/.test(words) ? `"${words.replaceAll('"', '""')}"` : words;
-}
 
-/** Rows of cells as CSV after RFC 4180, with a plain decimal point. */
-export const rowsCsv = (rows: readonly (readonly string[])[]): string =>
-  `${rows.map((row) => row.map(cellCsv).join(',')).join('\r\n')}\r\n`;
+/** Cells of a page as CSV. */
+export const cellsCsv = (rows: readonly (readonly string[])[]): Promise<string> =>
+  csvText(
+    rows.map((row) => row.map(plainCell)),
+    '\r\n',
+  );
 
 /** A table of the page as it stands, headings first. */
-export const tableCsv = (table: HTMLTableElement): string =>
-  rowsCsv([...table.rows].map((row) => [...row.cells].map(({ textContent }) => textContent ?? '')));
+export const tableCsv = (table: HTMLTableElement): Promise<string> =>
+  cellsCsv(
+    [...table.rows].map((row) => [...row.cells].map(({ textContent }) => textContent ?? '')),
+  );

@@ -55,7 +55,7 @@ export const dripAndStuckPump: Lesson = {
     question: say.ask.question,
     changes: [
       [['dosers', 0, 'schedule', 'pumpMlPerMin'], 80],
-      [['faults'], [newFault('doserOn', { day: 1, hour: 9, hours: 96 })]],
+      [['faults'], [newFault('doserOn', { day: 1, hour: 9, endsAfterH: 96 })]],
     ],
     answer: say.ask.answer,
   },

@@ -8,7 +8,7 @@ type Own = Omit<ScenarioFile, 'type' | 'version' | 'place' | 'answer'>;
 export const lessonScenario = (own: Own): Scenario =>
   scenarioOf({
     type: 'paper-reef/scenario',
-    version: 4,
+    version: 5,
     place: say.place,
     topOff: { reservoirL: 30, refillEveryDays: 3, deadBandL: 0.1 },
     food: { gramsPerDay: 0 },

@@ -1,5 +1,5 @@
 import { readColumn } from '../../shared/trace/trace';
-import { highest, lastOf, ledgerBetween, lowest, usePerDay } from '../../shared/verdict/measures';
+import { highest, lastOf, lowest, rowsBetween, usePerDay } from '../../shared/verdict/measures';
 import { lineOf } from '../../shared/verdict/lineResult';
 import type { LessonRun } from './lesson';
 import { lineThrough, TEST_SIGMA_DKH, testsOf } from './noisyTests';
@@ -73,7 +73,7 @@ export const measures = {
   takenByCorals: measure(
     'dKH',
     2,
-    (run) => -ledgerBetween(run.outcome.trace, 'calcification', 0, lastHour(run)),
+    (run) => -rowsBetween(run.outcome.trace, ({ role }) => role === 'growth', 0, lastHour(run)),
   ),
   skeletonG: measure('g', 0, ({ outcome }) => lastOf(outcome.trace, 'skeleton_g')),
   testScatter: measure('dKH', 2, () => TEST_SIGMA_DKH),

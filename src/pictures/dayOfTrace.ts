@@ -23,9 +23,9 @@ export function dayOfTrace(trace: Trace, cursorH: number): DayOfTrace {
   const day = Math.min(wholeDays, Math.max(1, Math.ceil(Math.min(cursorH, trace.rows) / 24)));
   const light = readColumn(trace, 'light');
   const ph = readColumn(trace, 'ph_nbs');
-  const taken = trace.ledger.some(({ id }) => id === 'calcification')
-    ? readLedger(trace, 'calcification')
-    : undefined;
+  const taken = trace.ledger
+    .filter(({ role }) => role === 'growth')
+    .map(({ id }) => readLedger(trace, id));
   const from = (day - 1) * 24;
   const count = Math.min(25, trace.rows - from);
   return {
@@ -33,7 +33,7 @@ export function dayOfTrace(trace: Trace, cursorH: number): DayOfTrace {
       hour: i,
       light: light[from + i]!,
       ph: ph[from + i]!,
-      uptakeDkh: taken ? inTheHourFrom(taken, from + i) : 0,
+      uptakeDkh: taken.reduce((sum, row) => sum + inTheHourFrom(row, from + i), 0),
     })),
   };
 }

@@ -4,7 +4,7 @@ import { scenarioOf } from '../../shared/scenario/write';
 /** The living example of a first visit: one thing to drag, the strength of the limewater. */
 export const example = scenarioOf({
   type: 'paper-reef/scenario',
-  version: 4,
+  version: 5,
   title: say.example.title,
   place: 'The field school at Quillon Bay',
   question: say.example.question,

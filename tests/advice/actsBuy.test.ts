@@ -32,7 +32,7 @@ const cut = (scenario: Scenario, own: Parameters<typeof newFault>[1] = {}): Scen
   ...scenario,
   days: 3,
   responses: [],
-  faults: [newFault('powerCut', { day: 2, hour: 2, hours: 40, cooling: 'none', ...own })],
+  faults: [newFault('powerCut', { day: 2, hour: 2, endsAfterH: 40, cooling: 'none', ...own })],
 });
 
 describe('what an act buys', () => {
@@ -108,10 +108,10 @@ describe('what an act buys', () => {
 
   it('of unplugging a stuck pump is the drill as it is noticed, against nobody noticing', async () => {
     const plan = { ...scenarioFromFile('drill-doser-stuck.json'), days: 3 };
-    const stuck = { ...plan, faults: [newFault('doserOn', { day: 1, hour: 2, hours: 0.3 })] };
+    const stuck = { ...plan, faults: [newFault('doserOn', { day: 1, hour: 2, endsAfterH: 0.3 })] };
     const one = actOf((await buys(stuck)).acts, 'unplugDoser')!;
     expect([one.line.id, one.gain]).toEqual(['phHigh', 'kept']);
-    const alone = { ...plan, faults: [newFault('doserOn', { day: 1, hour: 2, hours: 70 })] };
+    const alone = { ...plan, faults: [newFault('doserOn', { day: 1, hour: 2, endsAfterH: 70 })] };
     expect(one.before.asSetH).toBeCloseTo(lineOf(runDrill(alone).lines, 'phHigh').firstH! - 2, 9);
     expect(lineOf(runDrill(stuck).lines, 'phHigh').firstH).toBeUndefined();
   });
@@ -130,7 +130,13 @@ describe('what an act buys', () => {
   it('is withheld where aerating draws in air that is worse than none', async () => {
     // Open windows let the room fall as slowly as it rose: meanwhile more air is more of its CO2.
     const tank = quietTank({ days: 3, tank: { alkalinityDkh: 8 }, gas: { kLaPerH: 0.2 } });
-    const stale = newFault('roomCo2', { day: 2, hour: 2, hours: 3, co2Ppm: 9000, riseHours: 10 });
+    const stale = newFault('roomCo2', {
+      day: 2,
+      hour: 2,
+      endsAfterH: 3,
+      co2Ppm: 9000,
+      riseHours: 10,
+    });
     const { acts, withheld } = await buys({ ...tank, faults: [stale] });
     expect(withheld).toContain('aerate');
     expect(acts.map(({ act }) => act)).not.toContain('aerate');
@@ -252,9 +258,9 @@ describe('by hand', () => {
 
 it('what is passed first and harms nobody is followed by what comes before harm', async () => {
   const plan = { ...scenarioFromFile('limewater-holds.json'), days: 4, responses: [] };
-  const stuck = { ...plan, faults: [newFault('topOffOn', { day: 2, hour: 2, hours: 6 })] };
+  const stuck = { ...plan, faults: [newFault('topOffOn', { day: 2, hour: 2, endsAfterH: 6 })] };
   const { first } = await buys(stuck);
-  const alone = { ...stuck, faults: [newFault('topOffOn', { day: 2, hour: 2, hours: 90 })] };
+  const alone = { ...stuck, faults: [newFault('topOffOn', { day: 2, hour: 2, endsAfterH: 90 })] };
   const { lines } = runDrill(alone);
   const afterH = (id: string) => lineOf(lines, id).firstH! - firstFaultH(alone);
   expect([first!.line.id, first!.graver!.line.id]).toEqual(['salinityLow', 'phHigh']);

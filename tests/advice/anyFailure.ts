@@ -32,7 +32,7 @@ const anyFault = fc
   .map(({ kind, hour, hours, cooling, own }): Fault => {
     const given = Object.entries(own).filter(([, value]) => value !== undefined);
     return newFault(kind, {
-      ...{ day: 1, hour, hours, cooling: cooling as Fault['cooling'] },
+      ...{ day: 1, hour, endsAfterH: hours, cooling: cooling as Fault['cooling'] },
       ...Object.fromEntries(given),
       // More than a kilogram by hand is no slip.
       ...(own.grams === undefined ? {} : { grams: Math.min(1000, Number(own.grams)) }),

@@ -101,7 +101,7 @@ function bottleHarms(plan: Scenario, pump: number): boolean {
   const { stockL, schedule } = plan.dosers[pump]!;
   const hours = Math.ceil((stockL * 1000) / (schedule.pumpMlPerMin * 60)) + 1;
   return [2, 14].some((hour) => {
-    const fault = newFault('doserOn', { day: 1, hour, hours, pump: pump + 1 });
+    const fault = newFault('doserOn', { day: 1, hour, endsAfterH: hours, pump: pump + 1 });
     const calm = { ...unattended(plan, hours / 24), start: { ...plan.start, clockHour: hour } };
     const passes = (own: Scenario, id: string) => lineOf(run(own).lines, id).firstH !== undefined;
     // What is passed with nothing stuck is no bottle's doing.

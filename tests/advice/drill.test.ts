@@ -47,7 +47,7 @@ const anyStuckPump = fc
   .map(({ tank, gramsPerL, hour, hours }): Scenario => ({
     ...tank,
     topOff: { ...tank.topOff, additive: 'calciumHydroxide', gramsPerL },
-    faults: [newFault('topOffOn', { day: 1, hour, hours })],
+    faults: [newFault('topOffOn', { day: 1, hour, endsAfterH: hours })],
   }));
 
 describe('a drill', () => {
@@ -63,10 +63,12 @@ describe('a drill', () => {
       });
       const told = async (fault: Scenario['faults'][number]) =>
         drillSentences(await answerOf({ ...undosed, faults: [fault] }), undosed).join(' ');
-      const still = await told(newFault('heater', { day: 2, hour: 2, hours: 2, endTempC: 25.5 }));
+      const still = await told(
+        newFault('heater', { day: 2, hour: 2, endsAfterH: 2, endTempC: 25.5 }),
+      );
       expect(still).toContain('Not because of the failure: alkalinity goes below 7 dKH');
       expect(still).toContain('takes nothing that is watched beyond your limits that was not');
-      const hot = await told(newFault('heater', { day: 2, hour: 2, hours: 40, endTempC: 34 }));
+      const hot = await told(newFault('heater', { day: 2, hour: 2, endsAfterH: 40, endTempC: 34 }));
       expect(hot).toMatch(/^Temperature goes above 27 °C.*pH peaks at [\d.]+, inside your limit/);
       expect(hot).toContain('Not because of the failure: alkalinity goes below 7 dKH');
     },
@@ -76,7 +78,7 @@ describe('a drill', () => {
   it('has one idea of blame: what its sentences do not blame it for, its acts are not measured by', () => {
     const undosed = quietTank({ days: 6, corals: { useDkhPerDay: 0.5 } });
     // Warm corals take more: 7 dKH is passed sooner, and no farther than it would be anyway.
-    const fault = newFault('heater', { day: 2, hour: 2, hours: 40, endTempC: 34 });
+    const fault = newFault('heater', { day: 2, hour: 2, endsAfterH: 40, endTempC: 34 });
     const hot = { ...undosed, faults: [fault] };
     const start = settle(hot, usualOptions);
     const course = courseOf(hot, usualOptions, start);
@@ -122,7 +124,10 @@ describe('a drill', () => {
   );
 
   it('says when the reservoir would have been empty although the failure was noticed before', async () => {
-    const early = { ...stuckPump, faults: stuckPump.faults.map((f) => ({ ...f, hours: 1.5 })) };
+    const early = {
+      ...stuckPump,
+      faults: stuckPump.faults.map((f) => ({ ...f, endsAfterH: 1.5 })),
+    };
     const answer = await answerOf(early);
     expect(answer.outcome.switchings.some(({ dry }) => dry)).toBe(false);
     expect(drillSentences(answer, early).join(' ')).toMatch(
@@ -182,7 +187,7 @@ describe('a power cut', () => {
     .map(({ tank, hour, gasPercent, stocking }): Scenario => ({
       ...tank,
       oxygen: { ...tank.oxygen, stocking },
-      faults: [newFault('powerCut', { day: 1, hour, hours: 12, gasPercent })],
+      faults: [newFault('powerCut', { day: 1, hour, endsAfterH: 12, gasPercent })],
     }));
 
   it(
@@ -275,7 +280,7 @@ it('one failure has one worst hour, whatever hour of its day was asked about', a
   const worsts = [];
   for (const hour of [2, 8, 14, 20]) {
     // All within the first day of the trial, which ends at the hour it began.
-    const fault = newFault('topOffOn', { day: hour < clockHour ? 2 : 1, hour, hours: 6 });
+    const fault = newFault('topOffOn', { day: hour < clockHour ? 2 : 1, hour, endsAfterH: 6 });
     const answer = await rehearse({ ...plan, faults: [fault] }, usualOptions, async () => true);
     worsts.push(answer!.worst?.peakPh ?? worst(answer!.outcome.lines));
   }

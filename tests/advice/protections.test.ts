@@ -20,13 +20,13 @@ const stuckPump = scenarioFromFile('drill-stuck-pump.json');
 const stuck = {
   ...stuckPump,
   days: 4,
-  faults: [newFault('topOffOn', { day: 1, hour: 2, hours: 6 })],
+  faults: [newFault('topOffOn', { day: 1, hour: 2, endsAfterH: 6 })],
 };
 
 describe('what keeps a failure from doing harm', () => {
   it('is worked out with the same drill: the minutes are those of two runs', async () => {
     const found = await keep(stuck);
-    const alone = { ...stuck, faults: [newFault('topOffOn', { day: 1, hour: 2, hours: 94 })] };
+    const alone = { ...stuck, faults: [newFault('topOffOn', { day: 1, hour: 2, endsAfterH: 94 })] };
     const firstH = (scenario: Scenario) => lineOf(runDrill(scenario).lines, 'phHigh').firstH;
     const without = firstH(alone)! - 2;
     const { topOff } = stuck;

@@ -77,7 +77,7 @@ describe('a verdict', () => {
   const heater = (hours: number, endTempC: number) => ({
     ...scenarioFromFile('limewater-holds.json'),
     days: 4,
-    faults: [newFault('heater', { day: 1, hour: 6, hours, endTempC, degreesPerH: 1 })],
+    faults: [newFault('heater', { day: 1, hour: 6, endsAfterH: hours, endTempC, degreesPerH: 1 })],
   });
 
   it('is not at ease about a heater at 34 °C, and says when and why', () => {

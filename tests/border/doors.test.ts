@@ -75,9 +75,10 @@ describe('the doors that others build on', () => {
     // The ledger is of the start volume, dKH of the volume that is: they part with evaporation.
     expect(dkh.at(-1)! - dkh[0]!).toBeCloseTo(moved, 1);
     expect([settled, settle(plan, usualOptions).settled]).toEqual([true, true]);
-    const stuck = { kind: 'topOffOn', day: 1, hour: 2, hours: 1 };
+    const stuck = { kind: 'topOffOn', day: 1, hour: 2, endsAfterH: 1 };
     const { switchings } = runDrill(scenarioOf({ days: 1, faults: [stuck] }));
-    expect(switchings).toContainEqual({ timeH: 2, pipe: 'topOff', opens: true, dry: false });
+    const begins = { timeH: 2, pipe: 'topOff', role: 'topOff', opens: true, dry: false };
+    expect(switchings).toContainEqual(begins);
   });
 });
 

@@ -18,7 +18,7 @@ const drill = runDrill(
   scenarioOf({
     days: 1,
     dosers: [{ name: 'soda', recipe: [soda], mlPerDay: 100 }],
-    faults: [{ kind: 'doserOn', day: 1, hour: 2, hours: 0.5 }],
+    faults: [{ kind: 'doserOn', day: 1, hour: 2, endsAfterH: 0.5 }],
   }),
 );
 const highest = drill.lines.find(({ id }) => id === 'alkalinityHigh')!;

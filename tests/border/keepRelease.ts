@@ -4,7 +4,7 @@ import { emptyLog } from '../../shared/log/tankLog';
 import { withValue } from '../../shared/scenario/change';
 import { writeLink } from '../../shared/scenario/link';
 import { scenarioText } from '../../shared/scenario/write';
-import { csvText } from '../../src/diary/csv/csvText';
+import { csvText } from '../../src/files/csvText';
 import { example } from '../../src/store/example';
 import { everythingText } from '../../src/store/everything';
 import { openingPlans, replacing, withPlan } from '../../src/store/plans';

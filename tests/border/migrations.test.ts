@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { parseScenarioText } from '../../shared/scenario/parse';
 import { SCENARIO_VERSION } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
+import { lineOf } from '../../shared/verdict/lineResult';
+import { scenarioOf } from '../../shared/scenario/write';
+import { runDrill } from '../../workers/engine';
 import { run } from '../../workers/engine/run';
 
 const folder = new URL('./version1/', import.meta.url);
@@ -92,6 +95,44 @@ describe.each(readdirSync(folder3))('%s of format 3', (name) => {
     const end = readColumn(run(parsed.scenario).trace, 'alkalinity_dkh').at(-1)!;
     expect(end).toBeCloseTo(endDkhIn3[name]!, 3);
   });
+});
+
+const folder4 = new URL('./version4/', import.meta.url);
+const read4 = (name: string) => readFileSync(new URL(name, folder4), 'utf8');
+
+/** pH at its highest, and when, as version 0.11.0 gave it. */
+const peakIn4: Record<string, readonly [phNbs: number, timeH: number]> = {
+  'drill-doser-stuck.json': [9.0294, 4.0944],
+  'drill-power-cut.json': [8.3512, 42.173],
+  'drill-stuck-pump.json': [9.1854, 5.3342],
+};
+
+describe.each(readdirSync(folder4))('%s of format 4', (name) => {
+  it('fails for as long as it failed then, and whatever is done lasts as long', () => {
+    const file = JSON.parse(read4(name));
+    expect(file.version).toBe(4);
+    const parsed = parseScenarioText(read4(name));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+    const { faults, responses } = parsed.scenario;
+    const then = (things: { hours?: number }[] = []) => things.map(({ hours = 6 }) => hours);
+    expect(faults.map(({ endsAfterH }) => endsAfterH)).toEqual(then(file.faults));
+    expect(responses.map(({ hours }) => hours)).toEqual(then(file.responses));
+  });
+
+  it.runIf(name in peakIn4)('peaks where and when it peaked', () => {
+    const parsed = parseScenarioText(read4(name));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+    const { worst, worstH } = lineOf(runDrill(parsed.scenario).lines, 'phHigh');
+    expect([worst, worstH]).toEqual(peakIn4[name]!.map((value) => expect.closeTo(value, 3)));
+  });
+});
+
+it('a scenario written in code may still say a fault’s end as files did', () => {
+  const stuck = { kind: 'topOffOn', day: 2 };
+  const [then, now] = [{ hours: 3 }, { endsAfterH: 3 }].map((end) =>
+    scenarioOf({ faults: [{ ...stuck, ...end }] }),
+  );
+  expect(then).toEqual(now);
 });
 
 describe('a file between versions', () => {

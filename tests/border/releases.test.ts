@@ -4,7 +4,7 @@ import { understand, previewImport } from '../../shared/log/csv/importLog';
 import { readLink } from '../../shared/scenario/link';
 import { parseScenarioText } from '../../shared/scenario/parse';
 import { readColumn } from '../../shared/trace/trace';
-import { csvRows } from '../../src/diary/csv/csvText';
+import { csvRows } from '../../src/diary/csv/csvRows';
 import { readEverything } from '../../src/store/everything';
 import { readTank } from '../../src/store/readTank';
 import { run } from '../../workers/engine/run';

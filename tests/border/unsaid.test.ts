@@ -19,7 +19,10 @@ const plan = scenarioOf({
   topOff: { additive: 'calciumHydroxide', gramsPerL: 1.2 },
   dosers: [{ name: 'the pump by the door', recipe: [soda], mlPerDay: 10 }],
 });
-const stuck: Scenario = { ...plan, faults: [newFault('topOffOn', { day: 1, hour: 9, hours: 3 })] };
+const stuck: Scenario = {
+  ...plan,
+  faults: [newFault('topOffOn', { day: 1, hour: 9, endsAfterH: 3 })],
+};
 const log = [8.4, 8.3, 8.25, 8.6, 8.5, 8.4].map((alkalinityDkh, i) => ({
   at: `2026-03-0${i + 1}T10:30`,
   ...{ alkalinityDkh, lot: i < 3 ? 'the first bottle' : 'the second bottle' },

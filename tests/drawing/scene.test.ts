@@ -38,7 +38,7 @@ describe('the drawn tank', () => {
     const stuck = {
       ...plan,
       days: 2,
-      faults: [newFault('topOffOn', { day: 1, hour: 2, hours: 6 })],
+      faults: [newFault('topOffOn', { day: 1, hour: 2, endsAfterH: 6 })],
       limits: { ...plan.limits, phHighNbs: 8, phHarmNbs: 8.2 },
     };
     const { trace } = run(stuck);

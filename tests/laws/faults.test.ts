@@ -30,7 +30,7 @@ const tank: Scenario = scenarioOf({
   outflows: { skimmingLPerDay: 1 },
 });
 
-const when = { day: 1, hour: 6, hours: 20 };
+const begins = { day: 1, hour: 6 };
 const rows = (scenario: Scenario) => {
   const { trace } = run(scenario);
   return new Float64Array(trace.buffer);
@@ -43,22 +43,22 @@ const firstDifference = (values: Float64Array) => {
 
 describe.each(faultIds)('the fault %s', (kind) => {
   it('has words, moves the tank, and only from the hour on at which it begins', () => {
-    const hit = rows({ ...tank, faults: [newFault(kind, when)] });
+    const hit = rows({ ...tank, faults: [newFault(kind, { ...begins, endsAfterH: 20 })] });
     expect(faultKinds[kind].label).not.toBe('');
     expect(firstDifference(hit)).not.toBe(-1);
     for (let i = 0; i < usual.length; i++) {
-      if (i % 73 < when.hour) expect(hit[i]).toBe(usual[i]);
+      if (i % 73 < begins.hour) expect(hit[i]).toBe(usual[i]);
     }
   });
 });
 
 describe.each(responseIds)('the response %s', (kind) => {
   it('has words, moves the tank, and only from the hour on at which it begins', () => {
-    const hit = rows({ ...tank, responses: [newResponse(kind, when)] });
+    const hit = rows({ ...tank, responses: [newResponse(kind, { ...begins, hours: 20 })] });
     expect(responseKinds[kind].label).not.toBe('');
     expect(firstDifference(hit)).not.toBe(-1);
     for (let i = 0; i < usual.length; i++) {
-      if (i % 73 < when.hour) expect(hit[i]).toBe(usual[i]);
+      if (i % 73 < begins.hour) expect(hit[i]).toBe(usual[i]);
     }
   });
 });

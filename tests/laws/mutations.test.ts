@@ -1,6 +1,7 @@
 import { Reaction } from '../../shared/species/reaction';
 import { describe, expect, it } from 'vitest';
 import { calcification } from '../../shared/processes/calcification';
+import { defineProcess } from '../../shared/processes/process';
 import { processes } from '../../shared/processes/registry';
 import { indexOf } from '../../shared/species/block';
 import { ClosureCheck } from '../../workers/engine/closures';
@@ -78,11 +79,11 @@ describe('the two closures', () => {
 });
 
 describe('a reaction that does not balance', () => {
-  const leaky = {
+  const leaky = defineProcess({
     ...calcification,
     id: 'leaky',
     reaction: () => new Reaction({ Ca: -1, DIC: -1 }),
-  };
+  });
 
   it('is refused when the tank is compiled, with a table of the elements that are off', () => {
     const registry = [...processes, leaky];

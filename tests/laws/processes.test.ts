@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Process } from '../../shared/processes/process';
 import { processes } from '../../shared/processes/registry';
 import { references } from '../../shared/references';
 import { indexOf, WATER } from '../../shared/species/block';
@@ -25,77 +24,74 @@ function viewWithout(plan: Plan, species: number | undefined): TankView {
 
 const settingsIn = (plan: Plan, id: string) => plan.channels.find((channel) => channel.id === id);
 
-describe.each(processes.map((process) => [process.id, process as Process<unknown>] as const))(
-  'the process %s',
-  (id, process) => {
-    /** Tries a law in every tank that has the process. */
-    const inAnyTank = (law: (plan: Plan, channel: Plan['channels'][number]) => void) => {
-      let tanks = 0;
-      fc.assert(
-        fc.property(anyScenario, (scenario) => {
-          const plan = compile(scenario);
-          const channel = settingsIn(plan, id);
-          if (channel) law(plan, channel);
-          if (channel) tanks++;
-        }),
-        runsOf(1000),
-      );
-      expect(tanks).toBeGreaterThan(0);
-    };
-
-    it('cites what is in the list of references, and has a label', () => {
-      expect(process.cites.every((key) => key in references)).toBe(true);
-      expect(process.cites.length).toBeGreaterThan(0);
-      expect(process.label).not.toBe('');
-    });
-
-    it(
-      'balances every element, whatever its settings',
-      () => {
-        inAnyTank((_, { settings }) => {
-          expect(imbalance(process.reaction(settings))).toEqual({});
-          expect(termsOf(process.reaction(settings)).length).toBeGreaterThan(1);
-        });
-      },
-      patience,
+describe.each(processes.map((kind) => [kind.id, kind] as const))('the process %s', (id, kind) => {
+  /** Tries a law in every tank that has the process. */
+  const inAnyTank = (law: (plan: Plan, channel: Plan['channels'][number]) => void) => {
+    let tanks = 0;
+    fc.assert(
+      fc.property(anyScenario, (scenario) => {
+        const plan = compile(scenario);
+        const channel = settingsIn(plan, id);
+        if (channel) law(plan, channel);
+        if (channel) tanks++;
+      }),
+      runsOf(1000),
     );
+    expect(tanks).toBeGreaterThan(0);
+  };
 
-    it(
-      'goes at a finite rate, and takes nothing of a species of which there is nothing',
-      () => {
-        inAnyTank((plan, { settings, tankTerms }) => {
-          expect(process.rate(viewWithout(plan, undefined), settings)).toSatisfy(Number.isFinite);
+  it('cites what is in the list of references, and has a label', () => {
+    expect(kind.cites.every((key) => key in references)).toBe(true);
+    expect(kind.cites.length).toBeGreaterThan(0);
+    expect(kind.label).not.toBe('');
+  });
+
+  it(
+    'balances every element, whatever its settings',
+    () => {
+      inAnyTank((_, { process: { reaction } }) => {
+        expect(imbalance(reaction)).toEqual({});
+        expect(termsOf(reaction).length).toBeGreaterThan(1);
+      });
+    },
+    patience,
+  );
+
+  it(
+    'goes at a finite rate, and takes nothing of a species of which there is nothing',
+    () => {
+      inAnyTank((plan, { process, tankTerms }) => {
+        expect(process.rate(viewWithout(plan, undefined))).toSatisfy(Number.isFinite);
+        for (const { index, moles } of tankTerms) {
+          const made = moles * process.rate(viewWithout(plan, index));
+          expect(made).toBeGreaterThanOrEqual(0);
+        }
+      });
+    },
+    patience,
+  );
+
+  it(
+    'draws no species below nothing once the guard has scaled it',
+    () => {
+      inAnyTank((plan, { tankTerms }) => {
+        const c = plan.channels.findIndex((channel) => channel.id === id);
+        const extents = new Float64Array(plan.channels.length);
+        const largest = Math.max(...plan.books.tank.subarray(0, indexOf.untrackedCharge));
+        for (const sign of [1, -1]) {
+          extents.fill(0);
+          extents[c] = sign * 2 * largest;
+          scaleOverdraw(plan.channels, extents, plan.books.tank, new Float64Array(WATER + 1));
           for (const { index, moles } of tankTerms) {
-            const made = moles * process.rate(viewWithout(plan, index), settings);
-            expect(made).toBeGreaterThanOrEqual(0);
+            const left = plan.books.tank[index]! + moles * extents[c]!;
+            expect(left).toBeGreaterThanOrEqual(-1e-15 * largest);
           }
-        });
-      },
-      patience,
-    );
-
-    it(
-      'draws no species below nothing once the guard has scaled it',
-      () => {
-        inAnyTank((plan, { tankTerms }) => {
-          const c = plan.channels.findIndex((channel) => channel.id === id);
-          const extents = new Float64Array(plan.channels.length);
-          const largest = Math.max(...plan.books.tank.subarray(0, indexOf.untrackedCharge));
-          for (const sign of [1, -1]) {
-            extents.fill(0);
-            extents[c] = sign * 2 * largest;
-            scaleOverdraw(plan.channels, extents, plan.books.tank, new Float64Array(WATER + 1));
-            for (const { index, moles } of tankTerms) {
-              const left = plan.books.tank[index]! + moles * extents[c]!;
-              expect(left).toBeGreaterThanOrEqual(-1e-15 * largest);
-            }
-          }
-        });
-      },
-      patience,
-    );
-  },
-);
+        }
+      });
+    },
+    patience,
+  );
+});
 
 it('names only species and pools that exist, so that alkalinity follows from the ions', () => {
   expect(Object.keys(dissolved)).not.toContain('alkalinity');

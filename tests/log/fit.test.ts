@@ -36,6 +36,18 @@ const use = (log: readonly Reading[]) => {
   return { value: now.useDkhPerDay, standardError: Math.sqrt(now.covariance[1]![1]!) };
 };
 
+it('every number of a log says which of its readings it is from, in whatever order they came', () => {
+  const long = daily(Array.from({ length: 501 }, (_, i) => 8 + 0.001 * i)).toReversed();
+  for (const log of [daily(SIX).toReversed(), long]) {
+    const { observations } = asItHappened(plan, log);
+    for (const { readings, value } of observations) {
+      const mean = readings.reduce((sum, i) => sum + log[i]!.alkalinityDkh!, 0) / readings.length;
+      expect(mean).toBeCloseTo(value, 12);
+    }
+    expect(observations.flatMap(({ readings }) => readings)).toHaveLength(log.length);
+  }
+});
+
 describe('the fit of a log', () => {
   it('tells the consumption of six readings', () => {
     const { value, standardError } = use(daily(SIX));

@@ -70,6 +70,12 @@ it('says of a unit of another kind what it is not', async () => {
   expect(outcome.ok ? '' : outcome.problems.join()).toContain('8.4 kg');
 });
 
+it('takes words as they were typed: a form is no spreadsheet, whose marks would be dropped', () => {
+  const at = '2026-03-04T10:30';
+  const outcome = readTyped({ at, alkalinityDkh: '8.4', notes: "'=half a bottle" }, {}, at);
+  expect(outcome.ok && outcome.reading.notes).toBe("'=half a bottle");
+});
+
 it('lists every problem of a form at once', () => {
   const typed = { at: '2026-03-04T10:30', alkalinityDkh: 'high', phNbs: '12', grams: '5' };
   const outcome = readTyped(typed, {}, typed.at);

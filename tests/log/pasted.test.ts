@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { previewImport, understand } from '../../shared/log/csv/importLog';
 import { linesRead, pastedRows } from '../../shared/log/csv/pasted';
 import { tableOf } from '../../shared/log/csv/tableOf';
-import { csvRows } from '../../src/diary/csv/csvText';
+import { csvRows } from '../../src/diary/csv/csvRows';
 import { runsOf } from '../laws/size';
 import { pastedText } from './pastedText';
 

@@ -33,7 +33,7 @@ it('a bottle filled as told stays below the limit when its pump sticks, by the e
         const stuck = {
           ...tank,
           dosers: twoPart('sodiumCarbonate', ml, tank),
-          faults: [newFault('doserOn', { day: 1, hour: 1, hours: 47, pump: 1 })],
+          faults: [newFault('doserOn', { day: 1, hour: 1, endsAfterH: 47, pump: 1 })],
         };
         const [bottle] = bottleDumps(stuck);
         if (!bottle) return;

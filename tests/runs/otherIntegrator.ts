@@ -27,8 +27,8 @@ function slopesOf({ channels, devices, books, weather, scenario }: Plan, light: 
     const tempC = weather.tempC(timeH);
     view.read(Float64Array.from(amounts), timeH, tempC, weather.pco2AirUatm(timeH, tempC));
     const slopes = new Array<number>(BLOCK_SIZE).fill(0);
-    for (const { process, settings, tankTerms } of channels) {
-      const rate = process.rate(view, settings);
+    for (const { process, tankTerms } of channels) {
+      const rate = process.rate(view);
       for (const { index, moles } of tankTerms) slopes[index]! += moles * rate;
     }
     for (const pipe of devices.flatMap(({ pipes }) => pipes)) {

@@ -35,7 +35,7 @@ describe('a top-off, by arithmetic', () => {
         topOff: {
           ...{ reservoirL: 60, refillEveryDays: 0, pumpLPerH: 12, runLimitMinPerDay: 20 },
         },
-        faults: [newFault('topOffOn', { day: 1, hour: 20, hours: 40, runLimit: 'works' })],
+        faults: [newFault('topOffOn', { day: 1, hour: 20, endsAfterH: 40, runLimit: 'works' })],
       }),
     );
     // 20 min at 12 L/h are 4 L; midnight is 4 h away, the next one 28 h.

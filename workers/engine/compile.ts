@@ -1,10 +1,14 @@
-import type { Device, DeviceKind, VesselId } from '../../shared/devices/device';
-import { firstFill } from '../../shared/devices/reservoirMix';
+import type { Device, DeviceKind, VesselId, VesselRole } from '../../shared/devices/device';
 import { deviceKinds } from '../../shared/devices/registry';
 import type { TankEvent } from '../../shared/events/event';
 import { eventKinds } from '../../shared/events/registry';
-import type { GrowthReference, Process, Start } from '../../shared/processes/process';
-import { USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
+import type {
+  BoundProcess,
+  GrowthReference,
+  ProcessKind,
+  Start,
+} from '../../shared/processes/process';
+import { USUAL_STOP_OMEGA } from '../../shared/processes/growthLaw';
 import { processes } from '../../shared/processes/registry';
 import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -12,12 +16,13 @@ import { densityKgPerM3 } from '../../shared/seawater/density';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { emptyBlock, indexOf, solutionKg } from '../../shared/species/block';
 import { oxygenDemand, oxygenOf, type OxygenDemand } from '../../shared/species/oxygenDemand';
-import { assertBalanced, termsOf } from '../../shared/species/reaction';
-import { dissolved, type DissolvedId, type PoolId } from '../../shared/species/species';
+import { assertBalanced } from '../../shared/species/reaction';
+import { poolsWith, type PoolRole } from '../../shared/species/species';
 import { refillRow } from '../../shared/trace/refillRow';
 import type { LedgerRow } from '../../shared/trace/trace';
 import { mixWater, type Carbon } from '../../shared/water/mixWater';
 import { Books, type Term } from './books';
+import { termsIn } from './termsIn';
 import type { TankState } from './tankState';
 import { weatherOf, type Weather } from './weather';
 
@@ -30,13 +35,29 @@ export interface Channel {
   readonly tankTerms: readonly Term[];
   /** mol of oxygen that a mole of it gives to the tank (+) or takes (−). */
   readonly oxygenMol: number;
-  readonly process: Process<unknown>;
-  readonly settings: unknown;
+  readonly process: BoundProcess;
 }
 
-/** Where the reaction that moves an account is, whatever it is called; −1 when none does. */
-export const movingAccount = (channels: readonly Channel[], account: number): number =>
-  channels.findIndex(({ terms }) => terms.some(({ index }) => index === account));
+/** Where a pool of a role is moved: by which channel, and by how many moles for each of its own. */
+export interface Moving {
+  readonly channel: number;
+  readonly account: number;
+  readonly moles: number;
+}
+
+/** Every reaction that moves a pool of this role, whatever either is called. */
+export function movingPools(
+  channels: readonly Channel[],
+  books: Books,
+  role: PoolRole,
+): readonly Moving[] {
+  const accounts = poolsWith(role).map((id) => books.poolIndex(id));
+  return channels.flatMap(({ terms }, channel) =>
+    terms
+      .filter(({ index }) => accounts.includes(index))
+      .map(({ index: account, moles }) => ({ channel, account, moles })),
+  );
+}
 
 /** A scenario made ready to run. */
 export interface Plan {
@@ -45,8 +66,12 @@ export interface Plan {
   readonly books: Books;
   readonly channels: readonly Channel[];
   readonly devices: readonly Device[];
+  /** Vessels from which evaporation is replaced, those that stand by from an earlier plan too. */
+  readonly reservoirs: readonly VesselId[];
   readonly events: readonly TankEvent[];
   readonly ledger: readonly LedgerRow[];
+  /** The row of what fills vessels, and of what goes on in them. */
+  readonly refillRow: number;
   readonly weather: Weather;
   /** Whether corals grow in this plan. */
   readonly growing: boolean;
@@ -63,22 +88,19 @@ function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbo
 }
 
 function compileChannel(
-  process: Process<unknown>,
-  settings: unknown,
+  id: string,
+  process: BoundProcess,
   row: number,
   books: Books,
   demand: OxygenDemand,
 ): Channel {
-  const reaction = process.reaction(settings);
-  assertBalanced(process.id, reaction);
-  const named = termsOf(reaction).map(([id, moles]): Term => ({
-    index: id in dissolved ? indexOf[id as DissolvedId] : books.poolIndex(id as PoolId),
-    moles,
-  }));
+  const { reaction } = process;
+  assertBalanced(id, reaction);
+  const named = termsIn(books, 'tank', reaction);
   const tankTerms = named.filter(({ index }) => index < books.tank.length);
   const oxygenMol = oxygenOf(reaction, demand);
   const terms = oxygenMol === 0 ? named : [...named, { index: indexOf.O2, moles: oxygenMol }];
-  return { id: process.id, row, terms, tankTerms, oxygenMol, process, settings };
+  return { id, row, terms, tankTerms, oxygenMol, process };
 }
 
 /** An expression of time that nobody sampled would be passed over in silence. */
@@ -98,11 +120,18 @@ export interface CompileOptions extends Partial<GrowthReference> {
   readonly withoutEvents?: boolean;
   /** What was done to the tank, in order of time, instead of what the scenario plans. */
   readonly events?: readonly TankEvent[];
-  readonly registry?: readonly Process<unknown>[];
+  readonly registry?: readonly ProcessKind[];
   readonly kinds?: readonly DeviceKind[];
   readonly factors?: Factors;
   /** Where another run has been: its rows stay in the ledger, and its bottles stand by. */
   readonly beside?: Pick<TankState, 'ledger' | 'vessels'>;
+}
+
+/** A vessel as the books open it; those of an earlier plan are filled from its state. */
+interface StandingVessel {
+  readonly id: VesselId;
+  readonly role?: VesselRole | undefined;
+  readonly contents: Float64Array;
 }
 
 /** What the scenario plans to do to the tank, in order of time. */
@@ -128,17 +157,18 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   };
   const devices = (options.kinds ?? deviceKinds).flatMap((kind) => kind.build(scenario, factors));
 
-  const running = (options.registry ?? (processes as readonly Process<unknown>[])).flatMap(
-    (process) => {
-      const settings = process.settings(start);
-      return settings === null ? [] : [{ process, settings }];
-    },
-  );
+  const running = (options.registry ?? processes).flatMap((kind) => {
+    const process = kind.bind(start);
+    return process === null ? [] : [{ kind, process }];
+  });
   const pipes = devices.flatMap((device) => device.pipes);
   const rows: LedgerRow[] = [
-    ...running.map(({ process: { id, label, role } }) => ({ id, label, role })),
-    ...pipes.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
-    ...eventKinds.map(({ id, label }) => ({ id, label, role: 'exchange' as const })),
+    ...running.map(({ kind: { id, label, role } }) => ({ id, label, role })),
+    ...pipes.map(({ id, label, role, pump }) => ({
+      ...{ id, label, role },
+      ...(pump !== undefined && { pump }),
+    })),
+    ...eventKinds.map(({ id, label, role }) => ({ id, label, role })),
   ];
   const { ledger: before = [], vessels: standing = [] } = options.beside ?? {};
   const named = new Set([...rows, refillRow].map(({ id }) => id));
@@ -147,28 +177,33 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     ...before.map(({ row }) => row).filter(({ id }) => !named.has(id)),
     refillRow,
   ];
-  const used: { id: VesselId; contents: Float64Array }[] = [
+  const own = devices.flatMap((device) => device.vessels);
+  const used: StandingVessel[] = [
     { id: 'tank', contents: water },
     { id: 'outside', contents: emptyBlock() },
-    ...devices.flatMap((device) => device.vessels),
+    ...own,
   ];
   const idle = standing.filter(({ id }) => used.every((vessel) => vessel.id !== id));
-  const vessels = [...used, ...idle.map(({ id }) => ({ id, contents: emptyBlock() }))];
+  const vessels = [...used, ...idle.map(({ id, role }) => ({ id, role, contents: emptyBlock() }))];
   const demand = oxygenDemand(scenario.oxygen.perCarbon);
   const books = new Books(vessels, ledger.length, demand);
-  books.amounts[books.poolIndex('reservoirLime')] = firstFill(scenario).solidLimeMol;
+  for (const { undissolved } of own) {
+    if (undissolved) books.amounts[books.poolIndex(undissolved.pool)]! += undissolved.mol;
+  }
   return {
     scenario,
     start,
     books,
-    channels: running.map(({ process, settings }, i) =>
-      compileChannel(process, settings, i, books, demand),
+    channels: running.map(({ kind, process }, i) =>
+      compileChannel(kind.id, process, i, books, demand),
     ),
     devices,
+    reservoirs: vessels.flatMap(({ id, role }) => (role === 'reservoir' ? [id] : [])),
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),
     ledger,
+    refillRow: ledger.length - 1,
     weather: weatherOf(scenario, factors),
-    growing: running.some(({ process: { role } }) => role === 'growth'),
+    growing: running.some(({ kind: { role } }) => role === 'growth'),
     freshKgPerL: densityKgPerM3(tank.tempC, 0) / 1000,
   };
 }

@@ -1,4 +1,4 @@
-import { dayWeights, stopOmegaFor, USUAL_STOP_OMEGA } from '../../shared/processes/calcification';
+import { dayWeights, stopOmegaFor, USUAL_STOP_OMEGA } from '../../shared/processes/growthLaw';
 import type { GrowthReference } from '../../shared/processes/process';
 import { indexOf } from '../../shared/species/block';
 import { noFactors } from '../../shared/scenario/factors';

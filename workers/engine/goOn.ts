@@ -1,10 +1,8 @@
-import type { VesselId } from '../../shared/devices/device';
-import { firstFill } from '../../shared/devices/reservoirMix';
+import type { Vessel } from '../../shared/devices/device';
 import { INSTANT_H } from '../../shared/scenario/clock';
 import { noFactors, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
-import { densityKgPerM3 } from '../../shared/seawater/density';
-import { indexOf, WATER, type Block } from '../../shared/species/block';
+import { indexOf, WATER } from '../../shared/species/block';
 import { compile, type CompileOptions, type Plan } from './compile';
 import type { Books } from './books';
 import type { TankState } from './tankState';
@@ -37,21 +35,15 @@ export function takenOver(
   done: Pick<CompileOptions, 'factors' | 'events'>,
 ): Plan {
   const plan = compile(scenario, { ...from.start, ...done, beside: from });
-  const meant = new Map(
-    plan.devices.flatMap(({ vessels }) => vessels.map(({ id, contents }) => [id, contents])),
-  );
   takeOver(plan.books, from);
   from.ledger.forEach(({ row: { id }, eq }) => {
     plan.books.ledgerEq[plan.ledger.findIndex((row) => row.id === id)] = eq;
   });
-  const refill = plan.ledger.findIndex(({ id }) => id === 'refill');
-  for (const [id, contents] of meant) {
-    if (!goesOn(id, scenario, from)) fillAnew(plan.books, refill, id, contents);
-  }
-  if (meant.has('reservoir')) {
-    if (!goesOn('reservoir', scenario, from)) limeAnew(plan.books, refill, scenario);
-    pourSurplus(plan.books, refill, scenario);
-  }
+  const meant = plan.devices.flatMap(({ vessels }) => vessels);
+  const anew = meant.filter((vessel) => !goesOn(vessel, from));
+  for (const vessel of anew) fillAnew(plan, vessel);
+  for (const vessel of anew) layAnew(plan, vessel);
+  for (const vessel of meant) pourSurplus(plan, vessel);
   for (const { id, memory } of plan.devices) {
     memory.forEach((part, i) => Object.assign(part, from.memories[id]?.[i]));
   }
@@ -74,39 +66,29 @@ function takeOver(books: Books, { vessels, pools }: LeftBehind): void {
 }
 
 /** Whether what stands in a vessel was mixed as the scenario means it to be. */
-function goesOn(
-  id: VesselId,
-  { topOff, dosers }: Scenario,
-  { scenario: before, vessels }: LeftBehind,
-) {
-  if (!vessels.some((vessel) => vessel.id === id)) return false;
-  if (id === 'reservoir') {
-    const { additive, gramsPerL } = before.topOff;
-    return topOff.additive === additive && (additive === 'none' || topOff.gramsPerL === gramsPerL);
-  }
-  const i = Number(id.slice('stock'.length)) - 1;
-  return JSON.stringify(dosers[i]?.recipe) === JSON.stringify(before.dosers[i]?.recipe);
-}
+const goesOn = (vessel: Vessel, { scenario, vessels }: LeftBehind): boolean =>
+  vessels.some(({ id }) => id === vessel.id) && vessel.isMixedAs(scenario);
 
-function fillAnew(books: Books, row: number, id: VesselId, contents: Block): void {
+function fillAnew({ books, refillRow }: Plan, { id, contents }: Vessel): void {
   const [vessel, outside] = [books.offsetOf(id), books.offsetOf('outside')];
-  books.transfer(row, vessel, outside, books.vessel(id).slice());
-  books.transfer(row, outside, vessel, contents);
+  books.transfer(refillRow, vessel, outside, books.vessel(id).slice());
+  books.transfer(refillRow, outside, vessel, contents);
 }
 
-/** What lies on the reservoir's floor goes with its water. */
-function limeAnew(books: Books, row: number, scenario: Scenario): void {
-  const lime = books.poolIndex('reservoirLime');
-  const more = firstFill(scenario).solidLimeMol - books.amounts[lime]!;
-  books.shift(row, books.offsetOf('outside') + indexOf.Ca, lime, more);
+/** What lies on a vessel's floor goes with its water. */
+function layAnew({ books, refillRow }: Plan, { undissolved }: Vessel): void {
+  if (!undissolved) return;
+  const floor = books.poolIndex(undissolved.pool);
+  const outside = books.offsetOf('outside') + indexOf[undissolved.species];
+  books.shift(refillRow, outside, floor, undissolved.mol - books.amounts[floor]!);
 }
 
-/** A smaller reservoir holds less. */
-function pourSurplus(books: Books, row: number, { topOff, tank }: Scenario): void {
-  const fullKg = (topOff.reservoirL * densityKgPerM3(tank.tempC, 0)) / 1000;
-  const held = books.vessel('reservoir').slice();
-  const share = 1 - fullKg / held[WATER]!;
+/** A smaller vessel holds less. */
+function pourSurplus({ books, refillRow }: Plan, { id, holdsKg }: Vessel): void {
+  if (holdsKg === undefined) return;
+  const held = books.vessel(id).slice();
+  const share = 1 - holdsKg / held[WATER]!;
   // What dissolves in lime's place is more water than was filled in, by parts in ten thousand.
   if (share < 0.01) return;
-  books.transfer(row, books.offsetOf('reservoir'), books.offsetOf('outside'), held, share);
+  books.transfer(refillRow, books.offsetOf(id), books.offsetOf('outside'), held, share);
 }

@@ -1,4 +1,4 @@
-import { FLAT_ABOVE_OMEGA, usedOmega } from '../../shared/processes/calcification';
+import { FLAT_ABOVE_OMEGA, usedOmega } from '../../shared/processes/growthLaw';
 
 /** Light's weight and saturation at a moment. */
 export interface Lit {

@@ -1,11 +1,13 @@
 import { oxygenKLaPerH, oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
 import { indexOf } from '../../shared/species/block';
+import { poolsWith } from '../../shared/species/species';
 import type { Books, Term } from './books';
 import type { Channel } from './compile';
 import type { Flows } from './flows';
 import { relax } from './relax';
 import type { TankView } from './tankView';
 
+const [AIR, OWED] = [poolsWith('airOxygen')[0]!, poolsWith('oxygenOwed')[0]!];
 /** So little is left where all is used, that rounding takes it not below nothing, mol/kg. */
 const TRACE = 1e-12;
 /** A day that keeps more than this of its start has hardly met the air. */
@@ -56,8 +58,8 @@ export class Oxygen {
     private readonly flows: Flows,
     private readonly books: Books,
   ) {
-    this.air = books.poolIndex('airO2');
-    this.debt = [indexOf.O2, books.poolIndex('oxygenDebt')].map((index) => ({ index, moles: 1 }));
+    this.air = books.poolIndex(AIR);
+    this.debt = [indexOf.O2, books.poolIndex(OWED)].map((index) => ({ index, moles: 1 }));
     this.left.fill(0.5);
   }
 
@@ -134,7 +136,7 @@ export class Oxygen {
     const kept = Math.exp(-this.decay);
     if (kept > MOST_KEPT) return startMol;
     const cyclic = (this.endMol - kept * startMol) / (1 - kept);
-    return this.books.pool('oxygenDebt') > 0 ? this.endMol : Math.max(0, cyclic);
+    return this.books.pool(OWED) > 0 ? this.endMol : Math.max(0, cyclic);
   }
 
   /** Oxygen part of the way through the step just taken, mol. */

@@ -1,27 +1,17 @@
 import type { Plant } from '../../shared/devices/device';
-import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
-import { indexOf, WATER } from '../../shared/species/block';
+import { WATER } from '../../shared/species/block';
+import { assertBalanced } from '../../shared/species/reaction';
 import type { Plan } from './compile';
 import type { TankView } from './tankView';
-
-/** Ca(OH)2 dissolves as CaO and water (see the note in species.ts). */
-const BOUND_WATER_KG_PER_MOL = molarMassGPerMol({ H: 2, O: 1 }) / 1000;
+import { termsIn } from './termsIn';
 
 /** What devices and events may do to a tank: nothing here goes round the books. */
 export function plantDoor(plan: Plan, view: TankView): Plant {
-  const { books, ledger } = plan;
+  const { books, ledger, refillRow } = plan;
   const rowOf = (reason: string): number => {
     const row = ledger.findIndex(({ id }) => id === reason);
-    return row >= 0 ? row : ledger.length - 1;
+    return row >= 0 ? row : refillRow;
   };
-  const lime = books.poolIndex('reservoirLime');
-  const chalk = ledger.some(({ id }) => id === 'topOff')
-    ? [
-        { index: books.offsetOf('reservoir') + indexOf.Ca, moles: -1 },
-        { index: books.poolIndex('airCO2'), moles: -1 },
-        { index: books.poolIndex('reservoirChalk'), moles: 1 },
-      ]
-    : [];
   return {
     setLight: (level, slopePerH) => view.setLight(level, slopePerH),
     setPower: (on) => (view.powered = on),
@@ -30,14 +20,10 @@ export function plantDoor(plan: Plan, view: TankView): Plant {
     contents: (vessel) => books.vessel(vessel),
     transfer: (reason, from, to, block) =>
       books.transfer(rowOf(reason), books.offsetOf(from), books.offsetOf(to), block),
-    chalkInReservoir: (mol) => books.react(rowOf('refill'), chalk, mol),
-    addLime: (mol) =>
-      books.shift(rowOf('refill'), books.offsetOf('outside') + indexOf.Ca, lime, mol),
-    dissolveLime(vessel, mol) {
-      const [into, outside] = [books.offsetOf(vessel), books.offsetOf('outside')];
-      books.shift(rowOf('refill'), lime, into + indexOf.Ca, mol);
-      books.shift(rowOf('refill'), outside + WATER, into + WATER, mol * BOUND_WATER_KG_PER_MOL);
+    react(vessel, reaction, mol) {
+      assertBalanced(vessel, reaction);
+      books.react(refillRow, termsIn(books, vessel, reaction), mol);
     },
-    limeMol: () => books.amounts[lime]!,
+    inPool: (pool) => books.pool(pool),
   };
 }

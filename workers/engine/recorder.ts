@@ -1,19 +1,14 @@
 import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
-import { omegaRange } from '../../shared/processes/calcification';
+import { omegaRange } from '../../shared/processes/growthLaw';
 import { commonRange } from '../../shared/seawater/outOfRange';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
 import { indexOf } from '../../shared/species/block';
+import { poolMassG, poolsWith } from '../../shared/species/species';
 import { columns, flags, HIGHEST_PH_NBS, type ColumnId } from '../../shared/trace/columns';
 import { createTrace, type Trace } from '../../shared/trace/trace';
 import type { Simulation } from './simulation';
 
-const CO3 = { C: 1, O: 3 };
-const SKELETON_G_PER_MOL = {
-  skeletonCaCO3: molarMassGPerMol({ Ca: 1, ...CO3 }),
-  skeletonMgCO3: molarMassGPerMol({ Mg: 1, ...CO3 }),
-  skeletonSrCO3: molarMassGPerMol({ Sr: 1, ...CO3 }),
-};
-const SKELETON = ['skeletonCaCO3', 'skeletonMgCO3', 'skeletonSrCO3'] as const;
+const SKELETON = poolsWith('skeleton').map((id) => ({ id, gPerMol: poolMassG(id) }));
 /** Masses as tests print them. */
 const MG_PER_MMOL = {
   Ca: molarMassGPerMol({ Ca: 1 }),
@@ -61,7 +56,7 @@ const read: Record<ColumnId, (simulation: Simulation) => number> = {
   oxygen_mg_l: ({ view }) => view.oxygenMgPerL,
   oxygen_saturation_pct: ({ view }) => view.oxygenSaturationPercent,
   skeleton_g: ({ books }) =>
-    SKELETON.reduce((grams, id) => grams + books.pool(id) * SKELETON_G_PER_MOL[id], 0),
+    SKELETON.reduce((grams, { id, gPerMol }) => grams + books.pool(id) * gPerMol, 0),
   light: ({ view }) => view.light,
   flags: flagBits,
 };

@@ -1,10 +1,10 @@
 import { INSTANT_H } from '../../shared/scenario/clock';
 import type { GrowthReference } from '../../shared/processes/process';
 import type { Factors } from '../../shared/scenario/factors';
-import type { Plant } from '../../shared/devices/device';
+import type { Pipe, Plant } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Books } from './books';
-import { movingAccount, type Plan } from './compile';
+import { movingPools, type Plan } from './compile';
 import { Flows } from './flows';
 import { assertInRange, leftRangeBy, tooManySteps } from './leftRange';
 import { scaleOverdraw } from './overdraw';
@@ -55,8 +55,8 @@ export class Simulation {
   private readonly sensors: Sensors;
   private readonly stride: Stride;
   private readonly plant: Plant;
-  private readonly reservoir: Block | undefined;
-  private readonly topOffPipe: { readonly kgPerH: number };
+  private readonly reservoirs: readonly Block[];
+  private readonly topOffs: readonly { readonly pipe: Pipe; readonly from: Block }[];
   /** Oxygen moves no alkalinity, so any row would do; it comes with the air. */
   private readonly airRow: number;
   private nextEvent = 0;
@@ -82,11 +82,12 @@ export class Simulation {
     this.stride = new Stride(this.step, this.sensors, options.toleranceUmolPerKg);
     this.plant = plantDoor(plan, this.view);
     const { books, channels, devices } = plan;
-    this.reservoir = books.vesselIds.includes('reservoir') ? books.vessel('reservoir') : undefined;
-    this.topOffPipe = devices
+    this.reservoirs = plan.reservoirs.map((id) => books.vessel(id));
+    this.topOffs = devices
       .flatMap(({ pipes }) => pipes)
-      .find(({ from, to }) => from === 'reservoir' && to === 'tank') ?? { kgPerH: 0 };
-    this.airRow = channels[movingAccount(channels, books.poolIndex('airCO2'))]?.row ?? 0;
+      .filter(({ role, to }) => role === 'topOff' && to === 'tank')
+      .map((pipe) => ({ pipe, from: pipe.perKg ?? books.vessel(pipe.from) }));
+    this.airRow = channels[movingPools(channels, books, 'air')[0]?.channel ?? -1]?.row ?? 0;
     if (from) {
       this.timeH = from.timeH;
       this.toppedOffKg = from.toppedOffKg;
@@ -136,7 +137,10 @@ export class Simulation {
       const channel = plan.channels[c]!;
       books.react(channel.row, channel.terms, step.extents[c]!);
     }
-    this.toppedOffKg += hours * this.topOffPipe.kgPerH * this.reservoirWaterShare;
+    for (const { pipe, from } of this.topOffs) {
+      if (pipe.kgPerH > 0)
+        this.toppedOffKg += hours * pipe.kgPerH * (from[WATER]! / solutionKg(from));
+    }
     flows.book(hours, step.tankMeanPerKg);
     this.oxygen.book(this.airRow);
     this.timeH = endH;
@@ -153,15 +157,11 @@ export class Simulation {
     return scaleOverdraw(this.plan.channels, this.step.extents, this.books.tank, inflow);
   }
 
-  /** Water left in the top-off reservoir, kg; what is dissolved in it takes no room of its own. */
+  /** Water left in the reservoirs, kg; what is dissolved in it takes no room of its own. */
   get reservoirKg(): number {
-    return this.reservoir ? this.reservoir[WATER]! : 0;
-  }
-
-  private get reservoirWaterShare(): number {
-    return this.reservoir && this.topOffPipe.kgPerH > 0
-      ? this.reservoir[WATER]! / solutionKg(this.reservoir)
-      : 0;
+    let kg = 0;
+    for (const reservoir of this.reservoirs) kg += reservoir[WATER]!;
+    return kg;
   }
 
   private nextSwitchH(): number {

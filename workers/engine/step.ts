@@ -6,8 +6,9 @@ import {
   solutionKg,
   WATER,
 } from '../../shared/species/block';
+import { poolsWith } from '../../shared/species/species';
 import type { Books } from './books';
-import { movingAccount, type Channel } from './compile';
+import { movingPools, type Channel, type Moving } from './compile';
 import type { Flows } from './flows';
 import type { Oxygen } from './oxygen';
 import type { TankView } from './tankView';
@@ -37,9 +38,9 @@ export class Step {
   hours = 0;
   private trimmedH = 0;
   /** Chalk on the floor makes room for more: the one pool whose amount a rate depends on. */
-  private readonly precipitation: number;
-  private readonly precipitateAccount: number;
-  private precipitateFromMol = 0;
+  private readonly chalk: readonly Moving[];
+  private readonly chalkAccounts: readonly number[];
+  private chalkFromMol = 0;
   private readonly rates: readonly Float64Array[];
   private readonly stagePerKg = [0, 1, 2, 3].map(() => new Float64Array(BLOCK_SIZE));
   private readonly stage = new Float64Array(BLOCK_SIZE);
@@ -52,8 +53,8 @@ export class Step {
     private readonly books: Books,
     private readonly oxygen: Oxygen,
   ) {
-    this.precipitateAccount = books.poolIndex('precipitateCaCO3');
-    this.precipitation = movingAccount(channels, this.precipitateAccount);
+    this.chalk = movingPools(channels, books, 'fallenChalk');
+    this.chalkAccounts = poolsWith('fallenChalk').map((id) => books.poolIndex(id));
     this.extents = new Float64Array(channels.length);
     this.rates = NODES.map(() => new Float64Array(channels.length));
   }
@@ -62,7 +63,7 @@ export class Step {
   begin(tank: Float64Array, timeH: number): void {
     copyBlock(this.from, tank);
     this.fromH = timeH;
-    this.precipitateFromMol = this.books.amounts[this.precipitateAccount]!;
+    this.chalkFromMol = this.chalkMol();
     this.showPrecipitate(0, 0, 0, 0);
     this.look(0, this.from, timeH);
   }
@@ -71,7 +72,7 @@ export class Step {
   carryOn(tank: Float64Array, timeH: number): void {
     copyBlock(this.from, tank);
     this.fromH = timeH;
-    this.precipitateFromMol = this.books.amounts[this.precipitateAccount]!;
+    this.chalkFromMol = this.chalkMol();
     copyBlock(this.slopes[0]!, this.slopes[3]!);
     const [first, last] = [this.rates[0]!, this.rates[3]!];
     for (let c = 0; c < first.length; c++) first[c] = last[c]!;
@@ -164,9 +165,7 @@ export class Step {
 
   /** Names the process whose rate is no number. */
   refuse(): never {
-    const culprit = this.channels.find(
-      ({ process, settings }) => !Number.isFinite(process.rate(this.view, settings)),
-    );
+    const culprit = this.channels.find(({ process }) => !Number.isFinite(process.rate(this.view)));
     throw new RangeError(
       `${culprit ? `'${culprit.id}'` : 'the water'} gave a number that is not finite`,
     );
@@ -174,10 +173,22 @@ export class Step {
 
   /** Shows the chalk at a look: what there was, and what the looks before it let fall. */
   private showPrecipitate(hours: number, a: number, b: number, c: number): void {
-    const { rates, precipitation: p } = this;
-    if (p < 0) return;
-    const rate = a * rates[0]![p]! + b * rates[1]![p]! + c * rates[2]![p]!;
-    this.view.precipitateMol = this.precipitateFromMol + hours * rate;
+    const { rates, chalk } = this;
+    let mol = this.chalkFromMol;
+    for (let i = 0; i < chalk.length; i++) {
+      const part = chalk[i]!;
+      const p = part.channel;
+      const rate = a * rates[0]![p]! + b * rates[1]![p]! + c * rates[2]![p]!;
+      mol += hours * part.moles * rate;
+    }
+    this.view.precipitateMol = mol;
+  }
+
+  private chalkMol(): number {
+    let mol = 0;
+    const { chalkAccounts, books } = this;
+    for (let i = 0; i < chalkAccounts.length; i++) mol += books.amounts[chalkAccounts[i]!]!;
+    return mol;
   }
 
   private look(stage: number, tank: Float64Array, timeH: number): void {
@@ -189,8 +200,8 @@ export class Step {
     copyBlock(slope, flows.intoTank);
     let oxygenMolPerH = 0;
     for (let c = 0; c < channels.length; c++) {
-      const { process, settings, tankTerms, oxygenMol } = channels[c]!;
-      const rate = process.rate(view, settings);
+      const { process, tankTerms, oxygenMol } = channels[c]!;
+      const rate = process.rate(view);
       rates[c] = rate;
       oxygenMolPerH += oxygenMol * rate;
       for (let t = 0; t < tankTerms.length; t++) {

@@ -1,4 +1,4 @@
-import type { Memory, VesselId } from '../../shared/devices/device';
+import type { Memory, VesselId, VesselRole } from '../../shared/devices/device';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { LedgerRow } from '../../shared/trace/trace';
 import type { ClosureStart } from './closures';
@@ -22,7 +22,7 @@ export interface TankState {
   /** Hours since the start of the first run: days, faults and growth of what goes on count from there. */
   readonly timeH: number;
   /** mol of every species and kg of water in the tank, the reservoir, the bottles, and beyond. */
-  readonly vessels: readonly ({ readonly id: VesselId } & Held)[];
+  readonly vessels: readonly ({ readonly id: VesselId; readonly role?: VesselRole } & Held)[];
   /** mol in skeletons, air, food and sediment, in the order of `poolIds`. */
   readonly pools: Held;
   readonly ledger: readonly { readonly row: LedgerRow; readonly eq: number }[];
@@ -51,7 +51,8 @@ export function simulatedState(
     ...{ scenario, timeH, toppedOffKg, tryH: simulation.tryH },
     vessels: books.vesselIds.map((id) => {
       const offset = books.offsetOf(id);
-      return { id, ...held(offset, offset + books.tank.length) };
+      const role = plan.reservoirs.includes(id) ? { role: 'reservoir' as const } : {};
+      return { id, ...role, ...held(offset, offset + books.tank.length) };
     }),
     pools: held(books.poolOffset, books.amounts.length),
     ledger: ledger.map((row, i) => ({ row, eq: books.ledgerEq[i]! })),

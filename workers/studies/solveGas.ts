@@ -5,6 +5,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { compile } from '../engine/compile';
 import { settle } from '../engine/settle';
 import { Simulation, usualOptions } from '../engine/simulation';
+import { leastSquares } from './fit/leastSquares';
 
 export interface GasSolution {
   readonly kLaPerH: number;
@@ -33,6 +34,9 @@ const CO2_SPREAD = 0.15;
 const OFFSET_SPREAD = 0.1;
 const NINETEEN_IN_TWENTY = 1.96;
 const ROUNDS = 12;
+/** Nobody's word for the aeration is off by more of its own doubt; nearer than this, in σ, is there. */
+const FARTHEST = 8;
+const CLOSE = 1e-3;
 
 type Guess = readonly [lnKLa: number, grossMmolPerLPerDay: number];
 
@@ -63,35 +67,27 @@ function readings(scenario: Scenario, guess: Guess): [number, number] {
   return [ph.get(onH)!, ph.get(offH)!];
 }
 
-/** Two readings and a trusted guess: weighted residuals, zero when all agree. */
-function residuals(scenario: Scenario, guess: Guess): number[] {
-  const { gas } = scenario;
+/** What two readings and a trusted guess are met by, each in units of its own σ. */
+const rowsAt = (scenario: Scenario, guess: Guess): number[] => {
   const [on, off] = readings(scenario, guess);
-  return [
-    (on - gas.lightsOnPhNbs) / PH_SPREAD,
-    (off - gas.lightsOffPhNbs) / PH_SPREAD,
-    (guess[0] - Math.log(kLaOfAeration[gas.aeration])) / LN_KLA_SPREAD,
-  ];
-}
+  return [on / PH_SPREAD, off / PH_SPREAD, guess[0] / LN_KLA_SPREAD];
+};
 
-const dot = (a: readonly number[], b: readonly number[]) =>
-  a.reduce((sum, value, i) => sum + value * b[i]!, 0);
-
-/** One damped Gauss–Newton step on two unknowns. */
-function improve(scenario: Scenario, guess: Guess): Guess {
-  const here = residuals(scenario, guess);
-  const slope = (other: Guess, by: number) =>
-    residuals(scenario, other).map((value, i) => (value - here[i]!) / by);
-  const a = slope([guess[0] + 0.02, guess[1]], 0.02);
-  const b = slope([guess[0], guess[1] + 0.02], 0.02);
-  const [aa, ab, bb] = [dot(a, a) + 1e-6, dot(a, b), dot(b, b) + 1e-6];
-  const [ar, br] = [dot(a, here), dot(b, here)];
-  const determinant = aa * bb - ab * ab;
-  const within = (value: number, most: number) => Math.max(-most, Math.min(most, value));
-  return [
-    guess[0] + within((-ar * bb + br * ab) / determinant, 0.7),
-    Math.max(0, Math.min(10, guess[1] + within((-br * aa + ar * ab) / determinant, 1))),
-  ];
+function solved(scenario: Scenario): Guess {
+  const { gas } = scenario;
+  const lnKLa = Math.log(kLaOfAeration[gas.aeration]);
+  const { values } = leastSquares({
+    targets: [gas.lightsOnPhNbs / PH_SPREAD, gas.lightsOffPhNbs / PH_SPREAD, lnKLa / LN_KLA_SPREAD],
+    predict: ([own, gross]) => rowsAt(scenario, [own!, gross!]),
+    initial: [lnKLa, 0.5],
+    min: [lnKLa - FARTHEST * LN_KLA_SPREAD, 0],
+    max: [lnKLa + FARTHEST * LN_KLA_SPREAD, 10],
+    mayEnd: [true, true],
+    step: [0.02, 0.02],
+    close: CLOSE,
+    mostRounds: ROUNDS,
+  });
+  return [values[0]!, values[1]!];
 }
 
 /** One more digit than two readings carry would be invented. */
@@ -102,15 +98,15 @@ const rounded = (value: number): number => toFigures(value, 2);
  * their own doubt, to first order about the solution.
  */
 function kLaRange(scenario: Scenario, guess: Guess): readonly [number, number] {
-  const here = residuals(scenario, guess);
+  const here = rowsAt(scenario, guess);
   const slope = (moved: readonly number[], by: number) =>
     moved.map((value, i) => (value - here[i]!) / by);
   const { co2Ppm } = scenario.room;
   const airier = { ...scenario, room: { ...scenario.room, co2Ppm: co2Ppm * Math.exp(0.05) } };
   const columns = [
-    [...slope(residuals(scenario, [guess[0] + 0.05, guess[1]]), 0.05), 0, 0],
-    [...slope(residuals(scenario, [guess[0], guess[1] + 0.05]), 0.05), 0, 0],
-    [...slope(residuals(airier, guess), 0.05), 1 / CO2_SPREAD, 0],
+    [...slope(rowsAt(scenario, [guess[0] + 0.05, guess[1]]), 0.05), 0, 0],
+    [...slope(rowsAt(scenario, [guess[0], guess[1] + 0.05]), 0.05), 0, 0],
+    [...slope(rowsAt(airier, guess), 0.05), 1 / CO2_SPREAD, 0],
     [1 / PH_SPREAD, 1 / PH_SPREAD, 0, 0, 1 / OFFSET_SPREAD],
   ];
   const jacobian = new Matrix(columns);
@@ -130,13 +126,7 @@ export function solveGas(asked: Scenario): GasSolution {
     evaporation: { ...asked.evaporation, factor: '1' },
     room: { ...asked.room, co2Factor: '1' },
   };
-  let guess: Guess = [Math.log(kLaOfAeration[scenario.gas.aeration]), 0.5];
-  for (let round = 0; round < ROUNDS; round++) {
-    const next = improve(scenario, guess);
-    const moved = Math.abs(next[0] - guess[0]) + Math.abs(next[1] - guess[1]);
-    guess = next;
-    if (moved < 1e-4) break;
-  }
+  const guess = solved(scenario);
   const [kLaPerH, grossMmolPerLPerDay] = [rounded(Math.exp(guess[0])), rounded(guess[1])];
   const [lightsOnPhNbs, lightsOffPhNbs] = readings(scenario, [
     Math.log(kLaPerH),

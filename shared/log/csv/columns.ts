@@ -1,5 +1,5 @@
 import { testUnit, testUnitsOf } from '../../units/testUnits';
-import { readingField, readingNames, type ReadingName } from '../reading';
+import { ownUnit as unitOfField, readingNames, type ReadingName } from '../reading';
 
 /** What a column of a file may hold: a field of a reading, a date or a time of day alone, or nothing we take. */
 export type ColumnTarget = ReadingName | 'date' | 'timeOfDay';
@@ -72,7 +72,7 @@ function unitOf(target: ColumnTarget, name: string, unit: string): string | unde
 
 /** The unit that a target is kept in; undefined when it is no number. */
 export const ownUnit = (target: ColumnTarget): string | undefined =>
-  target === 'date' || target === 'timeOfDay' ? undefined : readingField(target).quantity?.unit;
+  target === 'date' || target === 'timeOfDay' ? undefined : unitOfField(target);
 
 /** Columns that need the keeper's word before anything can be read. */
 export const needsUnit = ({ target, unit }: LogColumn): boolean =>

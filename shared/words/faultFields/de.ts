@@ -10,7 +10,7 @@ export const de: Words<typeof en> = {
     title: 'Fehler',
     help: 'Eine Eigenschaft eines Geräts über eine Zeitspanne.',
     kind: { title: 'Was ausfällt' },
-    hours: {
+    endsAfterH: {
       title: 'Bemerkt nach',
       help: 'Dann endet der Fehler.',
     },

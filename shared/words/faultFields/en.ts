@@ -7,7 +7,7 @@ export const en = {
     title: 'Fault',
     help: 'A property of a device over a stretch of time.',
     kind: { title: 'What breaks' },
-    hours: {
+    endsAfterH: {
       title: 'Noticed after',
       help: 'The fault ends then.',
     },

@@ -1,3 +1,4 @@
+import { endOf } from '../../../shared/faults/endOf';
 import { faultKinds } from '../../../shared/faults/faultKinds';
 import { momentH } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -45,7 +46,7 @@ function ofFaults({ faults, start, days }: Scenario): Moment[] {
   return faults.flatMap((fault) => {
     const { label, lasts } = faultKinds[fault.kind];
     const fromH = momentH(fault, start.clockHour);
-    const toH = fromH + fault.hours;
+    const toH = endOf(fault, start.clockHour);
     return [
       moment(fromH, label),
       ...(lasts && toH <= days * 24 ? [moment(toH, say.putRight(label))] : []),
@@ -72,8 +73,8 @@ function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
     Math.abs(peak.worstH - timeH) < 0.05
       ? peak.worst
       : ph[Math.min(ph.length - 1, Math.round(timeH))]!;
-  const dry = switchings.find(({ pipe, dry: empty }) => pipe === 'topOff' && empty);
-  const spill = switchings.find(({ pipe, opens }) => pipe === 'overflow' && opens);
+  const dry = switchings.find(({ role, dry: empty }) => role === 'topOff' && empty);
+  const spill = switchings.find(({ role, opens }) => role === 'spill' && opens);
   return [
     ...(dry ? [moment(dry.timeH, say.runsDry(phTold(phAt(dry.timeH))))] : []),
     ...(spill ? [moment(spill.timeH, say.runsOver, true)] : []),

@@ -2,7 +2,7 @@ import type { TankEvent } from '../../../shared/events/event';
 import { pouredIn } from '../../../shared/events/addition';
 import { changeOfWater } from '../../../shared/events/waterChange';
 import { calcification } from '../../../shared/processes/calcification';
-import type { Process } from '../../../shared/processes/process';
+import type { ProcessKind } from '../../../shared/processes/process';
 import { processes } from '../../../shared/processes/registry';
 import { gramsForMgPerL } from '../../../shared/recipe/gramsFor';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -137,13 +137,18 @@ const eventsOf = (scenario: Scenario, done: readonly Done[]): TankEvent[] =>
   );
 
 /** Growth that steps at an hour; everything else as the engine has it. */
-const registryWith = ({ fromH, times }: Truth['step']): readonly Process<unknown>[] =>
-  (processes as readonly Process<unknown>[]).map((process) =>
-    process.id !== calcification.id
-      ? process
+const registryWith = ({ fromH, times }: Truth['step']): readonly ProcessKind[] =>
+  processes.map((kind) =>
+    kind.id !== calcification.id
+      ? kind
       : {
-          ...process,
-          rate: (view, settings) => process.rate(view, settings) * (view.timeH > fromH ? times : 1),
+          ...kind,
+          bind(start) {
+            const process = kind.bind(start);
+            if (process === null) return null;
+            const timesAt = (timeH: number) => (timeH > fromH ? times : 1);
+            return { ...process, rate: (view) => process.rate(view) * timesAt(view.timeH) };
+          },
         },
   );
 

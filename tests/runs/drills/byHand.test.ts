@@ -73,7 +73,7 @@ it('carbonated water comes in quarters of what closed water needs, until pH is b
       ...{ reservoirL: 9, refillEveryDays: 0, pumpLPerH: 90, additive: 'calciumHydroxide' },
       ...{ gramsPerL: 1.504, lossPercentPerDay: 0 },
     },
-    faults: [newFault('topOffOn', { day: 1, hour: 0, hours: 1 })],
+    faults: [newFault('topOffOn', { day: 1, hour: 0, endsAfterH: 1 })],
   });
   const [answer] = carbonatedUntilBack(scenario, usualOptions).scenario.responses;
   // 0.896 mol of CO2 an equivalent brings it back (PyCO2SYS, closed, S 35, 25 °C): 1.504 g/L of

@@ -17,7 +17,7 @@ const cut = (scenario: Scenario, own: Fault): Scenario => ({
   ...scenario,
   days: 3,
   responses: [],
-  faults: [newFault('powerCut', { day: 2, hour: 2, hours: 20, ...own })],
+  faults: [newFault('powerCut', { day: 2, hour: 2, endsAfterH: 20, ...own })],
 });
 const column = (
   scenario: Scenario,
@@ -75,7 +75,7 @@ describe('the temperature in a power cut', () => {
 
   it('nears the room’s with the keeper’s own time constant, and is heated back with it', () => {
     expect(at({ cooling: 'own', coolingHours: 5 }, 5)).toBeCloseTo(26 - 8 * (1 - Math.exp(-1)), 9);
-    const back = at({ cooling: 'own', coolingHours: 5, hours: 5 }, 10);
+    const back = at({ cooling: 'own', coolingHours: 5, endsAfterH: 5 }, 10);
     expect(back).toBeCloseTo(26 - 8 * (1 - Math.exp(-1)) * Math.exp(-1), 9);
   });
 
@@ -90,7 +90,13 @@ describe('the temperature in a power cut', () => {
   });
 
   it('draws a failed heater’s water on from where it is', () => {
-    const heater = newFault('heater', { day: 2, hour: 2, hours: 20, endTempC: 20, degreesPerH: 1 });
+    const heater = newFault('heater', {
+      day: 2,
+      hour: 2,
+      endsAfterH: 20,
+      endTempC: 20,
+      degreesPerH: 1,
+    });
     const own = cut(tank, { cooling: 'own', coolingHours: 5 });
     const both = { ...own, faults: [...own.faults, heater] };
     expect(column(both, 'temperature_c')[AT_H + 4]).toBeCloseTo(22 - 4 * (1 - Math.exp(-4 / 5)), 9);

@@ -19,7 +19,7 @@ it(
     const early = {
       ...scenario,
       precipitation: { ...scenario.precipitation, mode: 'off' as const },
-      faults: scenario.faults.map((fault) => ({ ...fault, hours: 4 })),
+      faults: scenario.faults.map((fault) => ({ ...fault, endsAfterH: 4 })),
     };
     const results = (await tryResponses(early, choices, usualOptions, async () => true))!;
     expect(results.map(({ remedy }) => remedy.id)).toEqual(

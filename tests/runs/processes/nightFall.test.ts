@@ -25,7 +25,7 @@ describe('what a tank breathes, from the night’s fall', () => {
       const on = { fromMgPerL: night[21]!, toMgPerL: night[25]!, hours: 4 };
       const breathed = breathedMmolPerLPerDay(tank);
       expect(breathedFromFall(on, at(tank)) / breathed).toBeCloseTo(1, 3);
-      const fault = newFault('powerCut', { day: 1, hour: 21, hours: 3, gasPercent: 0 });
+      const fault = newFault('powerCut', { day: 1, hour: 21, endsAfterH: 3, gasPercent: 0 });
       const still = readColumn(
         run({ ...tank, faults: [{ ...fault, cooling: 'none' }] }).trace,
         'oxygen_mg_l',

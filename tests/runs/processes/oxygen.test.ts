@@ -38,7 +38,7 @@ describe('oxygen', () => {
     const plan = {
       ...scenarioFromFile('over-fed.json'),
       days: 3,
-      faults: [newFault('heater', { day: 1, hour: 12, hours: 40, endTempC: 31 })],
+      faults: [newFault('heater', { day: 1, hour: 12, endsAfterH: 40, endTempC: 31 })],
     };
     const of = (respirationPerTenDegrees: number) =>
       run({ ...plan, oxygen: { ...plan.oxygen, respirationPerTenDegrees } });

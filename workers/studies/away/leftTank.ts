@@ -20,11 +20,15 @@ export interface LeftRun {
   readonly bottlesUsed: readonly number[];
 }
 
-const stock = (i: number) => `stock${i + 1}` as const;
-
 /** Notes when each vessel is first empty: the engine puts a new bottle in its place at once. */
 class DryWatch {
-  readonly firstH = new Map<string, number>();
+  private readonly firstH = new Map<string, number>();
+
+  /** When the first of these was; undefined when none was. */
+  firstOf(ids: readonly string[]): number | undefined {
+    const moments = ids.flatMap((id) => this.firstH.get(id) ?? []);
+    return moments.length > 0 ? Math.min(...moments) : undefined;
+  }
 
   note({ books, timeH }: Simulation): void {
     for (const id of books.vesselIds) {
@@ -68,18 +72,26 @@ export class LeftTank {
     trial.advance(Infinity);
     const run = trial.result();
     const left = run.stopped ? undefined : trial.state();
-    const held = (state: TankState, id: string): number =>
-      state.vessels.find((vessel) => vessel.id === id)?.amounts[WATER] ?? 0;
-    const used = (id: string): number => {
-      const full = held(this.from, id);
-      return full > 0 && left ? 1 - held(left, id) / full : 0;
+    const { reservoirs, devices } = goes.plan;
+    const pipes = devices.flatMap((device) => device.pipes);
+    const bottleOf = (pump: number) =>
+      pipes.flatMap((pipe) => (pipe.pump === pump ? pipe.from : []));
+    const bottles = scenario.dosers.map((_, i) => bottleOf(i));
+    const held = (state: TankState, ids: readonly string[]): number =>
+      state.vessels.reduce(
+        (kg, { id, amounts }) => (ids.includes(id) ? kg + amounts[WATER]! : kg),
+        0,
+      );
+    const used = (ids: readonly string[]): number => {
+      const full = held(this.from, ids);
+      return full > 0 && left ? 1 - held(left, ids) / full : 0;
     };
     return {
       run,
-      reservoirDryH: dry.firstH.get('reservoir'),
-      bottlesDryH: scenario.dosers.map((_, i) => dry.firstH.get(stock(i))),
-      reservoirUsed: used('reservoir'),
-      bottlesUsed: scenario.dosers.map((_, i) => used(stock(i))),
+      reservoirDryH: dry.firstOf(reservoirs),
+      bottlesDryH: bottles.map((ids) => dry.firstOf(ids)),
+      reservoirUsed: used(reservoirs),
+      bottlesUsed: bottles.map(used),
     };
   }
 }
@@ -89,7 +101,7 @@ function pumpEnds({ start, days }: Scenario, pump: number, dryH: number) {
   const clock = dryH + start.clockHour;
   const day = Math.floor(clock / 24);
   const hours = Math.max(1, days * 24 - dryH);
-  const fault = newFault('doserOff', { day: day + 1, hours, pump });
+  const fault = newFault('doserOff', { day: day + 1, endsAfterH: hours, pump });
   // To the moment: a form would take hours of the clock only to a hundredth.
   return { ...fault, hour: clock - 24 * day };
 }

@@ -2,7 +2,7 @@ import { newFault } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 
 /** Every refill is of plain water: a mix of nothing, from the day before on, so that what was mixed stays. */
-const PLAIN = { ...newFault('strongMix', { times: 0, hours: 8760 }), day: 0 };
+const PLAIN = { ...newFault('strongMix', { times: 0, endsAfterH: 8760 }), day: 0 };
 
 /**
  * The tank with nobody's hands in it for so many days: no dose and no water change by hand, nothing

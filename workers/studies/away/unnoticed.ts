@@ -57,8 +57,8 @@ function drillAt(plan: Scenario, fault: Fault, hour: number, away: Left): Scenar
   const day = hour >= clockHour ? 1 : 2;
   const fromH = momentH({ day, hour }, clockHour);
   const endH = Math.min(Math.max(backH(away), fromH + 1), fromH + MOST_DAYS * 24);
-  const hours = isPowerCut(fault) ? fault.hours : endH - fromH;
-  return { ...plan, days: endH / 24, faults: [{ ...fault, day, hour, hours }] };
+  const hours = isPowerCut(fault) ? fault.endsAfterH : endH - fromH;
+  return { ...plan, days: endH / 24, faults: [{ ...fault, day, hour, endsAfterH: hours }] };
 }
 
 /** How soon harm comes, then how soon anything does. */

@@ -1,4 +1,5 @@
 import { wrapped } from '../../../shared/faults/coolingHours';
+import { endOf } from '../../../shared/faults/endOf';
 import { faultKinds } from '../../../shared/faults/faultKinds';
 import { batteryKLaPerH, scoopKLaPerH, type HandAir } from '../../../shared/faults/handAir';
 import { momentH } from '../../../shared/scenario/clock';
@@ -29,7 +30,9 @@ export interface Doing {
 }
 
 const endH = (fault: Fault, { start }: Scenario): number =>
-  momentH(fault, start.clockHour) + (faultKinds[fault.kind].lasts ? fault.hours : AT_ONCE_H);
+  faultKinds[fault.kind].lasts
+    ? endOf(fault, start.clockHour)
+    : momentH(fault, start.clockHour) + AT_ONCE_H;
 
 /**
  * When the keeper begins, h of the trial: a power cut is noticed as it comes; anything else when it
@@ -63,7 +66,7 @@ export const leftAlone = (scenario: Scenario): Scenario => ({
   faults: scenario.faults.map((fault) =>
     isPowerCut(fault) || !faultKinds[fault.kind].lasts
       ? fault
-      : { ...fault, hours: toTheEnd(momentH(fault, scenario.start.clockHour), scenario) },
+      : { ...fault, endsAfterH: toTheEnd(momentH(fault, scenario.start.clockHour), scenario) },
   ),
 });
 
@@ -80,14 +83,14 @@ const ended =
     ...now,
     faults: now.faults.map((fault, i) => {
       const own = asked.faults[i];
-      return own && kinds.includes(own.kind) ? { ...fault, hours: own.hours } : fault;
+      return own && kinds.includes(own.kind) ? { ...fault, endsAfterH: own.endsAfterH } : fault;
     }),
   });
 
 /** From the moment of the acts on, something is as a fault has it: unplugged, or filled anew. */
 function from(now: Scenario, asked: Scenario, kind: FaultId, own: Partial<Fault> = {}): Scenario {
   const timeH = actsFromH(asked);
-  const when = { ...clockOf(timeH, now), hours: toTheEnd(timeH, now) };
+  const when = { ...clockOf(timeH, now), endsAfterH: toTheEnd(timeH, now) };
   return { ...now, faults: [...now.faults, newFault(kind, { ...when, ...own })] };
 }
 

@@ -39,7 +39,7 @@ function dumped(scenario: Scenario, clockHour: number, hours: number, stuck: Fau
     waterChanges: { ...scenario.waterChanges, percent: 0 },
     additions: [],
     responses: [],
-    faults: [{ ...stuck, day: 1, hour: clockHour, hours: hours + 1 }],
+    faults: [{ ...stuck, day: 1, hour: clockHour, endsAfterH: hours + 1 }],
   };
 }
 

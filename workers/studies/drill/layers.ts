@@ -35,7 +35,7 @@ export function layersOf(scenario: Scenario, hour: number): readonly Layer[] {
   const asLong: Change = (plan) => ({
     ...plan,
     days: Math.max(plan.days, 1.5),
-    faults: plan.faults.map((fault) => ({ ...fault, hours: 36 })),
+    faults: plan.faults.map((fault) => ({ ...fault, endsAfterH: 36 })),
   });
   const stops: readonly Stop[] = [
     { id: 'nothing' },

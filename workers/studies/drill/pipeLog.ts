@@ -10,7 +10,7 @@ export class PipeLog {
   /** To be called after each step: what flowed during it began where it began. */
   note({ plan, step, books }: Simulation): void {
     for (const { pipes } of plan.devices) {
-      for (const { id, from, kgPerH, vapour } of pipes) {
+      for (const { id, role, from, kgPerH, vapour } of pipes) {
         if (vapour) continue;
         const opens = kgPerH > 0;
         const was = this.open.get(id) ?? false;
@@ -18,7 +18,7 @@ export class PipeLog {
         this.open.set(id, opens);
         const dry =
           !opens && from !== 'tank' && from !== 'outside' && books.vessel(from)[WATER]! <= 0;
-        this.switchings.push({ timeH: step.fromH, pipe: id, opens, dry });
+        this.switchings.push({ timeH: step.fromH, pipe: id, role, opens, dry });
       }
     }
   }

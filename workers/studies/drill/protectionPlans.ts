@@ -134,7 +134,7 @@ export const protectionPlans: Readonly<Record<ProtectionId, ProtectionPlan>> = {
       ...plan,
       responses: plan.faults
         .filter(({ kind }) => kind === 'powerCut')
-        .map(({ day, hour, hours }) => {
+        .map(({ day, hour, endsAfterH: hours }) => {
           const kLaPerH = Math.min(MOST_K_LA_PER_H, batteryKLaPerH(plan, air));
           return newResponse('batteryAir', { day, hour, hours, kLaPerH });
         }),

@@ -105,7 +105,7 @@ export async function rehearse(
   const chalked = runDrill(withChalk(asked), options);
   if (!(await pause())) return undefined;
   const faults = scenario.faults.map((fault) =>
-    lasts(fault) ? { ...fault, hours: scenario.days * 24 } : fault,
+    lasts(fault) ? { ...fault, endsAfterH: scenario.days * 24 } : fault,
   );
   const leftAlone = scenario.faults.some(lasts)
     ? otherEnd(scenario, runDrill({ ...scenario, faults }, options))

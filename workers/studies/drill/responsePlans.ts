@@ -29,7 +29,7 @@ type Response = Scenario['responses'][number];
 /** When the first fault is noticed and ended: from then on something can be done. */
 function noticed({ faults }: Scenario): Pick<Response, 'day' | 'hour'> {
   const first = faults[0]!;
-  const hour = first.hour + first.hours;
+  const hour = first.hour + first.endsAfterH;
   return { day: first.day + Math.floor(hour / 24), hour: hour % 24 };
 }
 
@@ -45,7 +45,7 @@ export const withResponse = (
 /** The same failure with nothing done at all, not even ended. */
 const leftAlone = (scenario: Scenario): Scenario => ({
   ...scenario,
-  faults: scenario.faults.map((fault) => ({ ...fault, hours: scenario.days * 24 })),
+  faults: scenario.faults.map((fault) => ({ ...fault, endsAfterH: scenario.days * 24 })),
 });
 
 /** What needs no measuring meanwhile: each on its own, and nothing at all. */

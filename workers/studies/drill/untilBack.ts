@@ -1,4 +1,4 @@
-import { momentH } from '../../../shared/scenario/clock';
+import { endOf } from '../../../shared/faults/endOf';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
@@ -17,8 +17,7 @@ const MOST_PORTIONS = 8;
 /** A shorter stretch cannot be set. */
 const SHORTEST_H = 0.05;
 
-const noticedH = ({ faults, start }: Scenario): number =>
-  momentH(faults[0]!, start.clockHour) + faults[0]!.hours;
+const noticedH = ({ faults, start }: Scenario): number => endOf(faults[0]!, start.clockHour);
 
 /** Whether pH stands above the keeper's limit at a moment, by the crossings found in the run. */
 function isAbove({ crossings }: Run, timeH: number): boolean {

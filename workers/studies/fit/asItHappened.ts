@@ -19,6 +19,8 @@ export interface Observation {
   readonly sigma: number;
   /** 0 for the first reagent lot, 1 for the next … */
   readonly lot: number;
+  /** Where in the log that was asked about the readings stand that say so: one, or neighbours taken together. */
+  readonly readings: readonly number[];
 }
 
 /** Corals added or taken out: what takes alkalinity is more or less by so much from then on. */
@@ -88,13 +90,17 @@ function eventsOf(readings: readonly Reading[], scenario: Scenario, startH: numb
 
 function observationsOf(
   readings: readonly Reading[],
+  log: readonly Reading[],
   lots: readonly string[],
   startH: number,
   gulps: number,
 ) {
-  return readings.flatMap(({ at, alkalinityDkh, phNbs, accuracyDkh, lot }): Observation[] => {
+  const indexOf = new Map(log.map((reading, i) => [reading, i]));
+  return readings.flatMap((reading): Observation[] => {
+    const { at, alkalinityDkh, phNbs, accuracyDkh, lot } = reading;
     const timeH = hoursOf(at) - startH;
-    const same = { timeH, lot: Math.max(0, lots.indexOf(lot ?? '')) };
+    const where = { lot: Math.max(0, lots.indexOf(lot ?? '')), readings: [indexOf.get(reading)!] };
+    const same = { timeH, ...where };
     const sigma = Math.hypot(accuracyDkh ?? USUAL_ACCURACY_DKH, gulps);
     return [
       ...(alkalinityDkh === undefined
@@ -126,6 +132,7 @@ function together(all: readonly Observation[]): Observation[] {
           sigma,
           timeH: of(({ timeH }) => timeH),
           value: of(({ value }) => value),
+          readings: few.flatMap((one) => one.readings),
         };
       }),
     )
@@ -162,7 +169,7 @@ export function asItHappened(
     ),
     scenario,
     events,
-    observations: together(observationsOf(readings, lots, startH, sawtoothDkh(scenario))),
+    observations: together(observationsOf(readings, log, lots, startH, sawtoothDkh(scenario))),
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
     guess: byHand({ ...scenario, ...earlier[0]?.dosing }, readings),

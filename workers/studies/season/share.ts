@@ -1,5 +1,6 @@
 import type { Account } from '../../engine/trialRun';
 import type { Block } from '../../../shared/species/block';
+import type { LedgerRole } from '../../../shared/trace/trace';
 import type { SeasonQuantity } from './quantity';
 
 /** What can move calcium, magnesium or salinity. */
@@ -21,25 +22,19 @@ export interface Share {
   readonly moved: number;
 }
 
-const moverOfRow: Readonly<Record<string, Mover>> = {
+const moverOf: Readonly<Record<LedgerRole, Mover>> = {
+  growth: 'growth',
+  chalk: 'chalk',
+  pump: 'pumps',
   topOff: 'topOff',
-  calciumReactor: 'reactor',
-  addition: 'byHand',
-  overdose: 'byHand',
+  reactor: 'reactor',
+  byHand: 'byHand',
   waterChange: 'waterChanges',
-  extraChange: 'waterChanges',
-  newWater: 'waterChanges',
-  oldWater: 'waterChanges',
-  skimming: 'lost',
-  leak: 'lost',
-  overflow: 'lost',
+  lost: 'lost',
+  spill: 'lost',
+  life: 'level',
+  exchange: 'level',
 };
-
-function moverOf({ id, role }: Account['row']): Mover {
-  if (role === 'growth') return 'growth';
-  if (role === 'chalk') return 'chalk';
-  return /^stock\d+$/.test(id) ? 'pumps' : (moverOfRow[id] ?? 'level');
-}
 
 /** One stretch of a run: its tank's water before and after, and what each row brought. */
 export interface Counted {
@@ -62,7 +57,7 @@ export function sharesOf(
   const size = held(stretches.at(-1)!.after) / to;
   const moved = new Map<Mover, number>();
   for (const { row, brought } of stretches.flatMap(({ accounts }) => accounts)) {
-    const mover = moverOf(row);
+    const mover = moverOf[row.role];
     moved.set(mover, (moved.get(mover) ?? 0) + held(brought) / size);
   }
   const before = held(stretches[0]!.before) / from;

@@ -1,7 +1,8 @@
 import { toFigures } from '../../../shared/units/digits';
 import { quantityAt, type FieldPath } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { lastOf, ledgerBetween, usePerDay } from '../../../shared/verdict/measures';
+import { lastOf, rowsBetween, usePerDay } from '../../../shared/verdict/measures';
+import type { LedgerRow } from '../../../shared/trace/trace';
 import type { Run } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { filled } from '../away/filled';
@@ -132,9 +133,10 @@ export function deliveredOf(
   if (!(setL > 0)) return { kind: 'nothingSet' };
   const ratio = litres / setL;
   const share = pump === undefined ? solvedShare(usedL, setL, litres) : ratio;
-  const row = pump === undefined ? 'topOff' : `stock${pump + 1}`;
+  const isGiven = (row: LedgerRow) =>
+    pump === undefined ? row.role === 'topOff' : row.pump === pump;
   const broughtIn = ({ trace }: Run): number =>
-    (ledgerBetween(trace, row, 0, trace.rows - 1) * 24) / Math.max(1, trace.rows - 1);
+    (rowsBetween(trace, isGiven, 0, trace.rows - 1) * 24) / Math.max(1, trace.rows - 1);
   const [asSet, asGiven] = [runAs(1, use).run, runAs(share, use).run];
   const unbookedDkhPerDay = broughtIn(asGiven) - broughtIn(asSet);
   const trueUseDkhPerDay = isRead ? Math.max(0, use + unbookedDkhPerDay) : use;

@@ -37,7 +37,7 @@ function dumpTank(row: Row): Scenario {
       ...{ reservoirL, pumpLPerH, gramsPerL, refillEveryDays: 0 },
       ...{ additive: 'calciumHydroxide', saturationPercent: 110 },
     },
-    faults: [newFault('topOffOn', { day: 1, hour: 0, hours: 24 })],
+    faults: [newFault('topOffOn', { day: 1, hour: 0, endsAfterH: 24 })],
   });
 }
 

@@ -20,7 +20,7 @@ const stuck = (fault: Fault, topOff: object, outflows: object = {}): Scenario =>
     tank: { volumeL },
     outflows: { spareL: 100, ...outflows },
     topOff: { reservoirL: 60, refillEveryDays: 0, pumpLPerH, deadBandL: 0.5, ...topOff },
-    faults: [newFault('topOffOn', { day: 1, hour: 0, hours: 48, ...fault })],
+    faults: [newFault('topOffOn', { day: 1, hour: 0, endsAfterH: 48, ...fault })],
   });
 
 /** Moment at which the system holds so much more, found by the watch of lines. */

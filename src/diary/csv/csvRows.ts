@@ -9,8 +9,3 @@ export async function csvRows(text: string): Promise<CsvRows> {
   // What follows the last line's end is no row.
   return data.at(-1)?.length === 1 && data.at(-1)![0] === '' ? data.slice(0, -1) : data;
 }
-
-export async function csvText(rows: readonly (readonly string[])[]): Promise<string> {
-  const { default: Papa } = await import('papaparse');
-  return `${Papa.unparse(rows as string[][], { newline: '\n' })}\n`;
-}
