@@ -1,6 +1,7 @@
-import type { Plant } from '../../shared/devices/device';
+import type { Plant, VesselId } from '../../shared/devices/device';
 import { WATER } from '../../shared/species/block';
-import { assertBalanced } from '../../shared/species/reaction';
+import { assertBalanced, type Reaction } from '../../shared/species/reaction';
+import type { Term } from './books';
 import type { Plan } from './compile';
 import type { TankView } from './tankView';
 import { termsIn } from './termsIn';
@@ -12,6 +13,18 @@ export function plantDoor(plan: Plan, view: TankView): Plant {
     const row = ledger.findIndex(({ id }) => id === reason);
     return row >= 0 ? row : refillRow;
   };
+  // Weighed and looked up once: a reservoir is looked after at every act.
+  const known = new Map<Reaction, Map<VesselId, readonly Term[]>>();
+  const termsOf = (vessel: VesselId, reaction: Reaction): readonly Term[] => {
+    const inVessels = known.get(reaction) ?? new Map<VesselId, readonly Term[]>();
+    const terms = inVessels.get(vessel) ?? balanced(vessel, reaction);
+    known.set(reaction, inVessels.set(vessel, terms));
+    return terms;
+  };
+  const balanced = (vessel: VesselId, reaction: Reaction): readonly Term[] => {
+    assertBalanced(vessel, reaction);
+    return termsIn(books, vessel, reaction);
+  };
   return {
     setLight: (level, slopePerH) => view.setLight(level, slopePerH),
     setPower: (on) => (view.powered = on),
@@ -20,10 +33,7 @@ export function plantDoor(plan: Plan, view: TankView): Plant {
     contents: (vessel) => books.vessel(vessel),
     transfer: (reason, from, to, block) =>
       books.transfer(rowOf(reason), books.offsetOf(from), books.offsetOf(to), block),
-    react(vessel, reaction, mol) {
-      assertBalanced(vessel, reaction);
-      books.react(refillRow, termsIn(books, vessel, reaction), mol);
-    },
+    react: (vessel, reaction, mol) => books.react(refillRow, termsOf(vessel, reaction), mol),
     inPool: (pool) => books.pool(pool),
   };
 }
