@@ -5,6 +5,6 @@ export default [
     name: 'first load: page and workers, with what they import statically',
     path: firstLoad(),
     gzip: true,
-    limit: '140 kB',
+    limit: '120 kB',
   },
 ];

@@ -78,14 +78,4 @@ export const de: Words<typeof en> = {
     salt: (kilograms) => `${kilograms} kg Salz im Monat`,
     all: (what) => `Gebraucht wird: ${what}.`,
   },
-  stops: {
-    noWater: (hour, salinity, litres) =>
-      `Der Versuch endet in Stunde ${hour}: Im Becken ist fast kein Wasser mehr (Salzgehalt ${salinity} bei noch ${litres}). Füllen Sie früher auf, oder suchen Sie das Leck.`,
-    tooSalty: (hour, salinity, litres) =>
-      `Der Versuch endet in Stunde ${hour}: Aus dem Becken ist zu viel Wasser verdunstet (Salzgehalt ${salinity} bei noch ${litres}), jenseits der Chemie hier. Füllen Sie den Nachfüllbehälter früher auf, oder prüfen Sie die Verdunstung.`,
-    noChemistry: (hour, why) =>
-      `Der Versuch endet in Stunde ${hour}: Die Chemie im Becken hat keine Lösung (${why}).`,
-    neverEnds: (hour, steps) =>
-      `Der Versuch endet in Stunde ${hour}: Etwas schaltet oder reagiert so oft (mehr als ${steps} Mal in der Stunde), dass es sich nicht verfolgen lässt. Suchen Sie nach einer Schalthysterese oder einer Portion nahe null.`,
-  },
 };

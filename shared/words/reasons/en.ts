@@ -77,14 +77,4 @@ export const en = {
     salt: (kilograms: string) => `${kilograms} kg of salt a month`,
     all: (what: string) => `It uses up: ${what}.`,
   },
-  stops: {
-    noWater: (hour: string, salinity: string, litres: string) =>
-      `The trial stops at hour ${hour}: in the tank next to no water is left (salinity ${salinity} with ${litres} left). Refill sooner, or look for the leak.`,
-    tooSalty: (hour: string, salinity: string, litres: string) =>
-      `The trial stops at hour ${hour}: in the tank too much water has evaporated (salinity ${salinity} with ${litres} left), beyond the chemistry here. Refill the reservoir sooner, or check the evaporation.`,
-    noChemistry: (hour: string, why: string) =>
-      `The trial stops at hour ${hour}: in the tank ${why}.`,
-    neverEnds: (hour: string, steps: string) =>
-      `The trial stops at hour ${hour}: something switches or reacts so often (more than ${steps} times within the hour) that it cannot be followed. Look for a dead band or a portion close to nothing.`,
-  },
 };

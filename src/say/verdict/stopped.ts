@@ -1,6 +1,6 @@
 import type { Stopped } from '../../../shared/verdict/outcome';
 import { figure } from '../../../shared/words/figure';
-import { say } from '../../../shared/words/reasons';
+import { say } from '../../../shared/words/verdict';
 
 const { stops: told } = say;
 
