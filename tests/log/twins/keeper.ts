@@ -6,7 +6,8 @@ import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 import { alkalinityMeqPerG } from '../../../shared/species/additives';
 import type { Draw } from './draw';
 import { typedPlan, type Tank } from './tank';
-import { runTruth, type Truth } from './truth';
+import { dosedAnew, runTruth, type Truth } from './truth';
+import type { RanUntil } from '../../../workers/studies/fit/turnedAt';
 import type { Variant } from './variants';
 
 export const START_H = 20_454 * 24;
@@ -15,6 +16,8 @@ export const START_H = 20_454 * 24;
 export interface Kept {
   readonly plan: Scenario;
   readonly log: readonly Reading[];
+  /** What ran before a turn, and until when. */
+  readonly ran: readonly RanUntil[];
 }
 
 /** When it is tested: about evenly, at the keeper's hour, or at any. */
@@ -75,11 +78,18 @@ export function keep(draw: Draw, tank: Tank, variant: Variant): { truth: Truth; 
     ...(additive === undefined ? { waterChangePercent: percent! } : { additive, grams: grams! }),
   }));
   const log = [...tests, ...doses].toSorted((a, b) => (a.at < b.at ? -1 : 1));
-  return { truth, kept: { plan: typedPlan(tank, values[0]!), log } };
+  const { turned } = truth;
+  const plan = typedPlan(tank, values[0]!);
+  if (!turned) return { truth, kept: { plan, log, ran: [] } };
+  const ran = [{ until: localTimeOf(START_H + turned.atH), plan }];
+  return {
+    truth,
+    kept: { plan: typedPlan(dosedAnew(tank, turned.times), values[0]!), log, ran },
+  };
 }
 
 /** The straight line of a careful keeper: all that was dosed is added back, evenly. */
-export function byLine(tank: Tank, { plan, log }: Kept): number {
+export function byLine(tank: Tank, { plan, log, ran }: Kept, times = 1): number {
   const tested = log.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined);
   const days = tested.map(({ at }) => (hoursOf(at) - START_H) / 24);
   const dkh = tested.map(({ alkalinityDkh }) => alkalinityDkh!);
@@ -94,7 +104,10 @@ export function byLine(tank: Tank, { plan, log }: Kept): number {
       sum + (waterChangePercent / 100) * (plan.waterChanges.salt.alkalinityDkh - level),
     0,
   );
-  const steady = tank.carrier === 'limewater' || tank.carrier === 'pairs' ? tank.dosedDkhPerDay : 0;
+  const turnedAt = ran.length > 0 ? (hoursOf(ran[0]!.until) - START_H) / 24 : to;
+  const more = 1 + ((times - 1) * Math.max(0, to - Math.max(from, turnedAt))) / (to - from);
+  const isPumped = tank.carrier === 'limewater' || tank.carrier === 'pairs';
+  const steady = isPumped ? tank.dosedDkhPerDay * more : 0;
   const { slopeDkhPerDay } = straightLine(days, dkh, tank.sigmaDkh);
   return steady + (poured + changed) / (to - from) - slopeDkhPerDay;
 }

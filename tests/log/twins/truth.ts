@@ -12,8 +12,10 @@ import { molarMassGPerMol } from '../../../shared/seawater/atomicMasses';
 import { indexOf } from '../../../shared/species/block';
 import { alkalinityMeqPerG, type AdditiveId } from '../../../shared/species/additives';
 import { compile } from '../../../workers/engine/compile';
+import { takenOver } from '../../../workers/engine/goOn';
 import { settle } from '../../../workers/engine/settle';
 import { Simulation, usualOptions } from '../../../workers/engine/simulation';
+import { simulatedState } from '../../../workers/engine/tankState';
 import type { Draw } from './draw';
 import { typedPlan, type Tank } from './tank';
 import type { Variant } from './variants';
@@ -32,6 +34,8 @@ export interface Truth {
   readonly done: readonly Done[];
   /** The corals take so many times more from this hour on. */
   readonly step: { readonly fromH: number; readonly times: number };
+  /** Its pumps dose so many times more from this hour on, and the keeper says so. */
+  readonly turned: { readonly atH: number; readonly times: number } | undefined;
   readonly dkh: readonly number[];
   /** Alkalinity in the fourteen days after the log at the same hour, all going on as before. */
   readonly later: readonly Later[];
@@ -99,6 +103,23 @@ function withPumpOff(draw: Draw, scenario: Scenario, days: number): Scenario {
     ? scenario.dosers.map((_, i) => ({ ...off, kind: 'doserOff', pump: i + 1 }))
     : [{ ...off, kind: 'topOffOff' }];
   return { ...scenario, faults: kinds as unknown as Scenario['faults'] };
+}
+
+/** Dosed so many times more: what a keeper types of it, and what the tank truly gets. */
+export const dosedAnew = (tank: Tank, times: number): Tank => ({
+  ...tank,
+  dosedDkhPerDay: tank.dosedDkhPerDay * times,
+});
+
+/** Half way, more or less; limewater is near its saturation already. */
+function turnOf(draw: Draw, { days, carrier }: Tank): Truth['turned'] {
+  const most = carrier === 'limewater' ? 1 : 1.4;
+  return { atH: days * 24 * draw.between(0.4, 0.7), times: draw.between(0.6, most) };
+}
+
+function withDosing(scenario: Scenario, tank: Tank): Scenario {
+  const { dosers, topOff } = typedPlan(tank, tank.startDkh);
+  return { ...scenario, dosers, topOff: { ...scenario.topOff, gramsPerL: topOff.gramsPerL } };
 }
 
 /** Doses by hand every day or two, or a water change every week. */
@@ -172,19 +193,32 @@ export function runTruth(
   const registry = registryWith(step);
   const events = eventsOf(scenario, done);
   const plan = compile(scenario, { ...reference, events, registry });
-  const simulation = new Simulation(plan, usualOptions);
-  const rows = plan.ledger.flatMap(({ role }, row) => (isUse(role) ? [row] : []));
-  const takenEq = () => rows.reduce((sum, row) => sum - simulation.books.ledgerEq[row]!, 0);
+  let simulation = new Simulation(plan, usualOptions);
+  const turned = variant === 'dosing changed and said' ? turnOf(draw, tank) : undefined;
+  const after = turned ? withDosing(still, dosedAnew(tank, turned.times)) : still;
+  const goTo = (timeH: number) => {
+    if (turned && simulation.timeH < turned.atH && timeH >= turned.atH) {
+      simulation.advanceTo(turned.atH);
+      const from = { ...simulatedState(simulation), start: reference };
+      simulation = new Simulation(takenOver(after, from, { events }), usualOptions, from);
+    }
+    simulation.advanceTo(timeH);
+  };
+  const takenEq = () =>
+    simulation.plan.ledger.reduce(
+      (sum, { role }, row) => (isUse(role) ? sum - simulation.books.ledgerEq[row]! : sum),
+      0,
+    );
   const taken = () => (takenEq() * 1000) / meqPerLPerDkh / scenario.tank.volumeL;
   const endH = timesH.at(-1)!;
   let before = 0;
   const dkh: number[] = [];
   for (const timeH of timesH) {
     if (simulation.timeH < endH - LAST_H && timeH >= endH - LAST_H) {
-      simulation.advanceTo(endH - LAST_H);
+      goTo(endH - LAST_H);
       before = taken();
     }
-    simulation.advanceTo(timeH);
+    goTo(timeH);
     dkh.push(simulation.view.alkalinityDkh);
   }
   const ended = taken();
@@ -198,15 +232,25 @@ export function runTruth(
   const useDkhPerDay = ((ended - before) * 24) / LAST_H;
   const later = Array.from({ length: LATER_DAYS }, (_, day): Later => {
     const timeH = endH + (1 + day) * 24;
-    simulation.advanceTo(timeH);
+    goTo(timeH);
     return { timeH, dkh: simulation.view.alkalinityDkh };
   });
   const grown = Math.exp(((tank.growthPercentPerDay / 100) * endH) / 24) * step.times;
   const endedTank: Scenario = {
-    ...still,
+    ...after,
     start: { ...still.start, omegaReference, clockHour: Math.floor(endH) % 24 },
     tank: { ...still.tank, ...salts },
     corals: { ...still.corals, useDkhPerDay: still.corals.useDkhPerDay * grown },
   };
-  return { scenario, ended: endedTank, done, step, dkh, later, useDkhPerDay, omegaReference };
+  return {
+    scenario,
+    ended: endedTank,
+    done,
+    step,
+    turned,
+    dkh,
+    later,
+    useDkhPerDay,
+    omegaReference,
+  };
 }

@@ -2,6 +2,7 @@ import { median } from 'd3-array';
 import { hoursOf } from '../../../shared/log/localTime';
 import { judge } from '../../../shared/log/judge';
 import { USUAL_ACCURACY_DKH } from '../../../shared/log/reading';
+import { usualOptions } from '../../../workers/engine/simulation';
 import { answerLog, type LogAnswer } from '../../../workers/studies/answerLog';
 import { drawOf } from './draw';
 import { byLine, keep, START_H } from './keeper';
@@ -45,11 +46,13 @@ export const TWINS_OF_A_VARIANT = 120;
 
 const K = 1.96;
 
-/** What nobody can have switched off by mistake has no pump. */
+/** What nobody can have switched off by mistake, or turned, has no pump. */
 const pumped: readonly Carrier[] = ['limewater', 'pairs'];
 
+const needsPump: readonly Variant[] = ['pump off, unlogged', 'dosing changed and said'];
+
 const carrierOf = (number: number, variant: Variant): Carrier =>
-  variant === 'pump off, unlogged' ? pumped[number % 2]! : carriers[number % 4]!;
+  needsPump.includes(variant) ? pumped[number % 2]! : carriers[number % 4]!;
 
 function inFan({ fan, fit }: LogAnswer, truth: Truth, normals: readonly number[], sigma: number) {
   return truth.later.map(({ timeH, dkh }, day) => {
@@ -67,9 +70,9 @@ export function twin(number: number, variant: Variant): Twin {
   const { truth, kept } = keep(draw, tank, variant);
   const normals = truth.later.map(() => draw.normal());
   const begun = performance.now();
-  const answer = answerLog(kept.plan, kept.log, 0.1);
+  const answer = answerLog(kept.plan, kept.log, 0.1, usualOptions, kept.ran);
   const ms = performance.now() - begun;
-  const lineErrorDkhPerDay = Math.abs(byLine(tank, kept) - truth.useDkhPerDay);
+  const lineErrorDkhPerDay = Math.abs(byLine(tank, kept, truth.turned?.times) - truth.useDkhPerDay);
   if ('why' in answer) {
     const nothing = { held: false, heldOrSaid: false, inFan: [], errorDkhPerDay: Infinity };
     return { ...nothing, stuck: true, lineErrorDkhPerDay, ms };
