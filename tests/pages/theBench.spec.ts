@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
+import { SCENARIO_VERSION } from '../../shared/scenario/schema';
 
 const strength = (page: Page) => page.getByLabel('Strength of the mix', { exact: true });
 const headline = (page: Page) => page.locator('.headline');
@@ -61,7 +62,7 @@ test('the whole job: drag, read, keep, compare, export, reload, all still there'
       page.getByRole('button', { name: 'Save Trial B as a file' }).click(),
     ]);
     const scenario = JSON.parse(readFileSync(await file.path(), 'utf8'));
-    expect(scenario).toMatchObject({ version: 4, topOff: { gramsPerL: 0.6 } });
+    expect(scenario).toMatchObject({ version: SCENARIO_VERSION, topOff: { gramsPerL: 0.6 } });
     const [csv] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Hourly numbers as CSV' }).click(),
