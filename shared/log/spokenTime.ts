@@ -1,5 +1,5 @@
-import { language } from '../words/language';
 import { say } from '../words/time';
+import { writing } from '../words/writing';
 import { hoursOf } from './localTime';
 
 /** "4 March, 10:30". */
@@ -7,7 +7,7 @@ export function spokenTime(local: string): string {
   return say.dateAndClock(spokenDay(local), local.slice(11));
 }
 
-const dayAndMonth = new Intl.DateTimeFormat(language === 'de' ? 'de' : 'en-GB', {
+const dayAndMonth = new Intl.DateTimeFormat(writing.dates, {
   ...{ day: 'numeric', month: 'long', timeZone: 'UTC' },
 });
 

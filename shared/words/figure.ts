@@ -1,9 +1,8 @@
 import { fixed } from '../units/digits';
-import { language } from './language';
+import { writing } from './writing';
 
 /** A number that is written already, with the decimal sign of the language spoken here. */
-export const figureText = (text: string): string =>
-  language === 'de' ? text.replace('.', ',') : text;
+export const figureText = (text: string): string => text.replace('.', writing.decimal);
 
 /** A number with so many decimals, or with those that it has, for a sentence. */
 export const figure = (value: number, decimals?: number): string =>

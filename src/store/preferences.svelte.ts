@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { language, languages, PREFERENCES_KEY } from '../../shared/words/language';
+import { languages, PREFERENCES_KEY } from '../../shared/words/language';
+import { writing } from '../../shared/words/writing';
 
 const oneOf = <const Options extends readonly [string, ...string[]]>(...options: Options) =>
   v.fallback(v.picklist(options), options[0] as Options[number]);
@@ -14,7 +15,7 @@ const preferencesSchema = v.object({
   salinity: oneOf('ppt', 'SG'),
   /** In which unit each field of a reading is typed, where it was chosen beside the field. */
   readIn: v.fallback(v.record(v.string(), v.string()), {}),
-  decimal: language === 'de' ? oneOf('comma', 'point') : oneOf('point', 'comma'),
+  decimal: writing.decimal === ',' ? oneOf('comma', 'point') : oneOf('point', 'comma'),
 });
 
 export type Preferences = v.InferOutput<typeof preferencesSchema>;

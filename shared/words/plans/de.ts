@@ -113,6 +113,7 @@ export const de: Words<typeof en> = {
     changes: (percent, days) => `${percent} % neues Wasser alle ${days} Tage`,
   },
   recipe: {
+    salts: { low: 'Mischung mit wenig Alkalinität', high: 'Mischung mit viel Alkalinität' },
     scoops: (scoops, grams) => ` (${scoops} gestrichene Löffel zu ${grams} g)`,
     seaSalt: 'trockenes Meersalz',
     powder: (grams, name) => `${grams} ${name}`,

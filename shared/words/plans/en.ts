@@ -118,6 +118,7 @@ export const en = {
     changes: (percent: string, days: number) => `${percent} % new water every ${days} days`,
   },
   recipe: {
+    salts: { low: 'low-alkalinity mix', high: 'high-alkalinity mix' },
     scoops: (scoops: string, grams: string) => ` (${scoops} level scoops of ${grams} g)`,
     seaSalt: 'dry sea salt',
     powder: (grams: string, name: string) => `${grams} ${name}`,

@@ -4,6 +4,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { wordFor } from '../../../shared/scenario/words';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
+import { saltName } from './saltName';
 import { baggedSaltGrams } from '../../../shared/recipe/gramsFor';
 
 /** The mixing and the dosing of a plan, each a line of text. */
@@ -80,7 +81,7 @@ export function recipeOf(scenario: Scenario, litresOfTopOff: number, kit: Kit): 
         figure(change.percent),
         change.everyDays,
         figure(change.salinityPractical),
-        change.salt.name,
+        saltName(change.salt.name),
         text(grams),
       ),
     );
