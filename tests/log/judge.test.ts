@@ -1,22 +1,57 @@
 import { expect, it } from 'vitest';
 import { judgedSentence } from '../../src/say/log/judged';
 import { judge, strays } from '../../shared/log/judge';
+import { lotOffsetOf } from '../../shared/log/lotOffset';
 import { inOwnUnits, readTyped, typedOf } from '../../shared/log/typedReading';
 
-const forecast = { timesH: [0, 24, 48], dkh: [8.5, 8.4, 8.2], spreadDkh: [0.1, 0.08, 0.08] };
+const forecast: Parameters<typeof judge>[1] = {
+  timesH: [0, 24, 48],
+  dkh: [8.5, 8.4, 8.2],
+  spreadDkh: [0.1, 0.08, 0.08],
+  suddenH: [],
+};
 
-const said = (dkh: number) => judgedSentence(dkh, judge(dkh, 0.06, 36, forecast)!);
+const judgedAt = (dkh: number, sigmaDkh: number, timeH: number, expected = forecast) =>
+  judge({ dkh, sigmaDkh, timeH, lot: { byDkh: 0, sigmaDkh: 0 } }, expected);
+const said = (dkh: number) => judgedSentence(dkh, judgedAt(dkh, 0.06, 36)!);
 
 it('judges a reading against what was expected, test and forecast together', () => {
   // √(0.08² + 0.06²) = 0.1, worked by hand.
-  const judged = judge(8.1, 0.06, 36, forecast)!;
+  const judged = judgedAt(8.1, 0.06, 36)!;
   expect(judged.standardised).toBeCloseTo(-2, 6);
-  expect(judgedSentence(8.1, judge(8.1, 0.08, 36, forecast)!)).toBe(
+  expect(judgedSentence(8.1, judgedAt(8.1, 0.08, 36)!)).toBe(
     '8.1 where 8.3 ± 0.2 was expected: within noise.',
   );
   expect(said(7.9)).toContain('far below what noise explains');
   expect(said(8.55)).toContain('higher than noise usually makes it');
-  expect(judge(8.1, 0.15, 49, forecast)).toBeUndefined();
+  expect(judgedAt(8.1, 0.15, 49)).toBeUndefined();
+});
+
+it('expects the water before a dose until it is poured in, and the water after it from then on', () => {
+  const dosed = {
+    timesH: [0, 1, 2, 3, 4],
+    dkh: [8.0, 7.9, 9.8, 9.7, 9.6],
+    spreadDkh: [0.1, 0.1, 0.1, 0.1, 0.1],
+    suddenH: [2],
+  };
+  const expected = (timeH: number) => judgedAt(8, 0.1, timeH, dosed)!.expectedDkh;
+  expect(expected(1.5)).toBeCloseTo(7.85, 9);
+  expect(expected(2)).toBeCloseTo(7.8, 9);
+  expect(expected(2.5)).toBeCloseTo(9.75, 9);
+  const midway = { ...dosed, suddenH: [1.5] };
+  expect(judgedAt(8, 0.1, 1.75, midway)!.expectedDkh).toBeCloseTo(9.825, 9);
+});
+
+it('holds a reading against what its own bottle reads', () => {
+  const fit = { lots: ['red', 'blue'], estimates: [{ id: 'lot 1', value: 0.35 }] };
+  const read = { dkh: 8.65, sigmaDkh: 0.06, timeH: 36 };
+  const from = (lot: string) => judge({ ...read, lot: lotOffsetOf(fit, lot) }, forecast)!;
+  expect(from('blue').standardised).toBeCloseTo(0, 9);
+  expect(from('blue').expectedDkh).toBeCloseTo(8.65, 9);
+  expect(from('red').standardised).toBeCloseTo(3.5, 9);
+  // √(0.08² + 0.06² + 0.3²), worked by hand: nobody knows how a third bottle reads.
+  expect(from('green').standardised).toBeCloseTo(0.35 / 0.316228, 5);
+  expect(lotOffsetOf({ lots: [''], estimates: [] })).toEqual({ byDkh: 0, sigmaDkh: 0 });
 });
 
 it('proposes a refit after a run of misses on one side, not after one', () => {

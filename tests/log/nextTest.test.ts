@@ -16,6 +16,7 @@ const ahead = {
   slopes: timesH.map((hour) => [1, -hour / 24, 0]),
   spreadDkh: timesH.map((hour) => Math.sqrt(0.04 + 0.01 * (hour / 24) ** 2)),
   restless: { levelDkh: 0, useDkhPerDay: 0 },
+  suddenH: [],
 };
 const now = {
   ...{ dkh: 8, useDkhPerDay: 1, covariance, restless: ahead.restless, doubts: [] },

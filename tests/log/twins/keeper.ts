@@ -18,6 +18,8 @@ export interface Kept {
   readonly log: readonly Reading[];
   /** What ran before a turn, and until when. */
   readonly ran: readonly RanUntil[];
+  /** How the bottle reads that is open when the log ends, and its mark. */
+  readonly open: { readonly byDkh: number; readonly lot: string | undefined };
 }
 
 /** When it is tested: about evenly, at the keeper's hour, or at any. */
@@ -42,26 +44,27 @@ const WILD = {
   'wild reading last': (count: number) => count - 1,
 } as const;
 
-/** The water as this keeper reads it, in this variant. */
-function read(draw: Draw, tank: Tank, variant: Variant, water: readonly number[]): number[] {
+/** The water as this keeper reads it, in this variant, and how the last bottle reads. */
+function read(draw: Draw, tank: Tank, variant: Variant, water: readonly number[]) {
   const wildAt = variant in WILD ? WILD[variant as keyof typeof WILD](water.length) : -1;
   const wild = draw.between(1.2, 3) * (draw.between(0, 1) < 0.5 ? -1 : 1);
   const bottle = draw.between(0.2, 0.5) * (draw.between(0, 1) < 0.5 ? -1 : 1);
   const opensAt = halfOf(water);
   const grid = variant === 'rounded to 0.3' ? 0.3 : variant === 'rounded to 0.1' ? 0.1 : 0.01;
-  return water.map((dkh, i) => {
-    const off =
-      (i === wildAt ? wild : 0) + (variant.endsWith('bottle') && i >= opensAt ? bottle : 0);
+  const openByDkh = variant.endsWith('bottle') ? bottle : 0;
+  const values = water.map((dkh, i) => {
+    const off = (i === wildAt ? wild : 0) + (i >= opensAt ? openByDkh : 0);
     const value = dkh + off + tank.sigmaDkh * draw.normal();
     return Number((Math.round(Math.max(1, value) / grid) * grid).toFixed(2));
   });
+  return { values, openByDkh };
 }
 
 /** A twin: the tank in truth, and what its keeper wrote down of it. */
 export function keep(draw: Draw, tank: Tank, variant: Variant): { truth: Truth; kept: Kept } {
   const timesH = testTimes(draw, tank, variant === 'hours scattered');
   const truth = runTruth(draw, tank, variant, timesH);
-  const values = read(draw, tank, variant, truth.dkh);
+  const { values, openByDkh } = read(draw, tank, variant, truth.dkh);
   const opensAt = halfOf(values);
   const tests = values.map((alkalinityDkh, i): Reading => ({
     at: localTimeOf(START_H + timesH[i]!),
@@ -80,11 +83,12 @@ export function keep(draw: Draw, tank: Tank, variant: Variant): { truth: Truth; 
   const log = [...tests, ...doses].toSorted((a, b) => (a.at < b.at ? -1 : 1));
   const { turned } = truth;
   const plan = typedPlan(tank, values[0]!);
-  if (!turned) return { truth, kept: { plan, log, ran: [] } };
+  const open = { byDkh: openByDkh, lot: tests.at(-1)!.lot };
+  if (!turned) return { truth, kept: { plan, log, ran: [], open } };
   const ran = [{ until: localTimeOf(START_H + turned.atH), plan }];
   return {
     truth,
-    kept: { plan: typedPlan(dosedAnew(tank, turned.times), values[0]!), log, ran },
+    kept: { plan: typedPlan(dosedAnew(tank, turned.times), values[0]!), log, ran, open },
   };
 }
 

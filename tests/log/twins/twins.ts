@@ -1,11 +1,12 @@
 import { median } from 'd3-array';
 import { hoursOf } from '../../../shared/log/localTime';
 import { judge } from '../../../shared/log/judge';
+import { lotOffsetOf } from '../../../shared/log/lotOffset';
 import { USUAL_ACCURACY_DKH } from '../../../shared/log/reading';
 import { usualOptions } from '../../../workers/engine/simulation';
 import { answerLog, type LogAnswer } from '../../../workers/studies/answerLog';
 import { drawOf } from './draw';
-import { byLine, keep, START_H } from './keeper';
+import { byLine, keep, START_H, type Kept } from './keeper';
 import { carriers, drawTank, type Carrier } from './tank';
 import type { Truth } from './truth';
 import type { Variant } from './variants';
@@ -54,11 +55,22 @@ const needsPump: readonly Variant[] = ['pump off, unlogged', 'dosing changed and
 const carrierOf = (number: number, variant: Variant): Carrier =>
   needsPump.includes(variant) ? pumped[number % 2]! : carriers[number % 4]!;
 
-function inFan({ fan, fit }: LogAnswer, truth: Truth, normals: readonly number[], sigma: number) {
-  return truth.later.map(({ timeH, dkh }, day) => {
-    const sinceStartH = timeH + START_H - hoursOf(fit.startAt);
-    const read = dkh + sigma * normals[day]!;
-    const judged = judge(read, USUAL_ACCURACY_DKH * fit.spread, sinceStartH, fan);
+/** The keeper goes on reading from the bottle that is open. */
+function inFan(
+  { fan, fit }: LogAnswer,
+  { later }: Truth,
+  { open }: Kept,
+  normals: readonly number[],
+  sigma: number,
+) {
+  return later.map(({ timeH, dkh }, day) => {
+    const read = {
+      dkh: dkh + open.byDkh + sigma * normals[day]!,
+      sigmaDkh: USUAL_ACCURACY_DKH * fit.spread,
+      timeH: timeH + START_H - hoursOf(fit.startAt),
+      lot: lotOffsetOf(fit, open.lot),
+    };
+    const judged = judge(read, fan);
     return judged !== undefined && Math.abs(judged.standardised) <= K;
   });
 }
@@ -83,7 +95,7 @@ export function twin(number: number, variant: Variant): Twin {
     ...{ stuck: false, errorDkhPerDay, lineErrorDkhPerDay, ms },
     held: errorDkhPerDay <= K * standardErrorDkhPerDay,
     heldOrSaid: errorDkhPerDay <= K * withDoubtsDkhPerDay || answer.fit.jump !== undefined,
-    inFan: inFan(answer, truth, normals, tank.sigmaDkh),
+    inFan: inFan(answer, truth, kept, normals, tank.sigmaDkh),
   };
 }
 

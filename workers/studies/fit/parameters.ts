@@ -1,3 +1,4 @@
+import { LOT_SIGMA_DKH } from '../../../shared/log/lotOffset';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Happened, Observation, Stocking } from './asItHappened';
@@ -34,8 +35,6 @@ export interface Parameter {
 const GROWTH_SIGMA = 0.3;
 /** Of two tanks one has corals that stand still, so far as a log can tell (common practice). */
 const STILL_ODDS = 0.5;
-/** How far two lots of one reagent read apart, dKH: common practice. */
-const LOT_SIGMA_DKH = 0.3;
 /** A plain description of the aeration is trusted to a factor of two (common practice). */
 export const LN_KLA_SIGMA = Math.LN2;
 /** Carbon fixed in the light, as the plan has it: ± mmol/L/day (common practice). */

@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
+import { plannedEvents } from '../../engine/compile';
 import { run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { Fit } from '../fit/fit';
@@ -14,6 +15,8 @@ export interface Fan {
   readonly dkh: readonly number[];
   /** One standard error of the water, without the noise of a test, dKH. */
   readonly spreadDkh: readonly number[];
+  /** When something will be poured in or changed at once: the water jumps there. */
+  readonly suddenH: readonly number[];
   readonly ahead: Ahead;
 }
 
@@ -26,6 +29,7 @@ export interface Ahead {
   /** Change of dKH for one unit of level, use and growth, at each time. */
   readonly slopes: readonly (readonly number[])[];
   readonly restless: Restless;
+  readonly suddenH: readonly number[];
 }
 
 /** What light, food and gas exchange leave open from day to day: calibrated on the twins. */
@@ -65,7 +69,8 @@ export function aheadOf(now: Scenario, fit: Fit, options: SimulationOptions): Ah
     return Math.sqrt(varianceOf(row, covariance) + wandered);
   });
   const timesH = slopes.map((_, hour) => hour);
-  return { timesH, dkh: [...dkh.subarray(0, rows)], spreadDkh, slopes, restless };
+  const suddenH = plannedEvents(now).map(({ timeH }) => timeH);
+  return { timesH, dkh: [...dkh.subarray(0, rows)], spreadDkh, slopes, restless, suddenH };
 }
 
 /** The past as fitted and the future as it follows, on one time axis. */
@@ -76,6 +81,7 @@ export function fanOf(fit: Fit, ahead: Ahead): Fan {
     timesH: [...past.map(({ timeH }) => timeH), ...ahead.timesH.map((timeH) => fromH + timeH)],
     dkh: [...past.map(({ dkh }) => dkh), ...ahead.dkh],
     spreadDkh: [...past.map(({ spreadDkh }) => spreadDkh), ...ahead.spreadDkh],
+    suddenH: ahead.suddenH.map((timeH) => fromH + timeH),
     ahead,
   };
 }
