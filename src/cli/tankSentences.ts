@@ -60,9 +60,9 @@ export const firstSentence = ({ correction, question, counted }: TankAnswer): st
   gettingThere(correction, question, counted.readings);
 
 /** What to turn of what runs, the answer first. */
-export function turnTold({ turn, answer, counted: { readings } }: TankAnswer): string[] {
+export function turnTold({ turn, answer, counted: { readings }, now }: TankAnswer): string[] {
   const known = 'why' in answer ? undefined : answer;
-  const { headline, more } = turnSentences(turn, { readings, answer: known });
+  const { headline, more } = turnSentences(turn, { readings, answer: known, now });
   const found = turn.turn;
   if (found.kind !== 'turn') return [headline, ...more];
   const recipe = turnRecipe(found.turned, turn);

@@ -123,6 +123,24 @@ describe('a drill', () => {
     patience * 3,
   );
 
+  it('lets chalk fall out of the same water as the failure without it', async () => {
+    // Limewater takes carbon faster than this air brings it: with chalk its day would settle elsewhere.
+    const fast = quietTank({
+      days: 3,
+      ...{ tank: { volumeL: 914 }, corals: { useDkhPerDay: 0 }, gas: { kLaPerH: 0.28 } },
+      evaporation: { litresPerDay: 27 },
+      topOff: {
+        ...{ reservoirL: 73, pumpLPerH: 9, refillEveryDays: 2 },
+        ...{ additive: 'calciumHydroxide', gramsPerL: 0.4 },
+      },
+      photosynthesis: { grossMmolPerLPerDay: 0.5 },
+      faults: [newFault('topOffOn', { day: 1, hour: 21, endsAfterH: 2 })],
+    });
+    expect(settle(withoutChalk(fast), usualOptions).settled).toBe(false);
+    const { chalk, outcome } = await answerOf(fast);
+    expect(worst(chalk!.lines)).toBeLessThanOrEqual(worst(outcome.lines) + SAME_PH);
+  });
+
   it('says when the reservoir would have been empty although the failure was noticed before', async () => {
     const early = {
       ...stuckPump,

@@ -18,11 +18,12 @@ const questionOf = ({ known, targetDkh, giveOrTakeDkhPerDay }: AnyTurn): TurnQue
   kit: { scoopG: 5, pumpMlPerMin: 20 },
 });
 
-/** A log that knows the level well. */
+/** A log that knows the level well, today. */
 const well = {
-  fit: { now: { covariance: [[1e-4]] } },
+  fit: { now: { covariance: [[1e-4]] }, startAt: '2026-03-01T10:00', endH: 0 },
+  nextTest: { inDays: 7 },
   habits: { doses: [], change: undefined },
-} as unknown as Pick<LogAnswer, 'fit' | 'habits'>;
+} as unknown as Pick<LogAnswer, 'fit' | 'habits' | 'nextTest'>;
 
 /** A turn takes a second or two: at full size five hundred, else a handful. */
 const full = runsOf(500);
@@ -88,7 +89,11 @@ it(
         took.push(performance.now() - begun);
         const { headline, more } = turnSentences(
           { question, turn: found, untilKnown: undefined },
-          { readings: [{ at: '2026-03-01T10:00', alkalinityDkh: 8 }], answer: well },
+          {
+            readings: [{ at: '2026-03-01T10:00', alkalinityDkh: 8 }],
+            answer: well,
+            now: '2026-03-01T20:00',
+          },
         );
         for (const told of [headline, ...more]) {
           expect(told).not.toMatch(/NaN|undefined|Infinity|-\d/);

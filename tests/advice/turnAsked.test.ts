@@ -33,14 +33,30 @@ const daily = (tests: readonly number[]): Reading[] =>
     alkalinityDkh,
   }));
 
-async function asked(plan: Scenario, readings: readonly Reading[], targetDkh = 8.5) {
+/** Asked on the evening of the newest reading, unless another moment is given. */
+async function asked(
+  plan: Scenario,
+  readings: readonly Reading[],
+  targetDkh = 8.5,
+  now = `${readings.at(-1)?.at.slice(0, 10) ?? '2026-03-01'}T20:00`,
+) {
   const answer = answerLog(plan, readings, 0.1);
   const known = 'why' in answer ? undefined : answer;
   const turned = await turn({ plan, log: readings, known, wanted: { targetDkh } });
   const { question, turn: found, untilKnown } = turned;
-  const told = turnSentences(turned, { readings, answer: known });
+  const told = turnSentences(turned, { readings, answer: known, now });
   return { question, found, untilKnown, told, text: [told.headline, ...told.more].join(' ') };
 }
+
+it('turns nothing by a log whose next test is overdue: that test comes first', async () => {
+  const tests = daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]);
+  const { told } = await asked(pumps, tests, 8.5, '2026-04-02T09:00');
+  expect(told.headline).toBe(
+    'The newest reading is of 8 March, and the next test is overdue: test first, the turn follows from it.',
+  );
+  expect(told.more).toHaveLength(1);
+  expect(told.more[0]).toMatch(/^By that reading it would have been: Turn “soda” from 80 to/);
+});
 
 it('turns both pumps of a pair together, by as much as the tests fall short', async () => {
   const { found, text } = await asked(pumps, daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]));

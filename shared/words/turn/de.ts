@@ -35,6 +35,9 @@ export const de: Words<typeof en> = {
     `Zum Anheben muss der Verbrauch nicht genau bekannt sein: Bei jedem von ${low} bis ${high} dKH am Tag bewegt es sich um höchstens ${largest} dKH am Tag, und der pH erreicht ${ph}.`,
   torn: (level, by) =>
     `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
+  testFirst: (date) =>
+    `Die neueste Messung ist vom ${date}, und der nächste Test ist überfällig: Testen Sie zuerst, daraus folgt, woran zu drehen ist.`,
+  byThatReading: (turn) => `Nach dieser Messung wäre es gewesen: ${turn}`,
   byThatLevel: (turn) => `Von diesem Stand aus wäre es: ${turn}`,
   byThatUse: (turn) => `Nach diesem Verbrauch wäre es: ${turn}`,
   handDoses:

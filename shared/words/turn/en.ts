@@ -27,6 +27,9 @@ export const en = {
     `To raise it no exact use is needed: at any from ${low} to ${high} dKH a day it moves by at most ${largest} dKH in a day, and pH peaks at ${ph}.`,
   torn: (level: string, by: string) =>
     `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
+  testFirst: (date: string) =>
+    `The newest reading is of ${date}, and the next test is overdue: test first, the turn follows from it.`,
+  byThatReading: (turn: string) => `By that reading it would have been: ${turn}`,
   byThatLevel: (turn: string) => `From that level it would be: ${turn}`,
   byThatUse: (turn: string) => `By that use it would be: ${turn}`,
   handDoses:

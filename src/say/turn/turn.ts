@@ -1,9 +1,11 @@
+import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
+import { spokenDay } from '../../../shared/log/spokenTime';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { TurnTold } from '../../ask/outcome';
 import { dkhText, gramsText } from './texts';
-import { type Around, levelBy, isKnown } from './known';
+import { type Around, levelBy, waitsFor } from './known';
 import { turnedSentences } from './turned';
 import { refusedSentences } from './refused';
 
@@ -29,8 +31,13 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
       ? refusedSentences(turn, question.targetDkh)
       : turnedSentences(turn.turned, question.kit.scoopG, around);
   const { answer } = around;
-  if (isKnown(answer)) return { headline: told[0]!, more: told.slice(1) };
+  const waits = waitsFor(around);
+  if (waits === undefined) return { headline: told[0]!, more: told.slice(1) };
   // Nothing is to be turned by a level that is not known, or by a use that nobody has measured.
+  if (answer && waits === 'test') {
+    const headline = say.testFirst(readOn(answer));
+    return { headline, more: [say.byThatReading(told[0]!)] };
+  }
   if (answer) {
     const headline = say.torn(dkhText(answer.fit.now.dkh), dkhText(levelBy(answer)));
     return { headline, more: [say.byThatLevel(told[0]!)] };
@@ -40,6 +47,10 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
   const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
   return { headline: headline!, more };
 }
+
+/** The day of the newest reading, as people say it. */
+const readOn = ({ fit }: NonNullable<Around['answer']>): string =>
+  spokenDay(localTimeOf(hoursOf(fit.startAt) + fit.endH));
 
 /** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */
 function raiseSentences({ question, untilKnown }: TurnTold): string[] {

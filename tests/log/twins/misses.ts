@@ -1,5 +1,5 @@
 import type { Twins } from './twins';
-import { plainVariants, type Variant } from './variants';
+import type { Variant } from './variants';
 
 /** Where no reading can tell, the wider interval or a sentence stands in. */
 const UNTOLD: readonly Variant[] = [
@@ -22,7 +22,7 @@ export function twinMisses(found: Twins): string[] {
   // Nor does a straight line that wins in a handful of twins win in truth.
   const near = found.lineMedianErrorDkhPerDay * (1 + 1.5 / Math.sqrt(count));
   const told = UNTOLD.includes(variant) ? heldOrSaid : held;
-  const inFan = plainVariants.includes(variant) ? Math.min(inFanFirstWeek, inFanSecondWeek) : 1;
+  const inFan = UNTOLD.includes(variant) ? 1 : Math.min(inFanFirstWeek, inFanSecondWeek);
   return [
     ...(stuck > 0 ? [`${stuck} were never fitted`] : []),
     ...(told < LEAST_HELD - chance(LEAST_HELD) ? [`intervals held ${told}`] : []),

@@ -29,9 +29,13 @@ export class DrillRun {
   }
 }
 
-/** A whole drill. */
-export function runDrill(scenario: Scenario, options: SimulationOptions = usualOptions) {
-  const drill = new DrillRun(scenario, options);
+/** A whole drill; `start` is what its day settles on, where somebody has found that already. */
+export function runDrill(
+  scenario: Scenario,
+  options: SimulationOptions = usualOptions,
+  start?: Settled,
+) {
+  const drill = new DrillRun(scenario, options, start);
   drill.trial.advance(Infinity);
   return drill.result();
 }

@@ -10,7 +10,7 @@ import {
   type OtherEnd,
 } from '../../../shared/verdict/drillOutcome';
 import { lineOf } from '../../../shared/verdict/lineResult';
-import { settling } from '../../engine/settle';
+import { settling, type Settled } from '../../engine/settle';
 import type { SimulationOptions } from '../../engine/simulation';
 import { inSlices } from '../../engine/inSlices';
 import { easedAir, isPowerCut, shortOfAir } from './airEnds';
@@ -57,6 +57,7 @@ function oxygenAfterH({ lines }: DrillOutcome, fromH: number): number | undefine
  */
 async function worstStarts(
   scenario: Scenario,
+  start: Settled,
   options: SimulationOptions,
   pause: () => Promise<boolean>,
 ): Promise<WorstStarts | undefined> {
@@ -69,7 +70,7 @@ async function worstStarts(
     const later = triedH - askedH;
     const moved = shifted(scenario, later);
     // A failure moved by most of a day is followed as long as it was.
-    const outcome = runDrill({ ...moved, days: scenario.days + later / 24 }, options);
+    const outcome = runDrill({ ...moved, days: scenario.days + later / 24 }, options, start);
     const peakPh = lineOf(outcome.lines, 'phHigh').worst;
     if (!worst || peakPh > worst.peakPh) worst = { clockHour: hour, peakPh };
     const afterH = oxygenAfterH(outcome, firstFaultH(moved));
@@ -102,13 +103,14 @@ export async function rehearse(
   const outcome = drill.result();
   const calm = courseOf(undisturbed(scenario), options, start, firstFaultH(scenario));
   if (!(await pause())) return undefined;
-  const chalked = runDrill(withChalk(asked), options);
+  // It falls out of the same water: a day of its own, with chalk, may settle elsewhere.
+  const chalked = runDrill(withChalk(asked), options, start);
   if (!(await pause())) return undefined;
   const faults = scenario.faults.map((fault) =>
     lasts(fault) ? { ...fault, endsAfterH: scenario.days * 24 } : fault,
   );
   const leftAlone = scenario.faults.some(lasts)
-    ? otherEnd(scenario, runDrill({ ...scenario, faults }, options))
+    ? otherEnd(scenario, runDrill({ ...scenario, faults }, options, start))
     : undefined;
   if (!(await pause())) return undefined;
   const isCut = scenario.faults.some(isPowerCut);
@@ -117,7 +119,7 @@ export async function rehearse(
   if (!(await pause())) return undefined;
   const eased = end(easedAir(scenario));
   if (!(await pause())) return undefined;
-  const starts = await worstStarts(scenario, options, pause);
+  const starts = await worstStarts(scenario, start, options, pause);
   if (!starts) return undefined;
   const { worst, soonest } = starts;
   const asSetH = oxygenAfterH(outcome, firstFaultH(scenario)) ?? Infinity;
