@@ -1,23 +1,75 @@
-import { execFileSync } from 'node:child_process';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { build, type Rolldown } from 'vite';
 
-const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
+const root = new URL('../../', import.meta.url);
+
+/** What tests read besides the modules that they import. */
+const readFolders = ['scenarios', 'tests/reference/tables', 'tests/border/releases'];
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(new URL(folder, root), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ parentPath, name }) => `${parentPath}/${name}`)
+    .toSorted();
+}
+
+const everywhere = [
+  ...['package-lock.json', 'vitest.config.ts', 'tests/seed.ts'],
+  ...readFolders.flatMap(filesBelow),
+];
+
+/** A fingerprint of modules with all that they import, and of what every part stands on. */
+async function fingerprint(entries: readonly string[]): Promise<string> {
+  const hash = createHash('sha256');
+  for (const file of everywhere) hash.update(readFileSync(new URL(file, root)));
+  for (const entry of entries) {
+    const built = (await build({
+      configFile: false,
+      logLevel: 'error',
+      plugins: [svelte()],
+      build: { ssr: entry, write: false, minify: false },
+    })) as Rolldown.RolldownOutput;
+    for (const chunk of built.output) hash.update('code' in chunk ? chunk.code : chunk.source);
+  }
+  return hash.digest('hex').slice(0, 12);
+}
 
 /**
- * A part of the proof, made once for a commit and a seed: a proof takes hours, and what was made
- * before it was broken off is not made again.
+ * A part of the proof, made once for a seed and the code that it tries: a proof takes hours, and what
+ * was made before it was broken off, or before something else was mended, is not made again.
  */
-export function kept<Part>(name: string, seed: number, make: () => Part): Part {
-  const folder = new URL(`../../.proof/${commit}-${seed}/`, import.meta.url);
-  const file = new URL(`${name.replace(/[/,%]/g, '-')}.json`, folder);
+export async function kept<Part>(
+  name: string,
+  entries: readonly string[],
+  seed: number,
+  make: () => Promise<Part>,
+): Promise<Part> {
+  const folder = new URL(`.proof/${seed}/`, root);
+  const file = new URL(`${name.replace(/[/,%]/g, '-')} ${await fingerprint(entries)}.json`, folder);
   try {
     return JSON.parse(readFileSync(file, 'utf8')) as Part;
   } catch {
     // Not made yet, or broken off while it was written.
   }
   console.log(`── ${name}`);
-  const part = make();
+  const part = await make();
   mkdirSync(folder, { recursive: true });
   writeFileSync(file, JSON.stringify(part));
   return part;
+}
+
+/** What a child writes as JSON into the file that it is told. */
+export async function madeInFile<Made>(make: (file: string) => Promise<void>): Promise<Made> {
+  const folder = mkdtempSync(join(tmpdir(), 'paper-reef-proof-'));
+  try {
+    const file = join(folder, 'made.json');
+    await make(file);
+    return JSON.parse(readFileSync(file, 'utf8')) as Made;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 }
