@@ -82,3 +82,27 @@ it('a turn after the last reading changes nothing of what was read, however ofte
     ranBy = [...ranBy, { until, plan }];
   }
 });
+
+it('between the last reading and a later turn the forecast doses as the tank did', () => {
+  const log = readings.slice(0, 6);
+  const turnedAt = [{ until: '2026-03-09T10:00', plan: before }];
+  const answer = answerLog(after, log, 0.1, usualOptions, turnedAt);
+  if ('why' in answer) throw new Error(answer.why);
+  const untilTurn = { ...before, days: 8 };
+  const then = run({ ...after, days: 19 }, usualOptions, stateAfter(untilTurn));
+  const truth = [
+    ...readColumn(run(untilTurn).trace, 'alkalinity_dkh'),
+    ...readColumn(then.trace, 'alkalinity_dkh').subarray(1),
+  ];
+  const { timesH, dkh, spreadDkh } = answer.fan.ahead;
+  const off = timesH
+    .slice(0, 14 * 24)
+    .map((timeH, k) => Math.abs(dkh[k]! - truth[5 * 24 + timeH]!) / spreadDkh[k]!);
+  // In standard errors of the water.
+  expect(Math.max(...off)).toBeLessThan(2);
+  // Dosed anew from the last reading on, it would stand higher on the day of the turn.
+  const sooner = [{ until: '2026-03-06T10:30', plan: before }];
+  const atOnce = answerLog(after, log, 0.1, usualOptions, sooner);
+  if ('why' in atOnce) throw new Error(atOnce.why);
+  expect(atOnce.fan.ahead.dkh[3 * 24]! - truth[8 * 24]!).toBeGreaterThan(3 * spreadDkh[3 * 24]!);
+});

@@ -1,10 +1,11 @@
+import { hoursOf } from '../../shared/log/localTime';
 import { USUAL_ACCURACY_DKH, type Reading } from '../../shared/log/reading';
 import { limitBands } from '../../shared/scenario/limitBands';
 import type { Scenario } from '../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../engine/simulation';
 import { fitLog, type Fit } from './fit/fit';
 import { tooLittle, type TooLittle } from './fit/tooLittle';
-import type { RanUntil } from './fit/turnedAt';
+import { turnsSince, type RanUntil } from './fit/turnedAt';
 import { aheadOf, fanOf, type Fan } from './forecast/fan';
 import { goingOn, habitsOf, type Habits } from './forecast/habit';
 import { leavingOf, type Leaving } from './forecast/leaving';
@@ -66,7 +67,8 @@ export function answerLog(
   const habits = habitsOf(log, fit.startAt, fit.endH);
   const now = tankNow(plan, log, fit, habits, options);
   const goes = goingOn({ ...now, days: FORECAST_DAYS }, habits, Math.floor(fit.endH));
-  const ahead = aheadOf(goes, fit, options);
+  const still = turnsSince(ran, hoursOf(fit.startAt) + Math.floor(fit.endH));
+  const ahead = aheadOf(goes, fit, options, still);
   const sigma = fit.points.findLast(({ kind }) => kind === 'alkalinity')?.sigma;
   const scatter = (sigma ?? USUAL_ACCURACY_DKH) * fit.spread;
   const leaving = leavingOf(ahead, fit.now.covariance, limitBands(plan.limits)[0]!);

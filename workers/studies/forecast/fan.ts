@@ -1,12 +1,13 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { readColumn } from '../../../shared/trace/trace';
 import { plannedEvents } from '../../engine/compile';
-import { run } from '../../engine/run';
+
 import type { SimulationOptions } from '../../engine/simulation';
 import type { Fit } from '../fit/fit';
 import { varianceOf } from '../fit/leastSquares';
 import { sawtoothDkh } from '../fit/sawtooth';
+import type { Earlier } from '../fit/turnedAt';
 import type { Restless } from '../fit/wander';
+import { hourlyDkh } from './hourly';
 
 /** The fitted tank, past and ahead. */
 export interface Fan {
@@ -39,10 +40,16 @@ const ASIDE = { dkh: 0.1, use: 0.05, growth: 0.1 };
 /**
  * The fan comes from the covariance of level, use and growth through the engine, to first order:
  * one run for the tank as it stands and one for each step aside. What wanders on adds to it as a
- * step of the same day's level or use would. tests/log/forecast holds it against whole draws.
+ * step of the same day's level or use would. tests/log/forecast holds it against whole draws. `still`
+ * is what went on being dosed after the log's end, until the plan in force took over.
  */
-export function aheadOf(now: Scenario, fit: Fit, options: SimulationOptions): Ahead {
-  const hourly = (scenario: Scenario) => readColumn(run(scenario, options).trace, 'alkalinity_dkh');
+export function aheadOf(
+  now: Scenario,
+  fit: Fit,
+  options: SimulationOptions,
+  still: readonly Earlier[] = [],
+): Ahead {
+  const hourly = (scenario: Scenario) => hourlyDkh(scenario, still, options);
   const { tank, corals } = now;
   const dkh = hourly(now);
   const [level, use, growth] = [
@@ -70,7 +77,7 @@ export function aheadOf(now: Scenario, fit: Fit, options: SimulationOptions): Ah
   });
   const timesH = slopes.map((_, hour) => hour);
   const suddenH = plannedEvents(now).map(({ timeH }) => timeH);
-  return { timesH, dkh: [...dkh.subarray(0, rows)], spreadDkh, slopes, restless, suddenH };
+  return { timesH, dkh: dkh.slice(0, rows), spreadDkh, slopes, restless, suddenH };
 }
 
 /** The past as fitted and the future as it follows, on one time axis. */
