@@ -173,6 +173,7 @@ test('a reading is judged as it is entered, and a run of misses proposes a refit
   await page.getByRole('button', { name: 'Let this forecast stand' }).click();
   const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
   const enter = async (day: number, value: string) => {
+    await page.clock.setFixedTime(`2026-03-0${day}T18:00`);
     await dkh.fill(value);
     await page.getByLabel('When', { exact: true }).fill(`2026-03-0${day}T10:30`);
     await dkh.press('Enter');
