@@ -1,5 +1,6 @@
 import { countedReadings } from '../../shared/log/counted';
 import type { Asked, Asking } from '../ask/asking';
+import { KeptAnswers } from '../ask/keptAnswers';
 import type { LogAnswer } from '../ask/outcome';
 import { ranUntil } from '../diary/ranUntil';
 import { unansweredSentence } from '../say/fit/unanswered';
@@ -26,7 +27,11 @@ function questionOf({ bench, log }: Tank, now: string): Asked<'answer'> {
 export class Glances {
   private answers: Readonly<Record<string, LogAnswer | string>> = $state.raw({});
 
-  constructor(private readonly client: Asking) {}
+  private readonly kept: KeptAnswers;
+
+  constructor(client: Asking) {
+    this.kept = new KeptAnswers(client);
+  }
 
   /** Asks for every tank whose log or plan has changed since it was asked last; `now` is a local time. */
   follow(tanks: readonly Tank[], now: string): void {
@@ -46,7 +51,7 @@ export class Glances {
   }
 
   private async ask(id: string, question: Asked<'answer'>, asked: string): Promise<void> {
-    const found = await this.client.ask('answer', question, { key: id });
+    const found = await this.kept.ask(id, question);
     if (found.kind === 'failed') return this.put(id, found.failure.message);
     if (found.kind !== 'done') return;
     const answer = 'why' in found.value ? unansweredSentence(found.value) : found.value;
