@@ -16,12 +16,22 @@ export const reportFolder = mkdtempSync(join(tmpdir(), 'paper-reef-'));
 const unitReport = join(reportFolder, 'units.json');
 const pageReport = join(reportFolder, 'pages.json');
 
-/** @type {Runner[]} */
-export const runners = [
+/**
+ * One core each, so they go side by side.
+ * @type {Runner[]}
+ */
+export const checks = [
   { name: 'types', script: 'check', count: countCheck },
   { name: 'lint', script: 'lint', count: countCheck },
   { name: 'format', script: 'format', count: countCheck },
   { name: 'dead code', script: 'deadcode', count: countCheck },
+];
+
+/**
+ * Each takes the machine to itself.
+ * @type {Runner[]}
+ */
+export const alone = [
   { name: 'build', script: 'build', count: countCheck },
   { name: 'size', script: 'size', count: countCheck },
   {

@@ -1,19 +1,33 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { rmSync } from 'node:fs';
-import { reportFolder, runners } from './runners.mjs';
+import { alone, checks, reportFolder } from './runners.mjs';
 
-/** @param {import('./runners.mjs').Runner} runner */
-function run({ name, script, args = [], env = {}, count }) {
-  console.log(`\n── ${name}`);
+/**
+ * Runs one to its end. What runs alone is heard as it goes, what runs beside others when it is done.
+ * @param {import('./runners.mjs').Runner} runner
+ * @param {boolean} isAlone
+ * @returns {Promise<{ name: string, seconds: number } & import('./counts.mjs').Count>}
+ */
+function run({ name, script, args = [], env = {}, count }, isAlone) {
   const start = Date.now();
-  const { status } = spawnSync('npm', ['run', '--silent', script, '--', ...args], {
-    stdio: ['ignore', 'inherit', 'inherit'],
+  if (isAlone) console.log(`\n── ${name}`);
+  const child = spawn('npm', ['run', '--silent', script, '--', ...args], {
+    stdio: isAlone ? ['ignore', 'inherit', 'inherit'] : ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, ...env },
   });
-  return { name, ...count(status === 0), seconds: (Date.now() - start) / 1000 };
+  let said = '';
+  for (const stream of [child.stdout, child.stderr])
+    stream?.on('data', (text) => (said += String(text)));
+  return new Promise((done) => {
+    child.once('close', (status) => {
+      if (!isAlone) console.log(`\n── ${name}\n${said.trimEnd()}`);
+      done({ name, ...count(status === 0), seconds: (Date.now() - start) / 1000 });
+    });
+  });
 }
 
-const rows = runners.map(run);
+const rows = await Promise.all(checks.map((one) => run(one, false)));
+for (const one of alone) rows.push(await run(one, true));
 rmSync(reportFolder, { recursive: true });
 
 console.log(`\n${'runner'.padEnd(12)}passed  failed  seconds`);
