@@ -10,6 +10,8 @@ import { readColumn } from '../../shared/trace/trace';
 import { usePerDay } from '../../shared/verdict/measures';
 import { habitSentence } from '../../src/say/fit/answer';
 import { run } from '../../workers/engine/run';
+import { usualOptions } from '../../workers/engine/simulation';
+import { hourlyDkh } from '../../workers/studies/forecast/hourly';
 import { varianceOf } from '../../workers/studies/fit/leastSquares';
 import { notesOf } from '../../src/say/fit/notes';
 
@@ -152,4 +154,24 @@ describe('the forecast of a log', () => {
       'Only 3 alkalinity readings',
     );
   });
+});
+
+it('a tank on limewater is as likely before a gulp as after it: the forecast begins half way', () => {
+  const small = scenarioOf({
+    days: 4,
+    tank: { volumeL: 40, alkalinityDkh: 8.5 },
+    corals: { useDkhPerDay: 0.3 },
+    evaporation: { litresPerDay: 0.6 },
+    topOff: { reservoirL: 10, additive: 'calciumHydroxide', gramsPerL: 0.3, deadBandL: 0.5 },
+  });
+  // What a gulp brings, by hand: 0.5 L of 0.3 g/L (8.1 meq/L) in 40 L, at 0.357 meq/L a dKH.
+  const gulpDkh = (0.5 * 8.1) / 40 / 0.357;
+  const fromDay = (dkh: Iterable<number>) => mean([...dkh].slice(24))!;
+  const begun = fromDay(hourlyDkh(small, [], usualOptions));
+  const begunFull = fromDay(readColumn(run(small).trace, 'alkalinity_dkh'));
+  // Half of it, less what the water that it replaces had thickened the tank by.
+  const half = (gulpDkh - (8.5 * 0.5) / 40) / 2;
+  // What lives there answers to the difference and takes some of it.
+  expect(begun - begunFull).toBeGreaterThan(0.5 * half);
+  expect(begun - begunFull).toBeLessThan(1.1 * half);
 });
