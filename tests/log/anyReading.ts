@@ -21,7 +21,11 @@ function anyOf(name: ReadingName): fc.Arbitrary<unknown> {
   const { quantity, options } = readingField(name);
   if (name === 'at')
     return fc.integer({ min: 0, max: 525_600 }).map((m) => localTimeOf(START_H + m / 60));
-  if (quantity) return fc.double({ min: quantity.min, max: quantity.max, noNaN: true });
+  // Nobody types −0, and a file gives it back as 0.
+  if (quantity)
+    return fc
+      .double({ min: quantity.min, max: quantity.max, noNaN: true })
+      .map((value) => value + 0);
   return options.length > 0 ? fc.constantFrom(...options) : anyText(40);
 }
 

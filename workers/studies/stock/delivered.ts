@@ -2,7 +2,7 @@ import { toFigures } from '../../../shared/units/digits';
 import { quantityAt, type FieldPath } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lastOf, rowsBetween, usePerDay } from '../../../shared/verdict/measures';
-import type { LedgerRow } from '../../../shared/trace/trace';
+import { readColumn, type LedgerRow, type Trace } from '../../../shared/trace/trace';
 import type { Run } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { filled } from '../away/filled';
@@ -72,6 +72,8 @@ const LITRES_SHARE = 0.03;
 const NOTICED_DAYS = 1 / Math.sqrt(12);
 const SIGMAS = 2;
 const WEEK_DAYS = 7;
+/** Whole days, so that the hour does not matter. */
+const TAKEN_DAYS = 2;
 const MOST_TRIES = 6;
 const CLOSE_SHARE = 1e-3;
 const CLOSE_DKH = 2e-3;
@@ -120,19 +122,24 @@ export function deliveredOf(
   const tank = new LeftTank(ample(now, hours / 24), options);
   const runAs = (share: number, ownUse: number, ownDays = hours / 24) =>
     tank.run(withUse(withShare(ample(now, ownDays), pump, share), ownUse));
-  const usedL = (share: number): number => {
-    const { reservoirUsed, bottlesUsed } = runAs(share, use);
-    const { topOff, dosers } = ample(now, days);
+  const { topOff, dosers } = ample(now, days);
+  const used = (share: number) => {
+    const { reservoirUsed, bottlesUsed, run } = runAs(share, use);
     const all =
       pump === undefined
         ? reservoirUsed * topOff.reservoirL
         : (bottlesUsed[pump] ?? 0) * (dosers[pump]?.stockL ?? 0);
-    return (all * days * 24) / hours;
+    return { litres: (all * days * 24) / hours, missingL: missingL(run.trace, topOff.deadBandL) };
   };
-  const setL = usedL(1);
+  const setL = used(1).litres;
   if (!(setL > 0)) return { kind: 'nothingSet' };
   const ratio = litres / setL;
-  const share = pump === undefined ? solvedShare(usedL, setL, litres) : ratio;
+  // Nobody knows where between two gulps the level was read: half a gulp is missing in the mean.
+  const evenL = (tried: number): number => {
+    const { litres: inGulps, missingL: missing } = used(tried);
+    return inGulps + missing - topOff.deadBandL / 2;
+  };
+  const share = pump === undefined ? solvedShare(evenL, litres, ratio) : ratio;
   const isGiven = (row: LedgerRow) =>
     pump === undefined ? row.role === 'topOff' : row.pump === pump;
   const broughtIn = ({ trace }: Run): number =>
@@ -140,11 +147,10 @@ export function deliveredOf(
   const [asSet, asGiven] = [runAs(1, use).run, runAs(share, use).run];
   const unbookedDkhPerDay = broughtIn(asGiven) - broughtIn(asSet);
   const trueUseDkhPerDay = isRead ? Math.max(0, use + unbookedDkhPerDay) : use;
-  const taken = (ownUse: number): number => {
-    const { trace } = runAs(share, ownUse).run;
-    return usePerDay(trace, 0, trace.rows - 1);
-  };
-  const wanted = Math.max(0, usePerDay(asSet.trace, 0, asSet.trace.rows - 1) + unbookedDkhPerDay);
+  // In the water as it stands: over weeks with nothing done by hand it goes elsewhere, and use with it.
+  const taken = (ownUse: number, ownShare = share): number =>
+    usePerDay(runAs(ownShare, ownUse, TAKEN_DAYS).run.trace, 0, TAKEN_DAYS * 24);
+  const wanted = Math.max(0, taken(use, 1) + unbookedDkhPerDay);
   const typedUse = isRead ? typedFor(taken, wanted, trueUseDkhPerDay) : use;
   const inTruth = runAs(share, typedUse).run;
   const calcium = ({ trace }: Run) => lastOf(trace, 'calcium_mg_l');
@@ -216,11 +222,17 @@ function settable(scenario: Scenario): Scenario {
   };
 }
 
+/** What the top-off has yet to replace when the days are over: up to what its level switch allows, L. */
+function missingL(trace: Trace, deadBandL: number): number {
+  const volumeL = readColumn(trace, 'volume_l');
+  return Math.max(0, Math.min(deadBandL, volumeL[0]! - volumeL.at(-1)!));
+}
+
 /** How much of the typed evaporation makes the top-off bring so much: nearly a straight line. */
-function solvedShare(usedL: (share: number) => number, setL: number, litres: number): number {
-  let [a, atA, b] = [1, setL, Math.max(0.05, litres / setL)];
+function solvedShare(evenL: (share: number) => number, litres: number, ratio: number): number {
+  let [a, atA, b] = [1, evenL(1), Math.max(0.05, ratio)];
   for (let i = 0; i < MOST_TRIES; i++) {
-    const atB = usedL(b);
+    const atB = evenL(b);
     if (Math.abs(atB - litres) <= CLOSE_SHARE * litres || atB === atA) break;
     const next = Math.max(0.01, b + ((litres - atB) * (b - a)) / (atB - atA));
     [a, atA, b] = [b, atB, next];
