@@ -8,7 +8,10 @@ const json: ReporterDescription[] = process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [[
 export default defineConfig({
   testDir: 'tests/pages',
   testMatch: '**/*.spec.ts',
-  workers: 1,
+  workers: 2,
+  // A slow machine is no failure.
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
   retries: 0,
   forbidOnly: !!process.env.CI,
   globalTimeout: 15 * 60_000,
