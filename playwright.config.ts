@@ -8,7 +8,8 @@ const json: ReporterDescription[] = process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [[
 export default defineConfig({
   testDir: 'tests/pages',
   testMatch: '**/*.spec.ts',
-  workers: 2,
+  // What it waits for is worked out on all cores: two at once take as long.
+  workers: 1,
   // A slow machine is no failure.
   timeout: 90_000,
   expect: { timeout: 15_000 },
