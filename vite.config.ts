@@ -33,7 +33,11 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [{ name: 'first', test: /src\/app\/App\.svelte$/ }],
+          groups: [
+            { name: 'first', test: /src\/app\/App\.svelte$/ },
+            // What is fetched with the levers comes in one piece: each piece is named in the first file.
+            { name: 'fields', test: /src\/fields\/(?!onceRead|beingRead|fieldOf)/ },
+          ],
         },
       },
     },
