@@ -34,7 +34,8 @@ export interface Outside extends Newest {
   readonly band: Band;
 }
 
-function newestOf(
+/** The latest reading of a quantity; undefined where it was never read. */
+export function newestOf(
   readings: readonly Reading[],
   name: keyof typeof kept | 'phNbs',
 ): Newest | undefined {

@@ -1,4 +1,5 @@
 import { openDB, type IDBPDatabase } from 'idb';
+import { using } from '../store/database';
 import type { Answer } from './answer';
 import type { Asked, Asking, Given } from './asking';
 
@@ -15,16 +16,11 @@ interface Kept {
   readonly value: LogAnswered;
 }
 
-async function inStore<T>(act: (db: IDBPDatabase) => Promise<T>): Promise<T> {
-  const db = await openDB(DATABASE, 1, {
-    upgrade: (upgraded) => void upgraded.createObjectStore(STORE),
-  });
-  try {
-    return await act(db);
-  } finally {
-    db.close();
-  }
-}
+const inStore = <T>(act: (db: IDBPDatabase) => Promise<T>): Promise<T> =>
+  using(
+    openDB(DATABASE, 1, { upgrade: (upgraded) => void upgraded.createObjectStore(STORE) }),
+    act,
+  );
 
 async function find(tankId: string, asked: string): Promise<LogAnswered | undefined> {
   const kept = (await inStore((db) => db.get(STORE, tankId))) as Kept | undefined;

@@ -18,9 +18,22 @@ const OLD_ASIDE = 'set aside';
  */
 const VERSION = SCENARIO_VERSION + 1;
 
-/** Does something with the database, and lets go of it. */
-export async function withDatabase<T>(act: (db: IDBPDatabase) => Promise<T>): Promise<T> {
-  const db = await openDB(DATABASE, VERSION, {
+/** Does something with a database that is being opened, and lets go of it. */
+export async function using<T>(
+  opening: Promise<IDBPDatabase>,
+  act: (db: IDBPDatabase) => Promise<T>,
+): Promise<T> {
+  const db = await opening;
+  try {
+    return await act(db);
+  } finally {
+    db.close();
+  }
+}
+
+/** Does something with the tanks' database. */
+export function withDatabase<T>(act: (db: IDBPDatabase) => Promise<T>): Promise<T> {
+  const opening = openDB(DATABASE, VERSION, {
     async upgrade(upgraded, from, _to, transaction) {
       if (from < 1) upgraded.createObjectStore(OLD_BENCH);
       if (from < 2) upgraded.createObjectStore(TANKS);
@@ -35,9 +48,5 @@ export async function withDatabase<T>(act: (db: IDBPDatabase) => Promise<T>): Pr
       await old.delete(OLD_ASIDE);
     },
   });
-  try {
-    return await act(db);
-  } finally {
-    db.close();
-  }
+  return using(opening, act);
 }

@@ -54,6 +54,10 @@ it('turns nothing by a log whose next test is overdue: that test comes first', a
   expect(told.headline).toBe(
     'The newest reading is of 8 March, and the next test is overdue: test first, the turn follows from it.',
   );
+  // What is poured in later is no reading.
+  const poured: Reading = { at: '2026-03-20T20:00', additive: 'sodiumBicarbonate', grams: 3 };
+  const later = await asked(pumps, [...tests, poured], 8.5, '2026-04-20T09:00');
+  expect(later.told.headline).toContain('of 8 March');
   expect(told.more).toHaveLength(1);
   expect(told.more[0]).toMatch(/^By that reading it would have been: Turn “soda” from 80 to/);
 });

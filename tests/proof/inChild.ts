@@ -1,28 +1,26 @@
 import { spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 
-/** Runs a command beside others, its output let through; resolves when it has ended, however. */
-export const inChild = (
-  args: readonly string[],
-  env: Readonly<Record<string, string>> = {},
-): Promise<void> =>
-  new Promise((ended, failed) => {
-    const child = spawn('npx', args, {
-      stdio: ['ignore', 'inherit', 'inherit'],
-      env: { ...process.env, ...env },
-    });
-    child.once('error', failed).once('exit', () => ended());
+/** Ends when the command has, however: what it was to make is there or not. */
+const ended = (args: readonly string[], env: NodeJS.ProcessEnv): Promise<void> =>
+  new Promise((done, failed) => {
+    const child = spawn('npx', args, { stdio: ['ignore', 'inherit', 'inherit'], env });
+    child.once('error', failed).once('exit', () => done());
   });
 
-/** Jobs in their order, so many at once; their results in the same order. */
-export async function sideBySide<Result>(
-  jobs: readonly (() => Promise<Result>)[],
-  atOnce: number,
-): Promise<Result[]> {
-  const results: Result[] = [];
-  const waiting = jobs.entries();
-  const oneAfterTheOther = async () => {
-    for (const [i, job] of waiting) results[i] = await job();
-  };
-  await Promise.all(Array.from({ length: atOnce }, oneAfterTheOther));
-  return results;
+/** What a command of its own process writes as JSON into the file that it is told; its output is let through. */
+export async function madeInChild<Made>(
+  argsFor: (file: string) => readonly string[],
+  env: Readonly<Record<string, string>> = {},
+): Promise<Made> {
+  const folder = mkdtempSync(join(tmpdir(), 'paper-reef-proof-'));
+  try {
+    const file = join(folder, 'made.json');
+    await ended(argsFor(file), { ...process.env, ...env });
+    return JSON.parse(readFileSync(file, 'utf8')) as Made;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 }

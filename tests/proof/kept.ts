@@ -1,7 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { build, type Rolldown } from 'vite';
 
@@ -22,20 +20,27 @@ const everywhere = [
   ...readFolders.flatMap(filesBelow),
 ];
 
-/** A fingerprint of modules with all that they import, and of what every part stands on. */
-async function fingerprint(entries: readonly string[]): Promise<string> {
+/** A fingerprint of a module with all that it imports, and of what every part stands on. */
+async function made(entry: string): Promise<string> {
   const hash = createHash('sha256');
   for (const file of everywhere) hash.update(readFileSync(new URL(file, root)));
-  for (const entry of entries) {
-    const built = (await build({
-      configFile: false,
-      logLevel: 'error',
-      plugins: [svelte()],
-      build: { ssr: entry, write: false, minify: false },
-    })) as Rolldown.RolldownOutput;
-    for (const chunk of built.output) hash.update('code' in chunk ? chunk.code : chunk.source);
-  }
+  const built = (await build({
+    configFile: false,
+    logLevel: 'error',
+    plugins: [svelte()],
+    build: { ssr: entry, write: false, minify: false },
+  })) as Rolldown.RolldownOutput;
+  for (const chunk of built.output) hash.update('code' in chunk ? chunk.code : chunk.source);
   return hash.digest('hex').slice(0, 12);
+}
+
+const known = new Map<string, Promise<string>>();
+
+/** Made once for each module: all twins stand on the same. */
+function fingerprint(entry: string): Promise<string> {
+  const own = known.get(entry) ?? made(entry);
+  known.set(entry, own);
+  return own;
 }
 
 /**
@@ -44,12 +49,12 @@ async function fingerprint(entries: readonly string[]): Promise<string> {
  */
 export async function kept<Part>(
   name: string,
-  entries: readonly string[],
+  entry: string,
   seed: number,
   make: () => Promise<Part>,
 ): Promise<Part> {
   const folder = new URL(`.proof/${seed}/`, root);
-  const file = new URL(`${name.replace(/[/,%]/g, '-')} ${await fingerprint(entries)}.json`, folder);
+  const file = new URL(`${name.replace(/[/,%]/g, '-')} ${await fingerprint(entry)}.json`, folder);
   try {
     return JSON.parse(readFileSync(file, 'utf8')) as Part;
   } catch {
@@ -60,16 +65,4 @@ export async function kept<Part>(
   mkdirSync(folder, { recursive: true });
   writeFileSync(file, JSON.stringify(part));
   return part;
-}
-
-/** What a child writes as JSON into the file that it is told. */
-export async function madeInFile<Made>(make: (file: string) => Promise<void>): Promise<Made> {
-  const folder = mkdtempSync(join(tmpdir(), 'paper-reef-proof-'));
-  try {
-    const file = join(folder, 'made.json');
-    await make(file);
-    return JSON.parse(readFileSync(file, 'utf8')) as Made;
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
 }

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
-import { inChild } from './inChild';
-import { kept, madeInFile } from './kept';
+import { madeInChild } from './inChild';
+import { kept } from './kept';
 
 export interface LawFile {
   readonly name: string;
@@ -27,14 +27,19 @@ const testsIn = (folder: string): string[] =>
 export const lawJobs = (seed: number): (() => Promise<LawFile>)[] =>
   ['tests/advice', 'tests/laws', 'tests/runs', 'tests/log', 'tests/state']
     .flatMap(testsIn)
-    .map((file) => () => kept(file, [file], seed, () => runFile(file, seed)));
+    .map((file) => () => kept(file, file, seed, () => runFile(file, seed)));
 
 async function runFile(file: string, seed: number): Promise<LawFile> {
-  const { testResults } = await madeInFile<Report>((report) =>
-    inChild(
-      ['vitest', 'run', file, '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`],
-      { LAW_SCALE: '1', LAW_SEED: String(seed) },
-    ),
+  const { testResults } = await madeInChild<Report>(
+    (report) => [
+      'vitest',
+      'run',
+      file,
+      '--reporter=dot',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+    ],
+    { LAW_SCALE: '1', LAW_SEED: String(seed) },
   );
   const { status, message, assertionResults } = testResults[0]!;
   const unloaded = { title: `could not be loaded: ${message.split('\n')[0]}`, passed: false };

@@ -6,10 +6,11 @@ import type { Twins } from '../log/twins/twins';
 import { variants } from '../log/twins/variants';
 import { tightened } from '../runs/tightened';
 import { groups } from './groups';
-import { inChild, sideBySide } from './inChild';
-import { kept, madeInFile } from './kept';
+import { madeInChild } from './inChild';
+import { kept } from './kept';
 import { lawJobs, type LawFile } from './laws';
 import { failures, page, type Proof } from './page';
+import { sideBySide } from './sideBySide';
 
 const versionOf = (name: string): string =>
   JSON.parse(readFileSync(new URL(`../../${name}/package.json`, import.meta.url), 'utf8')).version;
@@ -20,8 +21,8 @@ const seed = Number(process.env.LAW_SEED ?? date.replaceAll('-', ''));
 
 const twinJobs = variants.map(
   (variant) => () =>
-    kept<Twins>(`twins ${variant}`, ['tests/log/twins/twins.ts'], seed, () =>
-      madeInFile((file) => inChild(['tsx', 'tests/proof/twinPart.ts', variant, file])),
+    kept<Twins>(`twins ${variant}`, 'tests/log/twins/twins.ts', seed, () =>
+      madeInChild((file) => ['tsx', 'tests/proof/twinPart.ts', variant, file]),
     ),
 );
 

@@ -1,4 +1,4 @@
-import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
+import { newestOf } from '../../../shared/log/newest';
 import { spokenDay } from '../../../shared/log/spokenTime';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
@@ -18,9 +18,8 @@ export interface TurnSentences {
 /** What is turned, as the page and the command say it. */
 export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
   const { question, turn } = asked;
-  if (!around.readings.some(({ alkalinityDkh }) => alkalinityDkh !== undefined)) {
-    return { headline: say.noReading, more: [] };
-  }
+  const newest = newestOf(around.readings, 'alkalinityDkh');
+  if (!newest) return { headline: say.noReading, more: [] };
   const raised = raiseSentences(asked);
   if (turn.kind === 'nothingRuns') {
     const [headline, ...more] = [...raised, say.nothingRuns];
@@ -34,8 +33,8 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
   const waits = waitsFor(around);
   if (waits === undefined) return { headline: told[0]!, more: told.slice(1) };
   // Nothing is to be turned by a level that is not known, or by a use that nobody has measured.
-  if (answer && waits === 'test') {
-    const headline = say.testFirst(readOn(answer));
+  if (waits === 'test') {
+    const headline = say.testFirst(spokenDay(newest.at));
     return { headline, more: [say.byThatReading(told[0]!)] };
   }
   if (answer) {
@@ -47,10 +46,6 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
   const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
   return { headline: headline!, more };
 }
-
-/** The day of the newest reading, as people say it. */
-const readOn = ({ fit }: NonNullable<Around['answer']>): string =>
-  spokenDay(localTimeOf(hoursOf(fit.startAt) + fit.endH));
 
 /** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */
 function raiseSentences({ question, untilKnown }: TurnTold): string[] {
