@@ -19,11 +19,10 @@ interface Reminder {
 const DAY_H = 24;
 const LASTS_H = 0.25;
 
-/** On the day that the log names, at the hour of the newest reading; in an hour where that is past. */
+/** On the day that the log names, at the hour of the newest test; in an hour where that is past. */
 function nextTest(answer: LogAnswer, now: string): string {
-  const { startAt, endH } = answer.fit;
   const dayH = Math.floor(testDueH(answer) / DAY_H) * DAY_H;
-  const atH = dayH + ((hoursOf(startAt) + endH) % DAY_H);
+  const atH = dayH + ((hoursOf(answer.fit.startAt) + answer.nextTest.testedAtH) % DAY_H);
   return localTimeOf(Math.max(atH, Math.ceil(hoursOf(now)) + 1));
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { nextTestSentence } from '../../src/say/fit/answer';
 import type { LogAnswer } from '../../workers/studies/answerLog';
+import type { Fit } from '../../workers/studies/fit/fitted';
 import { nextTest } from '../../workers/studies/forecast/nextTest';
 
 /** Level known to 0.2 dKH, use to 0.1 dKH a day, growth exactly; every hour of four weeks ahead. */
@@ -18,16 +19,20 @@ const ahead = {
   restless: { levelDkh: 0, useDkhPerDay: 0 },
   suddenH: [],
 };
-const now = {
-  ...{ dkh: 8, useDkhPerDay: 1, covariance, restless: ahead.restless, doubts: [] },
-};
+const END_H = 96;
+/** The fit of a log that ends so many days after its newest test. */
+const fitOf = (daysAgo = 0) => ({
+  now: { dkh: 8, useDkhPerDay: 1, covariance, restless: ahead.restless, doubts: [] },
+  endH: END_H,
+  points: [{ kind: 'alkalinity', timeH: END_H - 24 * daysAgo }] as unknown as Fit['points'],
+});
 const SIGMA = 0.15;
 
 describe('the next test, by hand', () => {
   it('comes as soon as one more reading makes the use known', () => {
     // After a reading at t days its variance is 0.01 − (0.01 t)² ÷ (0.15² + 0.04 + 0.01 t²), and
     // 2σ = 0.1 wants 0.0025: t² = 18.75, t = 4.33 days.
-    const found = nextTest(now, ahead, undefined, SIGMA, 0.1);
+    const found = nextTest(fitOf(), ahead, undefined, SIGMA, 0.1);
     expect(found.reason).toBe('known');
     expect(found.inDays).toBeCloseTo(Math.sqrt(18.75), 1);
   });
@@ -47,18 +52,38 @@ describe('the next test, by hand', () => {
       (days) => 2 * Math.sqrt(useVariance(days)) <= 0.1,
     );
     expect(enough).toBe(4);
-    expect(nextTest(now, ahead, undefined, SIGMA, 0.1).dailyTests).toBe(enough);
+    expect(nextTest(fitOf(), ahead, undefined, SIGMA, 0.1).dailyTests).toBe(enough);
   });
 
   it('is due now once its day has passed: what was read then is no water to dose by', () => {
     const answer = {
-      fit: { startAt: '2026-03-01T10:00', endH: 96 },
-      nextTest: nextTest(now, ahead, undefined, SIGMA, 0.1),
+      fit: { startAt: '2026-03-01T10:00', endH: END_H },
+      nextTest: nextTest(fitOf(), ahead, undefined, SIGMA, 0.1),
     } as unknown as LogAnswer;
     expect(nextTestSentence(answer, '2026-03-06T10:00')).toMatch(/^Test next on 9 March/);
     expect(nextTestSentence(answer, '2026-03-09T20:00')).toMatch(/^Test next on 9 March/);
     for (const late of ['2026-03-11T10:00', '2026-11-26T10:00']) {
       expect(nextTestSentence(answer, late)).toMatch(/^A test was due by 9 March: test now/);
     }
+  });
+
+  it('is counted from the newest test, whatever was poured in since', () => {
+    const never = 0.001;
+    for (const daysAgo of [0, 1, 5, 6.75, 9, 40]) {
+      const { inDays, reason, testedAtH } = nextTest(
+        fitOf(daysAgo),
+        ahead,
+        undefined,
+        SIGMA,
+        never,
+      );
+      expect([inDays, reason, testedAtH]).toEqual([7 - daysAgo, 'weekly', END_H - 24 * daysAgo]);
+    }
+    // Half a day after a test the water is the same; a week after one it is due at once.
+    const leaving = { side: 'low', odds: 0.5, oneInTenH: 0, halfH: 200 } as const;
+    const due = (daysAgo: number) => nextTest(fitOf(daysAgo), ahead, leaving, SIGMA, never).inDays;
+    expect([0, 0.25, 0.5, 3].map(due)).toEqual([0.5, 0.25, 0, 0]);
+    const known = nextTest(fitOf(5), ahead, undefined, SIGMA, 0.1);
+    expect([known.reason, known.inDays]).toEqual(['weekly', 2]);
   });
 });

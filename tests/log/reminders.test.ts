@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { spokenDay } from '../../shared/log/spokenTime';
 import { scenarioOf } from '../../shared/scenario/write';
+import { isTestDue } from '../../src/ask/testDue';
 import { nextTestSentence } from '../../src/say/fit/answer';
 import { calendarText, remindersOf } from '../../src/diary/reminders';
 import { answerLog } from '../../workers/studies/index';
@@ -30,6 +31,19 @@ it('reminds of the day that the log names, at the hour of the newest reading', (
   const [test] = remindersOf(tank, plan, answer, now);
   expect(nextTestSentence(answer, now)).toContain(spokenDay(test!.at));
   expect(test!.at).toMatch(/T09:40$/);
+});
+
+it('who doses by hand every day, and writes it down, is told that the test is overdue', () => {
+  const doses = Array.from({ length: 18 }, (_, i) => ({
+    at: localTimeOf(FIRST_H + 24 * (6 + i) + 3.5),
+    ...{ additive: 'sodiumBicarbonate' as const, grams: 4 },
+  }));
+  const poured = answerLog(plan, [...readings, ...doses], 0.1);
+  if ('why' in poured) throw new Error(poured.why);
+  const evening = localTimeOf(FIRST_H + 24 * 23 + 8);
+  expect(isTestDue(poured, evening)).toBe(true);
+  expect(nextTestSentence(poured, evening)).toMatch(/^A test was due by (9|1[0-3]) May: test now/);
+  expect(remindersOf(tank, plan, poured, evening)[0]!.at > evening).toBe(true);
 });
 
 it('whatever the hour at which it is taken, nothing lies in the past and the file stays the same thing', () => {

@@ -76,6 +76,6 @@ export function answerLog(
     ...{ fit, now, habits, leaving },
     useNow: useNowOf(fit),
     fan: fanOf(fit, ahead),
-    nextTest: nextTest(fit.now, ahead, leaving, scatter, withinDkhPerDay),
+    nextTest: nextTest(fit, ahead, leaving, scatter, withinDkhPerDay),
   };
 }

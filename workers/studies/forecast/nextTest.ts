@@ -1,5 +1,5 @@
 import { varianceOf, type Square } from '../fit/leastSquares';
-import type { Now } from '../fit/fit';
+import type { Fit } from '../fit/fitted';
 import type { Ahead } from './fan';
 import type { Leaving } from './leaving';
 
@@ -16,6 +16,9 @@ export type TestReason =
 export interface NextTest {
   readonly withinDkhPerDay: number;
   readonly alreadyKnown: boolean;
+  /** When the newest test was read, h from the log's start: a dose or a change after it tests nothing. */
+  readonly testedAtH: number;
+  /** From the log's end; less than 0 where the test was due before its last line. */
   readonly inDays: number;
   readonly reason: TestReason;
   /** As many tests, one a day, make the consumption known; undefined where four weeks do not. */
@@ -24,7 +27,7 @@ export interface NextTest {
 
 const K = 2;
 const WEEK_DAYS = 7;
-/** A test sooner than this tells the same water again. */
+/** A test sooner than this after the newest tells the same water again. */
 const LEAST_DAYS = 0.5;
 /** Where use stands among level, use and growth. */
 const USE = 1;
@@ -36,14 +39,17 @@ function withTest(covariance: Square, row: readonly number[], variance: number):
   return covariance.map((line, i) => line.map((c, k) => c - (carried[i]! * carried[k]!) / total));
 }
 
-/** The earlier of knowing enough and one in ten odds of leaving; a week when neither comes. */
+/** The earlier of knowing enough and one in ten odds of leaving; a week from the newest test when neither comes. */
 export function nextTest(
-  { covariance }: Now,
+  { now: { covariance }, points, endH }: Pick<Fit, 'now' | 'points' | 'endH'>,
   { timesH, slopes, spreadDkh }: Ahead,
   leaving: Leaving | undefined,
   sigmaDkh: number,
   withinDkhPerDay: number,
 ): NextTest {
+  const testedAtH = points.findLast(({ kind }) => kind === 'alkalinity')!.timeH;
+  const daysAgo = (endH - testedAtH) / 24;
+  const leastDays = LEAST_DAYS - daysAgo;
   const enough = (c: Square) => K * Math.sqrt(c[USE]![USE]!) <= withinDkhPerDay;
   const ahead = timesH.map((timeH, k) => {
     const wandered = Math.max(0, spreadDkh[k]! ** 2 - varianceOf(slopes[k]!, covariance));
@@ -51,7 +57,7 @@ export function nextTest(
   });
   const alreadyKnown = enough(covariance);
   const once = ahead.find(
-    ({ days, row, variance }) => days >= LEAST_DAYS && enough(withTest(covariance, row, variance)),
+    ({ days, row, variance }) => days >= leastDays && enough(withTest(covariance, row, variance)),
   );
   let known = covariance;
   let dailyTests: number | undefined;
@@ -62,7 +68,8 @@ export function nextTest(
   }
   const leavesInDays = leaving?.oneInTenH === undefined ? Infinity : leaving.oneInTenH / 24;
   const knownInDays = alreadyKnown ? Infinity : (once?.days ?? Infinity);
-  const inDays = Math.min(WEEK_DAYS, knownInDays, Math.max(LEAST_DAYS, leavesInDays));
-  const reason = inDays === knownInDays ? 'known' : inDays < WEEK_DAYS ? 'leaving' : 'weekly';
-  return { withinDkhPerDay, alreadyKnown, inDays, reason, dailyTests };
+  const weekInDays = WEEK_DAYS - daysAgo;
+  const inDays = Math.min(weekInDays, knownInDays, Math.max(leastDays, leavesInDays));
+  const reason = inDays === knownInDays ? 'known' : inDays < weekInDays ? 'leaving' : 'weekly';
+  return { withinDkhPerDay, alreadyKnown, testedAtH, inDays, reason, dailyTests };
 }
