@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { looksRight } from './axe';
-import { enterTests, tankInTheLog } from './logged';
+import { enterTests, openPlace, tankInTheLog } from './logged';
 
 const SHOTS = process.env.SHOTS;
 const TESTS = ['8.4', '8.3', '8.4', '8.2', '8.3', '8.2'];
@@ -14,8 +14,8 @@ async function limewaterTank(page: Page) {
 test('days away, and the sitter’s sheet', async ({ page }) => {
   test.setTimeout(120_000);
   await limewaterTank(page);
-  const away = page.locator('details.away');
-  await away.locator('summary').first().click();
+  const away = page.locator('section.away');
+  await openPlace(page, 'Away');
   const days = away.getByLabel('Away for, days');
   await days.fill('many');
   await days.press('Enter');
@@ -43,9 +43,8 @@ test('days away, and the sitter’s sheet', async ({ page }) => {
   await expect(sheet).toContainText(`(${mark} L)`);
   expect(await pagesPrinted(page)).toBe(1);
   // Both numbers are the tank's, and still there.
-  await page.goto('/#log');
+  await page.getByRole('link', { name: 'Back to the log' }).click();
   await page.reload();
-  await away.locator('summary').first().click();
   await expect(days).toHaveValue('8');
   await expect(away.getByLabel('Somebody comes every, days')).toHaveValue('3');
 });

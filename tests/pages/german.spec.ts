@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { axeFindsNothing } from './axe';
+import { openPlace } from './logged';
 
 test.use({ locale: 'de-DE' });
 test.setTimeout(240_000);
@@ -131,6 +132,7 @@ test.describe('at 390 wide', () => {
     await expect(page.locator('main .headline').first()).toContainText(
       /Das Becken verbraucht \d,\d\d ± \d,\d\d dKH am Tag, Stand 14\. März/,
     );
+    await openPlace(page, 'Pläne', 'Teile des Messbuchs');
     await page.getByRole('button', { name: 'Drei Pläne ausarbeiten' }).click();
     await page
       .locator('article.chosen')
@@ -140,19 +142,23 @@ test.describe('at 390 wide', () => {
       'Nächster Test:',
     );
     await isGerman(page);
+    await openPlace(page, 'Vorrat', 'Teile des Messbuchs');
     await page.getByLabel('in, Tage').fill('5');
     await page.getByLabel('in, Tage').press('Enter');
     await page.getByRole('button', { name: 'Gegen den Plan halten' }).click();
     await expect(page.getByText(/Nach dem Plan sollten/)).toBeVisible({ timeout: 30_000 });
+    await openPlace(page, 'Verreist', 'Teile des Messbuchs');
     await page.getByRole('button', { name: 'Auf dem simulierten Becken allein lassen' }).click();
     await expect(page.getByText(/^Am schlimmsten, während niemand/)).toBeVisible({
       timeout: 60_000,
     });
+    await openPlace(page, 'Saison', 'Teile des Messbuchs');
     await page.getByRole('button', { name: 'Über die Saison blicken' }).click();
     await expect(page.getByText(/^Nichts von Calcium, Magnesium und Salzgehalt/)).toBeVisible({
       timeout: 60_000,
     });
     await isGerman(page);
+    await openPlace(page, 'Verreist', 'Teile des Messbuchs');
     await page.getByRole('link', { name: 'Der Zettel für die Vertretung' }).click();
     await expect(page.getByText('Menschen zuerst.')).toBeVisible({ timeout: 60_000 });
     await isGerman(page);

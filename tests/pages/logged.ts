@@ -9,6 +9,12 @@ export async function tankInTheLog(page: Page, brings: string): Promise<void> {
   await page.goto('/#log');
 }
 
+/** A place of the log, as its row of links names it. */
+export async function openPlace(page: Page, title: string, row = 'Parts of the log') {
+  const places = page.getByRole('navigation', { name: row });
+  await places.getByRole('link', { name: title, exact: true }).click();
+}
+
 /** Readings of alkalinity on the log, a day apart from the first of March, of which the last is today's. */
 export async function enterTests(page: Page, tests: readonly string[]): Promise<void> {
   await page.clock.setFixedTime(`2026-03-0${tests.length}T18:00`);

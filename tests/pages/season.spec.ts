@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { looksRight } from './axe';
+import { openPlace } from './logged';
 
 /** Six months of a keeper whose calcium crept up and whose magnesium fell. */
 const LINES = [
@@ -55,8 +56,8 @@ test('why calcium crept up and magnesium fell, what to add, and how much water t
 }) => {
   test.setTimeout(90_000);
   await sixMonths(page);
-  const season = page.locator('details.season');
-  await season.locator('summary').first().click();
+  const season = page.locator('section.season');
+  await openPlace(page, 'Season');
   const target = season.getByLabel('Magnesium to, mg/L');
   await target.fill('2000');
   await target.press('Enter');

@@ -1,13 +1,13 @@
 import { expect, test } from '@playwright/test';
 import { looksRight } from './axe';
-import { enterTests, tankInTheLog } from './logged';
+import { enterTests, openPlace, tankInTheLog } from './logged';
 
 test('a bottle that lasted eleven days instead of fourteen, held against the plan', async ({
   page,
 }) => {
   await tankInTheLog(page, 'a dosing pump with carbonate');
-  const stock = page.locator('details.stock');
-  await stock.locator('summary').click();
+  const stock = page.locator('section.stock');
+  await openPlace(page, 'Stock');
   const days = stock.getByLabel('in, days');
   await days.fill('none');
   await days.press('Enter');
@@ -34,8 +34,8 @@ test('a bottle that lasted eleven days instead of fourteen, held against the pla
 test('what is left, by when to order, and both after a reload', async ({ page }) => {
   await tankInTheLog(page, 'a dosing pump with carbonate');
   await enterTests(page, ['8.4', '8.3', '8.4']);
-  const orders = page.locator('details.orders');
-  await orders.locator('summary').click();
+  const orders = page.locator('section.orders');
+  await openPlace(page, 'Stock');
   const soda = orders.getByLabel('Left, g: sodium carbonate (soda ash)');
   await expect(soda).toBeVisible({ timeout: 30_000 });
   await soda.fill('much');
@@ -54,7 +54,6 @@ test('what is left, by when to order, and both after a reload', async ({ page })
   await orders.getByLabel('An order takes, days').fill('14');
   await orders.getByLabel('An order takes, days').press('Enter');
   await page.reload();
-  await orders.locator('summary').click();
   await expect(soda).toHaveValue('2000', { timeout: 30_000 });
   await expect(tests).toHaveValue('3');
   await expect(orders.getByLabel('An order takes, days')).toHaveValue('14');

@@ -1,7 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { axeFindsNothing, looks } from './axe';
-import { enterTests } from './logged';
+import { enterTests, openPlace } from './logged';
 
 const SIX = ['8.4', '8.1', '8,2', '7.8', '7.7', '7.5'];
 
@@ -48,6 +48,7 @@ for (const { width, colorScheme } of looks) {
     await page.emulateMedia({ colorScheme });
     await enterSix(page);
     await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
+    await openPlace(page, 'Plans');
     await page.getByRole('button', { name: 'Work out three plans' }).click();
     await page.getByRole('button', { name: 'Make the card' }).first().click({ timeout: 30_000 });
     await page.getByRole('button', { name: 'Another tank' }).click();
@@ -55,14 +56,38 @@ for (const { width, colorScheme } of looks) {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });
     await axeFindsNothing(page);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
+    for (const place of ['The log', 'Away', 'Season', 'Stock', 'How it is read', 'Plans']) {
+      await openPlace(page, place);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide, place).toBeLessThanOrEqual(width);
+    }
   });
 }
+
+test('a place of the log has its own address, and what is not shown is still found', async ({
+  page,
+}) => {
+  await page.goto('/#log');
+  const away = page.getByLabel('Away for, days');
+  await expect(away).toBeHidden();
+  await openPlace(page, 'Away');
+  await expect(away).toBeVisible();
+  await page.reload();
+  await expect(away).toBeVisible();
+  await page.getByRole('button', { name: 'Paste several lines' }).click();
+  await expect(page.getByLabel('Lines to read')).toBeFocused();
+  await page.goBack();
+  await expect(away).toBeVisible();
+  // As the browser’s own search does where it finds a word.
+  await page.getByText('Know the consumption').dispatchEvent('beforematch', { bubbles: true });
+  await expect(page.getByText('Know the consumption')).toBeVisible();
+  await expect(away).toBeHidden();
+});
 
 test('a plan is worked out, taken to the bench, and printed as one page', async ({ page }) => {
   await enterSix(page);
   await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
+  await openPlace(page, 'Plans');
   const work = page.getByRole('button', { name: 'Work out three plans' });
   const columns = page.locator('article', {
     has: page.getByRole('button', { name: 'Take to the bench' }),
@@ -116,6 +141,7 @@ test('the bench offers the newest reading, and a plan is rehearsed at its worst 
   await expect(note).toBeHidden();
   await expect(page.locator('.strip .readings')).toContainText('Trial A 7.50');
   await page.getByRole('link', { name: 'Log', exact: true }).click();
+  await openPlace(page, 'Plans');
   await page.getByRole('button', { name: 'Work out three plans' }).click();
   await page.getByRole('button', { name: 'Rehearse it' }).first().click({ timeout: 30_000 });
   await expect(page.locator('.headline')).toContainText('pH peaks at');
@@ -170,6 +196,7 @@ test('a reading is judged as it is entered, and a run of misses proposes a refit
 }) => {
   await enterSix(page);
   await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
+  await openPlace(page, 'How it is read');
   await page.getByRole('button', { name: 'Let this forecast stand' }).click();
   const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
   const enter = async (day: number, value: string) => {

@@ -13,6 +13,15 @@ export const de: Words<typeof en> = {
     farAbove:
       'weit über dem, was das Rauschen erklärt: noch einmal testen, bevor Sie etwas unternehmen',
   },
+  places: {
+    label: 'Teile des Messbuchs',
+    lines: 'Das Messbuch',
+    plan: 'Pläne',
+    away: 'Verreist',
+    season: 'Saison',
+    stock: 'Vorrat',
+    read: 'Wie es gelesen wird',
+  },
   enter: {
     title: 'Eine neue Messung',
     add: 'Ins Messbuch',

@@ -8,6 +8,15 @@ export const en = {
     farBelow: 'far below what noise explains: test again before you act',
     farAbove: 'far above what noise explains: test again before you act',
   },
+  places: {
+    label: 'Parts of the log',
+    lines: 'The log',
+    plan: 'Plans',
+    away: 'Away',
+    season: 'Season',
+    stock: 'Stock',
+    read: 'How it is read',
+  },
   enter: {
     title: 'A new reading',
     add: 'Add to the log',

@@ -11,7 +11,7 @@ import { firstWeights, robustly, type Settlement } from './robust';
 import type { RanUntil } from './turnedAt';
 import { slopesAt, sumOf, type Slopes } from './slopes';
 
-export type { Fit, Now } from './fitted';
+export type { Fit } from './fitted';
 
 /** Farther than this from the last look, in σ of a reading, the slopes are taken anew. */
 const FAR = 0.3;
