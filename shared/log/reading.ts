@@ -97,6 +97,14 @@ export const ownUnit = (name: ReadingName): string | undefined => readingField(n
 export const saysSomething = (reading: Reading): boolean =>
   readingNames.some((name) => name !== 'at' && reading[name] !== undefined);
 
+const besideTheWater: readonly ReadingName[] = [
+  ...(['at', 'test', 'accuracyDkh', 'lot', 'testsLeft', 'notes'] as const),
+];
+
+/** Whether a line says what the water was or what was done to it: a note does not. */
+export const tellsOfWater = (reading: Reading): boolean =>
+  readingNames.some((name) => !besideTheWater.includes(name) && reading[name] !== undefined);
+
 /** In order of time; lines of one moment keep their order. */
 export const inOrder = (readings: readonly Reading[]): Reading[] =>
   readings.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));

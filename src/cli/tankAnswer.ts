@@ -4,6 +4,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
 import type { AwayTold, Offered, SeasonTold, TurnTold } from '../../workers/desk/logQuestions';
 import type { LogAnswer, Unanswered } from '../../workers/studies/answerLog';
+import type { RanUntil } from '../../workers/studies/fit/turnedAt';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
 import type { SupplyPace } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
@@ -20,6 +21,7 @@ export interface TankAnswer {
   /** A local time. */
   readonly now: string;
   readonly plan: Scenario;
+  readonly ran: readonly RanUntil[];
   readonly counted: Counted;
   /** Why there is none where the log says nothing yet: plans then go by the typed use. */
   readonly answer: LogAnswer | Unanswered;
@@ -75,7 +77,7 @@ export async function tankAnswer(
   const away =
     days > 0 ? await ask.away({ ...asked, absence: awayAsked(days, visitDays, known) }) : undefined;
   return {
-    ...{ tank, now, plan, counted, answer, question, offers, chosen },
+    ...{ tank, now, plan, ran, counted, answer, question, offers, chosen },
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     turn: await ask.turn(asked),

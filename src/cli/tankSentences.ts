@@ -6,6 +6,7 @@ import {
   nextTestSentence,
   outsideSentences,
   slopeSentence,
+  typedSentence,
   useSentence,
 } from '../say/fit/answer';
 import { notesOf } from '../say/fit/notes';
@@ -13,6 +14,8 @@ import { unansweredSentence } from '../say/fit/unanswered';
 import { gettingThere } from '../say/plan/correction';
 import { movesSentence } from '../say/turn/turned';
 import { turnSentences } from '../say/turn/turn';
+import { turnedAt } from '../say/turn/turnedAt';
+import { newestOf } from '../../shared/log/newest';
 import { awaySentences } from '../say/away/away';
 import { failureText, failureTitle, harmlessText, worstSentence } from '../say/away/failures';
 import { topUpTexts } from '../say/away/provision';
@@ -36,6 +39,7 @@ export function logSentences({ answer, plan, counted, now }: TankAnswer): string
   if ('why' in answer) return [unansweredSentence(answer), ...outside];
   return [
     useSentence(answer),
+    typedSentence(answer),
     slopeSentence(answer),
     driftSentence(answer),
     habitSentence(answer),
@@ -60,9 +64,13 @@ export const firstSentence = ({ correction, question, counted }: TankAnswer): st
   gettingThere(correction, question, counted.readings);
 
 /** What to turn of what runs, the answer first. */
-export function turnTold({ turn, answer, counted: { readings }, now }: TankAnswer): string[] {
+export function turnTold({ turn, answer, plan, ran, counted, now }: TankAnswer): string[] {
+  const { readings } = counted;
   const known = 'why' in answer ? undefined : answer;
-  const { headline, more } = turnSentences(turn, { readings, answer: known, now });
+  const { headline, more } = turnSentences(turn, {
+    ...{ readings, answer: known, now },
+    turnedAt: turnedAt(ran, plan, newestOf(readings, 'alkalinityDkh')?.at),
+  });
   const found = turn.turn;
   if (found.kind !== 'turn') return [headline, ...more];
   const recipe = turnRecipe(found.turned, turn);

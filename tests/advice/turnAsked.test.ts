@@ -6,6 +6,9 @@ import { lineOf } from '../../shared/verdict/lineResult';
 import { run } from '../../workers/engine/run';
 import { withUse } from '../../workers/studies/plan/useEnds';
 import { byDaySentence, reachedSentence } from '../../src/say/turn/dates';
+import { dumpSentences } from '../../src/say/plan/dump';
+import { turnNote } from '../../src/say/turn/turned';
+import { turnedAt } from '../../src/say/turn/turnedAt';
 import { turnSentences } from '../../src/say/turn/turn';
 import { turn } from '../../workers/desk/logQuestions';
 import { answerLog, reaches } from '../../workers/studies/index';
@@ -79,6 +82,89 @@ it('turns both pumps of a pair together, by as much as the tests fall short', as
   expect({ ...turned.plan, dosers: [] }).toEqual({ ...pumps, dosers: [] });
   expect(byDaySentence(turned, 30)).toMatch(/^Yes: at 8\.5 dKH after/);
   expect(byDaySentence(turned, 0)).toMatch(/^Not within 0 days inside your daily limit/);
+});
+
+/** The keeper's own: limewater that just holds 1.1 dKH a day, more of it than may go in at once. */
+const fullLime = scenarioOf({
+  tank: { volumeL: 300, alkalinityDkh: 8.5 },
+  corals: { useDkhPerDay: 1.1 },
+  evaporation: { litresPerDay: 4 },
+  topOff: { reservoirL: 18, additive: 'calciumHydroxide', gramsPerL: 1.1 },
+});
+
+it('turns nothing, and buys nothing, where the readings cannot tell that anything falls', async () => {
+  const { found, told } = await asked(fullLime, daily([8.4, 8.5, 8.3, 8.4, 8.5, 8.4]));
+  expect(told.headline).toMatch(
+    /^Leave the top-off at 1\.1 g\/L; 8\.4 dKH is close to 8\.5; range/,
+  );
+  if (found.kind !== 'turn') throw new Error('it is left');
+  const { turned } = found;
+  expect([turned.to, turned.first.kind, turned.pumps]).toEqual([1.1, 'none', []]);
+  // Its own dump does harm: said, with how much may stand there.
+  const said = dumpSentences(turned.worstDump!, turned.scenario.limits, turned.fullestL).join(' ');
+  expect(said).toMatch(/That is past pH 9, which harms/);
+  expect(said).not.toMatch(/below the pH that harms: two/);
+  expect(said).toMatch(/No more than [\d.]+ L of it may stand in the reservoir/);
+});
+
+it('says why one more channel is proposed, and not more of what runs', async () => {
+  const { told } = await asked(fullLime, daily([8.4, 8.1, 8.2, 7.8, 7.7, 7.5]));
+  expect(told.headline).toMatch(/add one more channel/);
+  expect(told.more[0]).toMatch(/^What runs already, turned as far as it goes, brings the water to/);
+});
+
+it('lets an overshoot fall, by less of what runs or by none of it, and never brings more in', async () => {
+  for (const tests of [[11], [11, 10.9, 11.1, 11], [11.4, 11.3, 11.4, 11.3]]) {
+    for (const target of [8.5, 9]) {
+      const { found, untilKnown, told, text } = await asked(fullLime, daily(tests), target);
+      expect(text).not.toMatch(/stronger mix|0 mL a day each|add one more channel/);
+      if (untilKnown?.kind === 'wait') {
+        expect(told.headline).toMatch(
+          /^From 11\.\d down to \d.*(dose nothing, plain water in the top-off|dose less \(0\.\d+ g\/L)/,
+        );
+        // By hand: 1.1 dKH a day, and more above 8.5 dKH.
+        expect(untilKnown.days).toBeLessThanOrEqual(
+          (11.4 - target) / (1.1 - untilKnown.shareOfDose),
+        );
+        expect(untilKnown.largestDailyDkh).toBeLessThanOrEqual(1);
+      } else {
+        if (found.kind !== 'turn') throw new Error(`${tests.join()} to ${target}: ${text}`);
+        expect(found.turned.first.kind).toBe('less');
+        expect(found.turned.plan.topOff.gramsPerL).toBeLessThan(1);
+      }
+    }
+  }
+});
+
+it('waits for a test where something was turned after the newest, and keeps what goes with it', async () => {
+  const readings = daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]);
+  const { found } = await asked(pumps, readings);
+  if (found.kind !== 'turn') throw new Error('there is a turn');
+  const { turned } = found;
+  expect(turnNote(turned, 0)).toMatch(/^Turned: Turn “soda”.*Besides, pour in .* g of sodium bic/);
+  const ran = [{ until: '2026-03-08T20:30', plan: pumps }];
+  const { at } = readings.at(-1)!;
+  expect(turnedAt(ran, turned.plan, at)).toBe('2026-03-08T20:30');
+  // Taken back, or read again since: it is turned no more.
+  const back = [...ran, { until: '2026-03-08T21:00', plan: turned.plan }];
+  expect(turnedAt(back, pumps, at)).toBeUndefined();
+  expect(turnedAt(ran, turned.plan, '2026-03-09T10:30')).toBeUndefined();
+  const answer = answerLog(turned.plan, readings, 0.1, undefined, ran);
+  if ('why' in answer) throw new Error(answer.why);
+  // The note of it says nothing of the water: the log ends with its newest test.
+  const note = { at: '2026-03-08T20:30', notes: turnNote(turned, 0) };
+  expect(answerLog(turned.plan, [...readings, note], 0.1, undefined, ran)).toEqual(answer);
+  const again = await turn({
+    ...{ plan: turned.plan, log: readings, known: answer, wanted: { targetDkh: 8.5 } },
+  });
+  const told = turnSentences(again, {
+    ...{ readings, answer, now: '2026-03-08T22:00' },
+    turnedAt: turnedAt(ran, turned.plan, at),
+  });
+  expect(told).toEqual({
+    headline: expect.stringMatching(/^What runs was turned on 8 March, by the reading of 8 March/),
+    more: [],
+  });
 });
 
 it('says when a level is reached as the tank runs, and when it never is', async () => {

@@ -79,10 +79,10 @@ describe('the next test, by hand', () => {
       );
       expect([inDays, reason, testedAtH]).toEqual([7 - daysAgo, 'weekly', END_H - 24 * daysAgo]);
     }
-    // Half a day after a test the water is the same; a week after one it is due at once.
+    // A day after a test is the same hour again; days after one it is due at once.
     const leaving = { side: 'low', odds: 0.5, oneInTenH: 0, halfH: 200 } as const;
     const due = (daysAgo: number) => nextTest(fitOf(daysAgo), ahead, leaving, SIGMA, never).inDays;
-    expect([0, 0.25, 0.5, 3].map(due)).toEqual([0.5, 0.25, 0, 0]);
+    expect([0, 0.25, 1, 3].map(due)).toEqual([1, 0.75, 0, 0]);
     const known = nextTest(fitOf(5), ahead, undefined, SIGMA, 0.1);
     expect([known.reason, known.inDays]).toEqual(['weekly', 2]);
   });

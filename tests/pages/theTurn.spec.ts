@@ -60,12 +60,14 @@ test('is tried beside today’s plan, and is run by only when it is said so, and
   const told = await use.textContent();
   await turn.getByRole('button', { name: 'My tank runs by this from now on' }).click();
   await expect(plan).not.toHaveText(before!);
-  // What was read is read by what ran then: nothing more is to be turned.
-  await expect(asked).toContainText(/Leave “/, { timeout: 30_000 });
+  // What was read is read by what ran then; nothing more is turned, or poured, before the next test.
+  await expect(asked).toContainText(/^What runs was turned on/, { timeout: 30_000 });
   await expect(use).toHaveText(told!);
+  await expect(page.getByRole('cell', { name: /^Turned: Turn “/ })).toBeVisible();
   await page.reload();
   await expect(plan).not.toHaveText(before!);
   await page.getByText(/plans? before this one/).click();
   await page.getByRole('button', { name: 'Run by this again' }).last().click();
   await expect(plan).toHaveText(before!);
+  await expect(asked).toContainText(/Turn “/, { timeout: 30_000 });
 });

@@ -27,6 +27,8 @@ import type { Job } from './question';
 
 const LONGEST_CORRECTION_DAYS = 64;
 const LONGEST_TURN_DAYS = 80;
+/** Farther above the target than a test errs, dKH. */
+const TOO_HIGH_DKH = 0.3;
 
 const daysOf = (log: readonly Reading[]) => {
   const [first, last] = extent(log, ({ at }) => hoursOf(at));
@@ -45,7 +47,7 @@ export interface Offered {
 export interface TurnTold {
   readonly question: PlanQuestion;
   readonly turn: Turn;
-  /** What may be done with what runs left as it is, while no reading tells the use. */
+  /** What brings the water to the target, while no reading tells the use, or where it stands too high for any turn. */
   readonly untilKnown: Correction | undefined;
 }
 
@@ -88,10 +90,14 @@ export async function plans(asks: PlanAsked): Promise<Offered> {
 /** The smallest change of what runs already. */
 export async function turn(asks: PlanAsked): Promise<TurnTold> {
   const { question, options } = await asked(LONGEST_TURN_DAYS, asks);
-  const untilKnown = asks.known
-    ? undefined
-    : correctBefore(question, question.now, 'sodiumBicarbonate', options);
-  return { question, turn: turnOf({ ...question, plan: asks.plan }, options), untilKnown };
+  const found = turnOf({ ...question, plan: asks.plan }, options);
+  const { now, targetDkh } = question;
+  const isTooHigh = found.kind === 'refused' && now.tank.alkalinityDkh > targetDkh + TOO_HIGH_DKH;
+  const untilKnown =
+    !asks.known || isTooHigh
+      ? correctBefore(question, now, 'sodiumBicarbonate', options)
+      : undefined;
+  return { question, turn: found, untilKnown };
 }
 
 /** Days without the keeper, what was asked, and whether the use in it was read from the log. */

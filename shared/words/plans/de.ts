@@ -35,6 +35,10 @@ export const de: Words<typeof en> = {
     breaks: (what, value, limit, day) =>
       `Nicht angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
     offTarget: (ends, target) => `Nicht angeboten: Er endet bei ${ends} dKH, nicht bei ${target}.`,
+    dumpHarms: (harm) =>
+      `Das liegt über pH ${harm}, der schadet: zwei unabhängige, geprüfte Abschaltungen an der Pumpe.`,
+    noMoreThan: (litres) =>
+      `Davon dürfen höchstens ${litres} L im Behälter stehen: Alles auf einmal bleibt dann unter dem pH, der schadet, und unter Ihrer höchsten Alkalinität.`,
     dumpAbove: (high) =>
       `Das liegt über Ihren ${high}, aber unter dem pH, der schadet: zwei unabhängige, geprüfte Abschaltungen an der Pumpe.`,
     dump: 'Nicht angeboten: Wenn die Nachfüllung hängt, bringt ihr eigener Behälter das Becken über den pH, der schadet, oder über Ihre höchste Alkalinität.',

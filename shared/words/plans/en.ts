@@ -34,6 +34,10 @@ export const en = {
       `Not offered: at a consumption that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
     offTarget: (ends: string, target: string) =>
       `Not offered: it ends at ${ends} dKH, not at ${target}.`,
+    dumpHarms: (harm: string) =>
+      `That is past pH ${harm}, which harms: two independent stops on the pump, tested.`,
+    noMoreThan: (litres: string) =>
+      `No more than ${litres} L of it may stand in the reservoir: all of that at once stays below the pH that harms and your highest alkalinity.`,
     dumpAbove: (high: string) =>
       `That is above your ${high}, though below the pH that harms: two independent stops on the pump, tested.`,
     dump: 'Not offered: if the top-off sticks, its own reservoir takes the tank past the pH that harms, or past your highest alkalinity.',

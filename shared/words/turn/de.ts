@@ -22,6 +22,7 @@ export const de: Words<typeof en> = {
     when: 'Wann steht es bei, dKH?',
   },
   name: (target) => `Gedreht auf ${target} dKH`,
+  fallName: (target) => `Hinunter auf ${target} dKH`,
   raisedName: (target) => `Angehoben auf ${target} dKH`,
   nothingRuns:
     'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne unten beginnen damit.',
@@ -33,10 +34,21 @@ export const de: Words<typeof en> = {
     `Von ${now} auf ${target} dKH, und alles, was läuft, bleibt: ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie bei ${target} auf.`,
   raiseHolds: (low, high, largest, ph) =>
     `Zum Anheben muss der Verbrauch nicht genau bekannt sein: Bei jedem von ${low} bis ${high} dKH am Tag bewegt es sich um höchstens ${largest} dKH am Tag, und der pH erreicht ${ph}.`,
+  fall: {
+    nothing: 'nichts dosieren, reines Wasser in die Nachfüllung,',
+    goOn: (what) => `weniger dosieren (${what}),`,
+    waits: (now, target, soonest, latest, meanwhile, largest) =>
+      `Von ${now} hinunter auf ${target} dKH: ${meanwhile} ${latest === undefined ? `${soonest} Tage oder länger` : soonest === latest ? `etwa ${tage(soonest)}` : `${soonest} bis ${latest} Tage`}, und jeden Tag testen; sie fällt um höchstens ${largest} dKH am Tag. Bei ${target} weiter wie bisher: Was sie dann hält, folgt aus diesen Tests.`,
+    tooSlow: (now, target) =>
+      `Von ${now} auf ${target} dKH kommt sie binnen zwei Monaten nicht herunter, auch wenn nichts dosiert wird: Wechseln Sie Wasser mit einem Salz, das weniger enthält.`,
+  },
   torn: (level, by) =>
     `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
   testFirst: (date) =>
     `Die neueste Messung ist vom ${date}, und der nächste Test ist überfällig: Testen Sie zuerst, daraus folgt, woran zu drehen ist.`,
+  turnedSince: (turned, read) =>
+    `Gedreht wurde am ${turned}, nach der Messung vom ${read}: Was dazu hineinzugeben oder später zu tun ist, steht in den Notizen des Messbuchs. Testen Sie zuerst; daraus folgt, woran als Nächstes zu drehen ist.`,
+  noted: (turn) => `Gedreht: ${turn}`,
   byThatReading: (turn) => `Nach dieser Messung wäre es gewesen: ${turn}`,
   byThatLevel: (turn) => `Von diesem Stand aus wäre es: ${turn}`,
   byThatUse: (turn) => `Nach diesem Verbrauch wäre es: ${turn}`,
@@ -60,13 +72,24 @@ export const de: Words<typeof en> = {
       `Lassen Sie alles, wie es läuft, und nehmen Sie einen Kanal dazu: „${name}“ und „${other}“, je ${to} mL am Tag`,
     channelFirst: (name, other, less, days, to) =>
       `Lassen Sie alles, wie es läuft, und nehmen Sie einen Kanal dazu: „${name}“ und „${other}“, je ${less} mL am Tag für ${tage(days)}, dann ${to}`,
+    channelLater: (name, other, days, to) =>
+      `Lassen Sie alles für ${tage(days)}, wie es läuft, während das Wasser fällt, und nehmen Sie dann einen Kanal dazu: „${name}“ und „${other}“, je ${to} mL am Tag`,
     leavePump: (name, from) => `Lassen Sie „${name}“ bei ${from} mL am Tag`,
     leaveMix: (from) => `Lassen Sie die Nachfüllung bei ${from} g/L`,
     leaveDrip: (from) => `Lassen Sie den Tropf des Kalkreaktors bei ${from} L in der Stunde`,
     arrives: (level, target, days) => `${level} → ${target} dKH in ${nach(days)}`,
+    near: (level, target) => `${level} dKH liegen nahe bei ${target}`,
     holds: (level, target) => `${level} dKH bleiben bei ${target}`,
     range: (low, high, unit) => `Spanne ${low}–${high} ${unit}`,
     units: { pump: 'mL am Tag', channel: 'mL am Tag', mix: 'g/L', drip: 'L in der Stunde' },
+  },
+  whyNotOwn: {
+    dump: (litres) =>
+      `Eine stärkere Mischung wird nicht angeboten: Wenn die Nachfüllung hängt, bringt der ganze Behälter das Becken über den pH, der schadet, oder über Ihre höchste Alkalinität; mit höchstens ${litres} L davon geschähe das nicht.`,
+    outOfReach: (rests) =>
+      `Was schon läuft, bringt das Wasser, so weit es sich drehen lässt, bei ${rests} dKH zur Ruhe.`,
+    breach: (what, value, limit, day) =>
+      `Zu drehen, was schon läuft, wird nicht angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
   },
   pour: (dose, mornings) =>
     `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie außer zu den oben genannten Tagen vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,

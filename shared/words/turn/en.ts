@@ -15,6 +15,7 @@ export const en = {
     when: 'When does it stand at, dKH?',
   },
   name: (target: string) => `Turned for ${target} dKH`,
+  fallName: (target: string) => `Down to ${target} dKH`,
   raisedName: (target: string) => `Raised to ${target} dKH`,
   nothingRuns:
     'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans below begin one.',
@@ -25,10 +26,31 @@ export const en = {
     `From ${now} to ${target} dKH, with what runs left as it is: pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at ${target}.`,
   raiseHolds: (low: string, high: string, largest: string, ph: string) =>
     `To raise it no exact use is needed: at any from ${low} to ${high} dKH a day it moves by at most ${largest} dKH in a day, and pH peaks at ${ph}.`,
+  fall: {
+    nothing: 'dose nothing, plain water in the top-off,',
+    goOn: (what: string) => `dose less (${what})`,
+    waits: (
+      ...[now, target, soonest, latest, meanwhile, largest]: [
+        now: string,
+        target: string,
+        soonest: number,
+        latest: number | undefined,
+        meanwhile: string,
+        largest: string,
+      ]
+    ) =>
+      `From ${now} down to ${target} dKH: ${meanwhile} for ${latest === undefined ? `${soonest} days or more` : soonest === latest ? `about ${soonest === 1 ? 'a day' : `${soonest} days`}` : `${soonest} to ${latest} days`}, and test every day; it falls by at most ${largest} dKH in a day. At ${target} go on as before: what then holds it follows from those tests.`,
+    tooSlow: (now: string, target: string) =>
+      `From ${now} to ${target} dKH it does not come down within two months, with nothing dosed: change water with a salt that holds less.`,
+  },
   torn: (level: string, by: string) =>
     `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
   testFirst: (date: string) =>
     `The newest reading is of ${date}, and the next test is overdue: test first, the turn follows from it.`,
+  turnedSince: (turned: string, read: string) =>
+    `What runs was turned on ${turned}, by the reading of ${read}: what goes with it, poured or later, stands in the log’s notes. Test first; the next turn follows from that.`,
+  /** Written into the log when a turn is run by. */
+  noted: (turn: string) => `Turned: ${turn}`,
   byThatReading: (turn: string) => `By that reading it would have been: ${turn}`,
   byThatLevel: (turn: string) => `From that level it would be: ${turn}`,
   byThatUse: (turn: string) => `By that use it would be: ${turn}`,
@@ -54,14 +76,25 @@ export const en = {
       `Leave what runs as it is, and add one more channel: “${name}” and “${other}”, ${to} mL a day each`,
     channelFirst: (name: string, other: string, less: string, days: number, to: string) =>
       `Leave what runs as it is, and add one more channel: “${name}” and “${other}”, ${less} mL a day each for ${days === 1 ? 'a day' : `${days} days`}, then ${to}`,
+    channelLater: (name: string, other: string, days: number, to: string) =>
+      `Leave what runs as it is for ${days === 1 ? 'a day' : `${days} days`} while the water falls, then add one more channel: “${name}” and “${other}”, ${to} mL a day each`,
     leavePump: (name: string, from: string) => `Leave “${name}” at ${from} mL a day`,
     leaveMix: (from: string) => `Leave the top-off at ${from} g/L`,
     leaveDrip: (from: string) => `Leave the drip of the calcium reactor at ${from} L an hour`,
     arrives: (level: string, target: string, days: number) =>
       `${level} → ${target} dKH in ${days === 1 ? '1 day' : `${days} days`}`,
+    near: (level: string, target: string) => `${level} dKH is close to ${target}`,
     holds: (level: string, target: string) => `${level} dKH is held at ${target}`,
     range: (low: string, high: string, unit: string) => `range ${low}–${high} ${unit}`,
     units: { pump: 'mL a day', channel: 'mL a day', mix: 'g/L', drip: 'L an hour' },
+  },
+  whyNotOwn: {
+    dump: (litres: string) =>
+      `A stronger mix is not offered: if the top-off sticks, all of the reservoir takes the tank past the pH that harms, or past your highest alkalinity; with no more than ${litres} L of it there it would not.`,
+    outOfReach: (rests: string) =>
+      `What runs already, turned as far as it goes, brings the water to rest at ${rests} dKH.`,
+    breach: (what: string, value: string, limit: string, day: string) =>
+      `Turning what runs already is not offered: at a use that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
   },
   pour: (dose: string, mornings: number) =>
     `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Besides the tests named above, test before the first pour and on day 3; stop at the target.`,

@@ -25,6 +25,14 @@ export function useSentence(answer: LogAnswer): string {
   return say.answer.use(figure(useNow.dkhPerDay, 2), figure(by, 2), dayAfter(answer, fit.endH));
 }
 
+/** How much less sure it is with what was typed and no reading checks; empty where that adds nothing. */
+export function typedSentence({ useNow }: LogAnswer): string {
+  const [by, together] = [useNow.standardErrorDkhPerDay, useNow.withDoubtsDkhPerDay].map((one) =>
+    figure(2 * one, 2),
+  );
+  return by === together ? '' : say.answer.withTyped(together!);
+}
+
 /** The straight line through the readings, doses and all: what the keeper sees. */
 export function slopeSentence({ fit }: LogAnswer): string {
   const points = fit.points.filter(({ kind }) => kind === 'alkalinity');

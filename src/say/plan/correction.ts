@@ -52,7 +52,7 @@ export function correctionSentence(
     case 'wait': {
       const meanwhile =
         found.shareOfDose > 0
-          ? told.goOn(Math.round(found.shareOfDose * 100), dosingOf(found.scenario))
+          ? told.goOn(Math.round(found.shareOfDose * 100), dosedText(found.scenario))
           : told.doseNothing;
       return found.days === undefined
         ? told.tooSlow(...way, meanwhile)
@@ -82,7 +82,8 @@ function daysOf(
 }
 
 /** What goes on meanwhile, as a keeper mixes and sets it. */
-function dosingOf({ topOff, dosers }: Scenario): string {
+/** What a plan still doses, in a list. */
+export function dosedText({ topOff, dosers }: Scenario): string {
   const { dosing } = say;
   const additive = topOff.gramsPerL > 0 ? topOff.additive : 'none';
   return [

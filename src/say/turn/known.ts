@@ -7,6 +7,8 @@ export interface Around {
   readonly readings: readonly Reading[];
   /** What was fitted to them; undefined where they say nothing yet. */
   readonly answer: Pick<LogAnswer, 'fit' | 'habits' | 'nextTest'> | undefined;
+  /** When what runs was turned after the newest test, as a local time; undefined where it was not. */
+  readonly turnedAt?: string | undefined;
   /** Local time. */
   readonly now: string;
 }
@@ -20,9 +22,11 @@ export const levelBy = ({ fit }: Pick<LogAnswer, 'fit'>) =>
 /** What has to be known before something is turned by a log; undefined where all is. */
 export function waitsFor({
   answer,
+  turnedAt,
   now,
-}: Pick<Around, 'answer' | 'now'>): 'use' | 'test' | 'level' | undefined {
+}: Around): 'use' | 'test' | 'turned' | 'level' | undefined {
   if (!answer) return 'use';
   if (isTestDue(answer, now)) return 'test';
+  if (turnedAt !== undefined) return 'turned';
   return levelBy(answer) > TORN_DKH ? 'level' : undefined;
 }

@@ -5,6 +5,7 @@ import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { TurnTold } from '../../ask/outcome';
 import { dkhText, gramsText } from './texts';
+import { dosedText } from '../plan/correction';
 import { type Around, levelBy, waitsFor } from './known';
 import { turnedSentences } from './turned';
 import { refusedSentences } from './refused';
@@ -21,9 +22,13 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
   const newest = newestOf(around.readings, 'alkalinityDkh');
   if (!newest) return { headline: say.noReading, more: [] };
   const raised = raiseSentences(asked);
+  const falls = fallSentence(asked);
   if (turn.kind === 'nothingRuns') {
     const [headline, ...more] = [...raised, say.nothingRuns];
     return { headline: headline!, more };
+  }
+  if (falls !== undefined && around.answer && waitsFor(around) === undefined) {
+    return { headline: falls, more: [] };
   }
   const told =
     turn.kind === 'refused'
@@ -37,14 +42,35 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
     const headline = say.testFirst(spokenDay(newest.at));
     return { headline, more: [say.byThatReading(told[0]!)] };
   }
+  // What was to be poured with the last turn would be poured twice.
+  if (waits === 'turned') {
+    return {
+      headline: say.turnedSince(spokenDay(around.turnedAt!), spokenDay(newest.at)),
+      more: [],
+    };
+  }
   if (answer) {
     const headline = say.torn(dkhText(answer.fit.now.dkh), dkhText(levelBy(answer)));
     return { headline, more: [say.byThatLevel(told[0]!)] };
   }
   const use = question.now.corals.useDkhPerDay;
   const assumed = say.assumed(figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2));
+  if (falls !== undefined) return { headline: falls, more: [assumed] };
   const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
   return { headline: headline!, more };
+}
+
+/** How water that stands too high comes down; undefined where it does not, or nothing brings it there. */
+function fallSentence({ question, untilKnown }: TurnTold): string | undefined {
+  if (untilKnown?.kind !== 'wait') return undefined;
+  const { now, targetDkh } = question;
+  const { days, daysBetween, shareOfDose, largestDailyDkh } = untilKnown;
+  const way = [dkhText(now.tank.alkalinityDkh), dkhText(targetDkh)] as const;
+  if (days === undefined) return say.fall.tooSlow(...way);
+  const [soonest = days, latest] = daysBetween.map((day) => day && Math.max(1, Math.ceil(day)));
+  const meanwhile =
+    shareOfDose === 0 ? say.fall.nothing : say.fall.goOn(dosedText(untilKnown.scenario));
+  return say.fall.waits(...way, soonest, latest, meanwhile, figure(largestDailyDkh, 2));
 }
 
 /** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */

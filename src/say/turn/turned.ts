@@ -11,6 +11,7 @@ export function turnedSentences(turned: Turned, scoopG: number, { answer }: Arou
   const { settled, also, endedBy } = turned;
   return [
     headlineOf(turned),
+    ...(turned.whyNotOwn ? whyNotOwn(turned.whyNotOwn) : []),
     ...pourSentence(turned, scoopG),
     ...(settled ? [say.between(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
     ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
@@ -19,6 +20,10 @@ export function turnedSentences(turned: Turned, scoopG: number, { answer }: Arou
     ...alsoSentences(also),
   ];
 }
+
+/** What is written into the log when a turn is run by: what goes with it, poured or later, is not lost. */
+export const turnNote = (turned: Turned, scoopG: number): string =>
+  say.noted([headlineOf(turned), ...pourSentence(turned, scoopG)].join(' '));
 
 /** What else the runs say: how fast it moves, and how high pH goes. */
 export function movesSentence(turned: Turned): string {
@@ -37,11 +42,14 @@ export const alsoSentences = (also: readonly LineResult[]): string[] =>
     .map((line) => asSentence(say.also(...passed(line, line.firstH!))));
 
 function headlineOf(turned: Turned): string {
-  const { lever, levelDkh, targetDkh, settled, low, high } = turned;
+  const { lever, from, to, first, levelDkh, targetDkh, settled, low, high } = turned;
   const told = say.turn;
   const way = [dkhText(levelDkh), dkhText(targetDkh)] as const;
-  const arrives =
-    settled && settled.days > 0 ? told.arrives(...way, settled.days) : told.holds(...way);
+  const stays = from === to && first.kind === 'none';
+  const isThere = !settled || settled.days === 0;
+  const arrives = isThere
+    ? (stays ? told.near : told.holds)(...way)
+    : told.arrives(...way, settled.days);
   const ends = [low, high].map((end) => (lever === 'mix' ? figure(end, 2) : twoFigures(end)));
   return `${whatToTurn(turned)}; ${arrives}; ${told.range(ends[0]!, ends[1]!, told.units[lever])}.`;
 }
@@ -55,6 +63,21 @@ function pourSentence({ first, scenario }: Turned, scoopG: number): string[] {
 function promiseSentence({ scenario: { limits: band }, promisedDays }: Turned): string {
   const ends = [plain(band.alkalinityLowDkh), plain(band.alkalinityHighDkh)] as const;
   return say.promised(...ends, promisedDays);
+}
+
+/** Why one more channel is proposed, and not more of what is there. */
+function whyNotOwn(refusal: NonNullable<Turned['whyNotOwn']>): string[] {
+  const told = say.whyNotOwn;
+  switch (refusal.kind) {
+    case 'dump':
+      return [told.dump(plain(refusal.fullestL))];
+    case 'outOfReach':
+      return refusal.restsDkh === undefined ? [] : [told.outOfReach(dkhText(refusal.restsDkh))];
+    case 'breach':
+      return [told.breach(...passed(refusal.breach, refusal.firstH))];
+    case 'offTarget':
+      return [];
+  }
 }
 
 const endSentence = (line: LineResult, firstH: number): string =>

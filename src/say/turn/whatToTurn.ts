@@ -23,6 +23,7 @@ export function whatToTurn({ lever, from, to, first, pumps, scenario }: Turned):
     case 'channel': {
       const [one, two] = pumps;
       const names = [one!.name, two?.name ?? one!.name] as const;
+      if (less?.to === 0) return told.channelLater(...names, less.days, plain(to));
       return less
         ? told.channelFirst(...names, plain(less.to), less.days, plain(to))
         : told.channel(...names, plain(to));

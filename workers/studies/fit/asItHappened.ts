@@ -3,7 +3,12 @@ import type { TankEvent } from '../../../shared/events/event';
 import { pouredIn } from '../../../shared/events/addition';
 import { changeOfWater } from '../../../shared/events/waterChange';
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
-import { inOrder, USUAL_ACCURACY_DKH, type Reading } from '../../../shared/log/reading';
+import {
+  inOrder,
+  tellsOfWater,
+  USUAL_ACCURACY_DKH,
+  type Reading,
+} from '../../../shared/log/reading';
 import { byHand, type ByHand } from './byHand';
 import { sawtoothDkh } from './sawtooth';
 import { earlierOf, type Earlier, type RanUntil } from './turnedAt';
@@ -148,7 +153,7 @@ export function asItHappened(
   log: readonly Reading[],
   ran: readonly RanUntil[] = [],
 ): Happened {
-  const readings = inOrder(log);
+  const readings = inOrder(log).filter(tellsOfWater);
   const startH = Math.floor(hoursOf(readings[0]!.at));
   const lastH = hoursOf(readings.at(-1)!.at) - startH;
   const scenario = scenarioOf(plan, readings, startH, Math.max(1, lastH / 24));

@@ -27,8 +27,8 @@ export interface NextTest {
 
 const K = 2;
 const WEEK_DAYS = 7;
-/** A test sooner than this after the newest tells the same water again. */
-const LEAST_DAYS = 0.5;
+/** A test sooner than this after the newest is at another hour of the day, and tells the same water again. */
+const LEAST_DAYS = 1;
 /** Where use stands among level, use and growth. */
 const USE = 1;
 

@@ -19,7 +19,34 @@ export const allLevers = ({ now, pairNames }: Seeker): Levers => ({
 /** By what share a lever is turned: what is turned least comes first. */
 const shareOf = ({ lever, to }: Held) => Math.abs(Math.log(Math.max(1e-3, to / lever.from)));
 
-/** The smallest change that may be offered; else why the smallest of all may not. */
+/** So near to the target is on it, dKH: nearer than a test can tell. */
+const STAYS_DKH = 0.15;
+
+interface Staying {
+  readonly held: Held;
+  /** Whether it holds the water at the target, and not only at a use that is as likely as not. */
+  readonly isThere: boolean;
+}
+
+/** What runs, left as it is, where for all that is known of the use it may hold the target. */
+function staying(
+  seeker: Seeker,
+  own: readonly Lever[],
+  { giveOrTakeDkhPerDay }: Allowed,
+): Staying | undefined {
+  const [lever] = own;
+  if (!lever || lever.from > lever.most) return undefined;
+  const [off, highest, lowest] = seeker
+    .uses(giveOrTakeDkhPerDay)
+    .map((use) => seeker.restsOffDkh(lever, lever.from, use));
+  const isThere = Math.abs(off!) <= STAYS_DKH;
+  if (!isThere && !(highest! >= 0 && lowest! <= 0)) return undefined;
+  const holding = seeker.holding(lever);
+  if (holding.kind === 'cannot') return undefined;
+  return { held: { lever, to: lever.from, dkhPerUnit: holding.dkhPerUnit }, isThere };
+}
+
+/** The smallest change that may be offered, none where none is needed; else why the smallest of all may not. */
 export function findTurn(
   seeker: Seeker,
   { own, more }: Levers,
@@ -37,8 +64,11 @@ export function findTurn(
     return [{ lever, to: lever.rounded(value), dkhPerUnit }];
   };
   let refusal: Refusal | undefined;
+  const stays = staying(seeker, own, allowed);
   const ways = own.flatMap(hold).toSorted((a, b) => shareOf(a) - shareOf(b));
-  for (const held of ways) {
+  // Nobody buys a pump for what the readings cannot tell from nothing.
+  const tried = stays?.isThere ? [stays.held, ...ways] : [...ways, ...(stays ? [stays.held] : [])];
+  for (const held of tried) {
     const attempt = seeker.attempt(held, allowed);
     if (attempt.kind === 'turn') return attempt;
     refusal ??= attempt.refusal;
@@ -46,14 +76,17 @@ export function findTurn(
   // What is to be turned down is not helped by another that brings more.
   const couldRise =
     ways.every(({ lever, to }) => to > lever.from) && rests.every((dkh) => dkh < targetDkh);
+  const off = (dkh: number) => Math.abs(dkh - targetDkh);
+  const outOfReach = (): Refusal => ({
+    ...{ kind: 'outOfReach', restsDkh: rests.toSorted((a, b) => off(a) - off(b))[0] },
+  });
+  const whyNotOwn = refusal ?? outOfReach();
   for (const lever of couldRise ? more : []) {
     for (const held of hold(lever)) {
       const attempt = seeker.attempt(held, allowed);
-      if (attempt.kind === 'turn') return attempt;
+      if (attempt.kind === 'turn') return { ...attempt, whyNotOwn };
       refusal ??= attempt.refusal;
     }
   }
-  const off = (dkh: number) => Math.abs(dkh - targetDkh);
-  const restsDkh = rests.toSorted((a, b) => off(a) - off(b))[0];
-  return { kind: 'refused', refusal: refusal ?? { kind: 'outOfReach', restsDkh } };
+  return { kind: 'refused', refusal: refusal ?? outOfReach() };
 }

@@ -40,6 +40,8 @@ export type Attempt =
       readonly promise: Promised;
       readonly settledDays: number;
       readonly allowedDkh: number;
+      /** Where it is one more channel: why nothing that runs is turned instead. */
+      readonly whyNotOwn?: Refusal;
     };
 
 /** From the third day on a tank is at rest again; by then each weekly change has come once. */

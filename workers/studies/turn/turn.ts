@@ -2,6 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { worstDump } from '../drill/worstDump';
+import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import type { PlanQuestion } from '../plan/threePlans';
 import { allLevers, findTurn } from './findTurn';
 import { allowedIn, nearestTurn } from './nearestTurn';
@@ -35,7 +36,15 @@ export function turn(question: TurnQuestion, options: SimulationOptions = usualO
 function told(
   seeker: Seeker,
   { plan, targetDkh, giveOrTakeDkhPerDay }: TurnQuestion,
-  { held, way, replays, promise, settledDays, allowedDkh }: Extract<Attempt, { kind: 'turn' }>,
+  {
+    held,
+    way,
+    replays,
+    promise,
+    settledDays,
+    allowedDkh,
+    whyNotOwn,
+  }: Extract<Attempt, { kind: 'turn' }>,
 ): Turn {
   const { now } = seeker;
   const { lever, to } = held;
@@ -55,6 +64,8 @@ function told(
     peakPh: Math.max(...replays.map((replay) => replay.peakPh)),
     toppedOffLPerDay: toppedOffLPerDay(seeker.runPlan({ ...scenario, days: 7 }).trace),
     worstDump: brings ? worstDump(full) : undefined,
+    fullestL: brings && !dumpHolds(full) ? fullestReservoirL(full) : undefined,
+    whyNotOwn,
     dkh: replays[0]!.dkh,
     held: scenario,
     scenario: stretches[0]!.scenario,

@@ -36,6 +36,10 @@ export interface Turned extends Promised {
   /** Fresh water that the top-off then brings, L a day. */
   readonly toppedOffLPerDay: number;
   readonly worstDump: WorstDump | undefined;
+  /** So much may stand in the reservoir, L, where all of it at once does harm; undefined where it does none. */
+  readonly fullestL: number | undefined;
+  /** Where it is one more channel: why nothing that runs is turned instead. */
+  readonly whyNotOwn: Refusal | undefined;
   /** Alkalinity hour by hour, dKH. */
   readonly dkh: readonly number[];
   /** The tank as it stands, with what it runs by from now on and what is poured. */

@@ -1,0 +1,17 @@
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { RanUntil } from '../../ask/outcome';
+
+const dosingOf = ({ dosers, topOff, calciumReactor }: Scenario) =>
+  JSON.stringify([dosers, topOff, calciumReactor]);
+
+/** When what runs was turned after a reading, as a local time; undefined where it doses what it did then. */
+export function turnedAt(
+  ran: readonly RanUntil[],
+  plan: Scenario,
+  readAt: string | undefined,
+): string | undefined {
+  if (readAt === undefined) return undefined;
+  const since = ran.filter(({ until }) => until > readAt);
+  const [then] = since;
+  return then && dosingOf(then.plan) !== dosingOf(plan) ? since.at(-1)!.until : undefined;
+}
