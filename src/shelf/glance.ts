@@ -23,7 +23,12 @@ export interface Glance {
   /** When to test next, as a local time; undefined while nothing tells. */
   readonly testAt: string | undefined;
   readonly isTestDue: boolean;
+  /** Whether many readings tell nothing: something about them, or about the plan, is wrong. */
+  readonly isPuzzling: boolean;
 }
+
+/** A log of so many alkalinity readings has an answer, where nothing is wrong. */
+const ENOUGH_TESTS = 5;
 
 const DAY_H = 24;
 
@@ -46,13 +51,18 @@ export function glanceOf(tank: Tank, answer: LogAnswer | string | undefined, now
     leavesInDays: fromNow(told?.leaving?.oneInTenH),
     testAt: told && localTimeOf(testDueH(told)),
     isTestDue: told !== undefined && isTestDue(told, now),
+    isPuzzling:
+      typeof answer === 'string' &&
+      readings.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined).length >= ENOUGH_TESTS,
   };
 }
 
-/** How soon a tank wants to be looked at: what is outside first, what is not known last. */
-function soonness({ isOut, leavesInDays, answer, outside, isTestDue: isDue }: Glance): number {
-  if (isOut) return -2;
-  if (outside.length > 0) return -1;
+/** How soon a tank wants to be looked at: what is outside first, what nobody has measured last. */
+function soonness(glance: Glance): number {
+  const { isOut, leavesInDays, answer, outside, isTestDue: isDue, isPuzzling } = glance;
+  if (isOut) return -3;
+  if (outside.length > 0) return -2;
+  if (isPuzzling) return -1;
   if (leavesInDays !== undefined) return Math.max(0, leavesInDays);
   if (isDue) return 1e3;
   return typeof answer === 'object' ? 1e4 : 1e5;

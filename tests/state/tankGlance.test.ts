@@ -50,6 +50,14 @@ it('what is outside comes first, then what leaves soonest, and what nothing is k
   expect(stampText(glances[1]!)).toBe('not known yet');
 });
 
+it('many readings that no tank fits want to be looked at before anything that still stands', () => {
+  const tests = tankOf('basin', [8.4, 8.3, 8.3, 8.2, 8.2]);
+  const unfitted = glanceOf(tests, unansweredSentence({ why: 'notConverged' }), '2026-05-06T09:00');
+  const glances = [seen(slow, 0), seen(falling, 0), unfitted, seen(once, 0), seen(low, 0)];
+  const order = bySoonness(glances).map(({ tank: { id } }) => id);
+  expect(order.slice(0, 3)).toEqual(['pico', 'basin', 'nursery']);
+});
+
 it('days until it may leave are those of the log’s own answer, counted from now', () => {
   const answer = answerLog(plan, falling.log.readings, 0.1);
   if ('why' in answer) throw new Error(answer.why);
