@@ -129,6 +129,8 @@ export const de: Words<typeof en> = {
       `Die Nachfüllung ersetzt, was verdunstet, etwa ${litres} L am Tag; ${days === 1 ? 'jeden Tag' : `alle ${days} Tage`} auffüllen.`,
     mixStock: (name, powders, litres) =>
       `Stammlösung „${name}“: ${powders}, mit reinem Wasser auf ${litres} L aufgefüllt.`,
+    keepApart: (ml) =>
+      `Bewahren Sie sie in einem geschlossenen, beschrifteten Kanister auf: An der Pumpe dürfen höchstens ${ml} mL davon auf einmal stehen.`,
     doseStock: (name, perDay, perHour) => `${name}: ${perDay} mL am Tag (${perHour} mL je Stunde).`,
     doseStockByPump: (name, perDay, perHour, minutes) =>
       `${name}: ${perDay} mL am Tag (${perHour} mL je Stunde), ${minutes} Minuten Ihrer Pumpe.`,

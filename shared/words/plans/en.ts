@@ -134,6 +134,8 @@ export const en = {
       `Top-off replaces what evaporates, about ${litres} L a day; refill ${days === 1 ? 'every day' : `every ${days} days`}.`,
     mixStock: (name: string, powders: string, litres: string) =>
       `Stock “${name}”: ${powders}, made up to ${litres} L with pure water.`,
+    keepApart: (ml: string) =>
+      `Keep it in a closed, labelled canister: no more than ${ml} mL of it at a time may stand at the pump.`,
     doseStock: (name: string, perDay: string, perHour: string) =>
       `${name}: ${perDay} mL a day (${perHour} mL an hour).`,
     doseStockByPump: (name: string, perDay: string, perHour: string, minutes: string) =>

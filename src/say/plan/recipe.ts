@@ -1,3 +1,4 @@
+import { bottleDumps } from '../../../shared/recipe/bottleDump';
 import type { Kit } from '../../../shared/recipe/kit';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -60,11 +61,14 @@ export function recipeOf(scenario: Scenario, litresOfTopOff: number, kit: Kit): 
     mix.push(told.mixTopOff(powder(grams, topOff.additive, kit), litres, figure(topOff.gramsPerL)));
     dose.push(told.doseTopOff(figure(litresOfTopOff, 1), topOff.refillEveryDays));
   }
-  for (const { name, recipe, mlPerDay, stockL } of dosers) {
+  const dumps = bottleDumps(scenario);
+  for (const [pump, { name, recipe, mlPerDay, stockL }] of dosers.entries()) {
+    const dump = dumps.find((one) => one.pump === pump);
+    const apart = dump ? ` ${told.keepApart(figure(Math.floor(dump.fillL * 1000)))}` : '';
     const powders = recipe.map(({ additive, gramsPerL }) =>
       powder(gramsPerL * stockL, additive, kit),
     );
-    mix.push(told.mixStock(name, powders.join(told.and), figure(stockL)));
+    mix.push(told.mixStock(name, powders.join(told.and), figure(stockL)) + apart);
     const [perDay, perHour] = [figure(mlPerDay), figure(mlPerDay / 24, 1)];
     dose.push(
       kit.pumpMlPerMin > 0
