@@ -63,7 +63,7 @@ it(
             ...fc.sample(anyLow, { numRuns: 1, seed: 1 })[0]!,
             ...{ hour, minute: 0, metal: 'magnesium' as const },
           }))
-          .map((one) => [one]),
+          .map((one): [typeof one] => [one]),
       },
     );
     console.log(JSON.stringify(seen));

@@ -5,6 +5,8 @@ export const de: Words<typeof en> = {
   putRight: (fault) => `bemerkt und behoben: ${fault}`,
   passesAbove: (name, limit) => `${name}: steigt über ${limit}`,
   fallsBelow: (name, limit) => `${name}: fällt unter ${limit}`,
+  atTheSoonest: (passes) => `${passes}, frühestens`,
+  asSet: (passes) => `${passes}, wie eingestellt`,
   backBelow: (name, limit) => `${name}: wieder unter ${limit}`,
   backAbove: (name, limit) => `${name}: wieder über ${limit}`,
   runsDry: (ph) => `Nachfüllbehälter leer, pH ${ph}`,
@@ -24,6 +26,8 @@ export const de: Words<typeof en> = {
     kept: (limit, lowest) =>
       `Der Sauerstoff bleibt über Ihren ${limit} mg/L; sein tiefster Wert ist ${lowest}.`,
     sooner: (clock, span) => `Um ${clock} begonnen, wäre es nach ${span}.`,
+    soonerAsSet: (clock, span) =>
+      `Um ${clock} begonnen, wäre die Zeit mit Luft und Atmung wie eingestellt ${span}.`,
     breathed: (mgPerLPerH, how) =>
       `Das mit ${mgPerLPerH} mg/L je Stunde, die veratmet werden, ${how}.`,
     typed: 'wie von Ihnen eingegeben',

@@ -2,6 +2,8 @@ export const en = {
   putRight: (fault: string) => `noticed and put right: ${fault}`,
   passesAbove: (name: string, limit: string) => `${name} passes ${limit}`,
   fallsBelow: (name: string, limit: string) => `${name} falls below ${limit}`,
+  atTheSoonest: (passes: string) => `${passes} at the soonest`,
+  asSet: (passes: string) => `${passes}, as set`,
   backBelow: (name: string, limit: string) => `${name} back below ${limit}`,
   backAbove: (name: string, limit: string) => `${name} back above ${limit}`,
   runsDry: (ph: string) => `reservoir empty, pH ${ph}`,
@@ -21,6 +23,8 @@ export const en = {
     kept: (limit: string, lowest: string) =>
       `Oxygen stays above your ${limit} mg/L; its lowest is ${lowest}.`,
     sooner: (clock: string, span: string) => `Beginning at ${clock}, it would be after ${span}.`,
+    soonerAsSet: (clock: string, span: string) =>
+      `Beginning at ${clock}, the time with air and breathing as set would be ${span}.`,
     breathed: (mgPerLPerH: string, how: string) =>
       `That is with ${mgPerLPerH} mg/L an hour breathed, ${how}.`,
     typed: 'as you typed it',

@@ -53,6 +53,7 @@ export const de: Words<typeof en> = {
     withoutItToo: (when) => `${when}; auch ohne den Störfall`,
     never: 'nie',
     first: (clock, span) => `${clock}, nach ${span}`,
+    soonest: (when, asSet) => `frühestens ${when}; wie eingestellt ${asSet}`,
     notBack: 'nicht während des Störfalls',
     at: (value, clock) => `${value} (${clock})`,
     overflow: (limit) => `Technikbecken läuft über, über ${limit}`,

@@ -49,6 +49,7 @@ export const en = {
     withoutItToo: (when: string) => `${when}; without the failure too`,
     never: 'never',
     first: (clock: string, span: string) => `${clock}, after ${span}`,
+    soonest: (when: string, asSet: string) => `${when} at the soonest; as set ${asSet}`,
     notBack: 'not within the drill',
     at: (value: string, clock: string) => `${value} at ${clock}`,
     overflow: (limit: string) => `sump runs over, above ${limit}`,

@@ -130,7 +130,9 @@ function costOf(id: string, compared: Compared, own: Line | undefined) {
       if (line.id !== leading?.id && !HARM.includes(line.id)) continue;
       const [without, withIt] = [course, after[i]!].map((one) => passedH(one, line.id, actH));
       if (withIt! > actH + FIRST_H) continue;
-      costs ??= {
+      // Of all the tanks that this may be, the one in which it comes soonest.
+      if (costs && costs.withItH <= withIt! - fromH) continue;
+      costs = {
         line: bare(line),
         withoutH: without === Infinity ? undefined : without! - fromH,
         withItH: withIt! - fromH,
