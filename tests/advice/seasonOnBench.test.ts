@@ -61,7 +61,7 @@ it(
         examples: [0, 8, 9, 10, 23]
           .map((hour) => ({
             ...fc.sample(anyLow, { numRuns: 1, seed: 1 })[0]!,
-            ...{ hour, minute: 0, metal: 'magnesium' as const },
+            ...{ hour, minute: 0 as const, metal: 'magnesium' as const },
           }))
           .map((one): [typeof one] => [one]),
       },

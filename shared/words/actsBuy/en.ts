@@ -25,10 +25,11 @@ export const en = {
     `${gained} gained: ${line} ${after}; without it ${before}`,
   kept: (line: string, span: string, before: string) =>
     `${line} not within ${span}; without it ${before}`,
-  lower: (name: string, withIt: string, without: string) =>
-    `${name} goes to ${withIt} at the worst; without it to ${without}`,
+  asSetToo: (worstOff: string, asSet: string) => `${worstOff} (${asSet} as set)`,
+  lower: (name: string, without: string, withIt: string) =>
+    `begun at this hour, in the tank that is worst off ${name} goes to ${without} without it; with it to ${withIt}`,
   shorter: (line: string, withIt: string, without: string) =>
-    `${line} for ${withIt}; without it for ${without}`,
+    `${line} for ${withIt} in the tank as it is set; without it for ${without}`,
   nothing: (line: string) => `buys nothing here: ${line} comes and goes as without it`,
   costs: (line: string, withIt: string, without: string) =>
     `; but ${line} after ${withIt} instead of ${without}`,

@@ -63,6 +63,9 @@ export const de: Words<typeof en> = {
     `Der pH erreicht höchstens ${ph}; er bleibt unter ${harm} und liegt ${span} lang über Ihren ${high}.`,
   phBelowHarmNotBack: (ph, harm, high, span) =>
     `Der pH erreicht höchstens ${ph}; er bleibt unter ${harm}, liegt ${span} lang über Ihren ${high} und kehrt während des Störfalls nicht zurück.`,
+  phAbove: (ph, high, span) => `Der pH erreicht ${ph} und liegt ${span} lang über Ihren ${high}.`,
+  phAboveNotBack: (ph, high, span) =>
+    `Der pH erreicht ${ph}, liegt ${span} lang über Ihren ${high} und kehrt während des Störfalls nicht zurück.`,
   phAboveHarm: (ph, harm, harmSpan, high, span) =>
     `Der pH erreicht höchstens ${ph}; er liegt ${harmSpan} lang über ${harm} und ${span} lang über Ihren ${high}.`,
   phAboveHarmNotBack: (ph, harm, harmSpan, high, span) =>

@@ -59,6 +59,10 @@ export const en = {
     `pH peaks at ${ph}; it stays below ${harm}, and is above your ${high} for ${span}.`,
   phBelowHarmNotBack: (ph: string, harm: string, high: string, span: string) =>
     `pH peaks at ${ph}; it stays below ${harm}, and is above your ${high} for ${span}, not back within the drill.`,
+  phAbove: (ph: string, high: string, span: string) =>
+    `pH peaks at ${ph}, and is above your ${high} for ${span}.`,
+  phAboveNotBack: (ph: string, high: string, span: string) =>
+    `pH peaks at ${ph}, and is above your ${high} for ${span}, not back within the drill.`,
   phAboveHarm: (ph: string, harm: string, harmSpan: string, high: string, span: string) =>
     `pH peaks at ${ph}; it is above ${harm} for ${harmSpan}, and above your ${high} for ${span}.`,
   phAboveHarmNotBack: (ph: string, harm: string, harmSpan: string, high: string, span: string) =>

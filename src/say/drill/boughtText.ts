@@ -57,11 +57,18 @@ export function actName(
 }
 
 function gainText(bought: Bought<string>, followedH: number): string {
-  const { gain, line, before, after, gainedH, worst, outsideH } = bought;
+  const { gain, line, before, after, gainedH, worst, farthest, outsideH } = bought;
   const beyond = beyondText(line);
-  const [without, withIt] = worst.map((value) => figureText(lineValue(line.quantity, value)));
   if (gain === 'nothing') return say.nothing(beyond);
-  if (gain === 'lower') return say.lower(lineTexts[line.quantity].name, withIt!, without!);
+  if (gain === 'lower') {
+    const told = [0, 1].map((i) => {
+      const [most, asSet] = [farthest[i]!, worst[i]!].map((value) =>
+        figureText(lineValue(line.quantity, value)),
+      );
+      return most === asSet ? most! : say.asSetToo(most!, asSet!);
+    });
+    return say.lower(lineTexts[line.quantity].name, told[0]!, told[1]!);
+  }
   if (gain === 'shorter') {
     return say.shorter(beyond, spanText(outsideH[1]), spanText(outsideH[0]));
   }
