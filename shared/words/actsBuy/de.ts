@@ -33,8 +33,14 @@ export const de: Words<typeof en> = {
     `${name}: zu dieser Stunde begonnen im Becken, das am schlechtesten dran ist, ohne das bis ${without}; damit bis ${withIt}`,
   shorter: (line, withIt, without) =>
     `${line} für ${withIt} im Becken, wie es eingestellt ist; ohne das für ${without}`,
-  nothing: (line) => `bringt hier nichts: ${line} kommt und geht wie ohne`,
+  nothing: (line) =>
+    `ändert hier wenig an dem, was beobachtet wurde: ${line} kommt und geht wie ohne`,
+  little: (line, withIt) =>
+    `ändert in diesem Becken wenig: ${line} ${withIt}, wie ohne, so genau es angegeben wird`,
+  practice: '; gängige Praxis verlangt es trotzdem',
+  practiceAir: '; gängige Praxis verlangt es trotzdem, für den Sauerstoff',
   costs: (line, withIt, without) => `; aber ${line} nach ${withIt} statt ${without}`,
+  costsLittle: (line) => `; aber ${line} ein wenig früher`,
   costsNew: (line, withIt) => `; aber ${line} nach ${withIt}`,
   withheld: 'Weggelassen, weil es diesen Ausfall schlimmer machte:',
   range:

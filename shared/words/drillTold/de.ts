@@ -11,6 +11,10 @@ export const de: Words<typeof en> = {
   backAbove: (name, limit) => `${name}: wieder über ${limit}`,
   runsDry: (ph) => `Nachfüllbehälter leer, pH ${ph}`,
   runsOver: 'das Technikbecken läuft über, Wasser auf dem Boden',
+  warms: (perH, to) =>
+    `Gerechnet mit ${perH} °C je Stunde bis auf ${to}, wie der Ausfall eingestellt ist: Stellen Sie ein, was Ihr Thermometer zeigt.`,
+  cools: (perH, to) =>
+    `Gerechnet mit ${perH} °C je Stunde bis hinab auf ${to}, wie der Ausfall eingestellt ist: Stellen Sie ein, was Ihr Thermometer zeigt.`,
   stopsBefore: 'Der Versuch endet, bevor etwas ausfällt: Es gibt keinen Störfall zu erzählen.',
   worstHour: (worst, worstClock, clock, set) =>
     `Um ${worstClock}, der schlimmsten Stunde des Tages, erreichte der pH höchstens ${worst}. Um ${clock}, wie eingestellt: ${set}`,

@@ -8,6 +8,10 @@ export const en = {
   backAbove: (name: string, limit: string) => `${name} back above ${limit}`,
   runsDry: (ph: string) => `reservoir empty, pH ${ph}`,
   runsOver: 'the sump runs over onto the floor',
+  warms: (perH: string, to: string) =>
+    `Reckoned with ${perH} °C an hour, up to ${to}, as the failure is set: set what your thermometer shows.`,
+  cools: (perH: string, to: string) =>
+    `Reckoned with ${perH} °C an hour, down to ${to}, as the failure is set: set what your thermometer shows.`,
   stopsBefore: 'The trial ends before anything breaks, so there is no drill to tell.',
   worstHour: (worst: string, worstClock: string, clock: string, set: string) =>
     `Beginning at ${worstClock}, the worst hour of the day, pH would peak at ${worst}. At ${clock}, as set: ${set}`,
