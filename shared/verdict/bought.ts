@@ -34,9 +34,11 @@ export interface Bought<Id extends string> {
    * those that pass the line without it; Infinity: not passed any more.
    */
   readonly gainedH: readonly [least: number, most: number];
-  /** The farthest beyond the line, without and with it. */
+  /** The farthest beyond the line in the tank as it is set, without and with it. */
   readonly worst: readonly [without: number, withIt: number];
-  /** Hours beyond the line, without and with it. */
+  /** The same in the tank that goes farthest, of all that this may be. */
+  readonly farthest: readonly [without: number, withIt: number];
+  /** Hours beyond the line in the tank as it is set, without and with it. */
   readonly outsideH: readonly [without: number, withIt: number];
   /** A line that it brings sooner although it helps another, h from when the first thing broke. */
   readonly costs:

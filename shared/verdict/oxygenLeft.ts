@@ -28,6 +28,18 @@ export function oxygenLeft(answer: DrillAnswer, scenario: Scenario): readonly Ox
     .sort((a, b) => b.limitMgPerL - a.limitMgPerL);
 }
 
+/** Nearer than this nobody can tell two moments apart, h. */
+const SAME_H = 1 / 30;
+
+/** When a line of oxygen is passed at the soonest, h of the trial; undefined where that is no sooner than as it is set. */
+export function soonestOxygenH(
+  { id, quantity, firstH }: LineResult,
+  { closed }: Pick<DrillAnswer, 'closed'>,
+): number | undefined {
+  const soonestH = closed && quantity === 'oxygen' ? lineOf(closed.lines, id).firstH : undefined;
+  return soonestH !== undefined && soonestH < (firstH ?? Infinity) - SAME_H ? soonestH : undefined;
+}
+
 /** Whether a failure stops the air: then oxygen leads what is told. */
 export const stopsAir = ({ faults }: Scenario): boolean =>
   faults.some(({ kind }) => kind === 'powerCut');

@@ -13,8 +13,7 @@ import { rehearse } from '../../workers/studies/drill/rehearse';
 /** A drill as the command line tells it: what happens, moment by moment. */
 export async function drillText(scenario: Scenario, options: SimulationOptions): Promise<string> {
   const answer = (await rehearse(scenario, options, async () => true))!;
-  const { outcome } = answer;
-  const moments = timelineOf(scenario, outcome).map(
+  const moments = timelineOf(scenario, answer).map(
     ({ timeH, text }) => `  ${clockText(timeH, scenario.start.clockHour)}  ${text}`,
   );
   return [`The drill: ${drillSentences(answer, scenario).join('\n')}`, ...moments].join('\n');

@@ -161,7 +161,7 @@ function awayJson(told: TankAnswer) {
       endTempC: fault.kind === 'heater' ? fault.endTempC : undefined,
       ...{ clockHour, noticedH, followedH },
       first: first && { id: first.line.id, ...first.reach },
-      harm: harm && { id: harm.line.id, afterH: harm.afterH },
+      harm: harm && { id: harm.line.id, ...harm.reach },
     })),
   };
 }

@@ -23,7 +23,7 @@ const drillJson = (scenario: Scenario, answer: DrillAnswer) => ({
   passedWithoutFailureToo: passedAnyway(answer.outcome.lines, answer.undisturbed).map(
     ({ id }) => id,
   ),
-  timeline: timelineOf(scenario, answer.outcome).map(({ timeH, text }) => ({ timeH, text })),
+  timeline: timelineOf(scenario, answer).map(({ timeH, text }) => ({ timeH, text })),
   switchings: answer.outcome.switchings,
   chalkAtOnce: otherEnd(answer.chalk),
   noAirAtAll: otherEnd(answer.closed),

@@ -14,15 +14,31 @@ const SHARE = 0.95;
 const MAP_COLUMNS = 12;
 const STRENGTHS = [0, 0.15, 0.3, 0.5, 0.7, 0.9, 1.1, 1.3, 1.5];
 
+/** What a full dump moves within hours: all of the keeper's limits for it, and the line of harm. */
+export const dumpLines: readonly string[] = [
+  'phHigh',
+  'phHarm',
+  'alkalinityHigh',
+  'alkalinityChange',
+  'salinityLow',
+  'overflow',
+];
+
 /** A drill put backwards: how big may the reservoir be, how strong the mix, how fast the pump. */
 export class HowBig {
   lever: Lever = $state('reservoirL');
-  lines: readonly string[] = $state.raw(['phHarm']);
+  lines: readonly string[] = $state.raw(dumpLines);
   progress: number | undefined = $state();
   hour = $state(0);
   design: Design | undefined = $state.raw();
   /** What the answer was asked of. */
-  asked: { readonly scenario: Scenario; readonly lever: Lever } | undefined = $state.raw();
+  asked:
+    | {
+        readonly scenario: Scenario;
+        readonly lever: Lever;
+        readonly lines: readonly string[];
+      }
+    | undefined = $state.raw();
   layers: readonly Layer[] = $state.raw([]);
   map: DumpMapResult | undefined = $state.raw();
   mapProgress: number | undefined = $state();
@@ -52,7 +68,7 @@ export class HowBig {
     if (design.kind !== 'done') return this.fail(design);
     this.progress = undefined;
     this.design = design.value;
-    this.asked = { scenario, lever };
+    this.asked = { scenario, lever, lines };
     const layers = await client.ask('layers', { scenario, hour: hour.value });
     if (layers.kind === 'done') this.layers = layers.value;
     await this.draw(scenario, spreads, hour.value);

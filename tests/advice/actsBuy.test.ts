@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { firstHourOf } from '../../shared/faults/firstHour';
+import { actIds, firstHourOf } from '../../shared/faults/firstHour';
 import { batteryKLaPerH, scoopKLaPerH, usualHandAir } from '../../shared/faults/handAir';
 import { newFault, newResponse } from '../../shared/scenario/newFault';
 import type { Scenario } from '../../shared/scenario/schema';
@@ -8,6 +8,7 @@ import { oxygenKLaPerH, oxygenSaturationUmolPerKg } from '../../shared/seawater/
 import { readColumn } from '../../shared/trace/trace';
 import type { ActBought } from '../../shared/verdict/bought';
 import { boughtText, firstText } from '../../src/say/drill/boughtText';
+import { paceText } from '../../src/say/drill/paceText';
 import { firstFaultH } from '../../shared/verdict/drillOutcome';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { oxygenLeft } from '../../shared/verdict/oxygenLeft';
@@ -56,7 +57,13 @@ describe('what an act buys', () => {
             if (gain === 'shorter') expect(one.outsideH[1]).toBeLessThan(one.outsideH[0]);
             const text = boughtText(one, found);
             expect(text).not.toMatch(/NaN|undefined|Infinity/);
-            expect(/buys nothing/.test(text)).toBe(gain === 'nothing');
+            expect(text).not.toMatch(/buys nothing/);
+            // Told alike, to the digits that a keeper reads, is told to be little.
+            if (gain === 'nothing') expect(text).toMatch(/^changes little/);
+            expect(text).not.toMatch(/(\d[^;:]*) instead of \1(?![\d.])/);
+            expect(text).not.toMatch(/: \S.* (after [^;]+); without it \1(;|$)/);
+            const isAct = (actIds as readonly string[]).includes(act);
+            if (gain === 'nothing') expect(/common practice asks/.test(text)).toBe(isAct);
           }
           expect(firstText(found)).not.toMatch(/NaN|undefined|Infinity/);
         }),
@@ -266,4 +273,15 @@ it('what is passed first and harms nobody is followed by what comes before harm'
   expect([first!.line.id, first!.graver!.line.id]).toEqual(['salinityLow', 'phHigh']);
   expect(first!.reach.asSetH).toBeCloseTo(afterH('salinityLow'), 6);
   expect(first!.graver!.reach.asSetH).toBeCloseTo(afterH('phHigh'), 6);
+});
+
+it('too warm: aerating is not talked down, and what the time rests on is said', async () => {
+  const plan = { ...scenarioFromFile('limewater-holds.json'), days: 4, responses: [] };
+  const hot = newFault('heater', { day: 2, hour: 2, endTempC: 31, degreesPerH: 0.5 });
+  const found = await buys({ ...plan, faults: [hot] });
+  const one = actOf(found.acts, 'aerate')!;
+  expect([one.line.quantity, one.gain]).toEqual(['temperature', 'nothing']);
+  expect(boughtText(one, found)).toMatch(/^changes little of what was watched.*for the oxygen$/);
+  expect(paceText([hot], plan.tank.tempC)).toMatch(/0\.5 °C an hour, up to 31/);
+  expect(paceText([newFault('powerCut')], plan.tank.tempC)).toBe('');
 });

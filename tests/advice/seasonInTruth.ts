@@ -25,7 +25,7 @@ type Firsts = Extract<First, { kind: 'first' }>;
 
 /** Where the mean of the day after the last morning stands. */
 export function endOf(replay: Replay, { days }: Firsts, clockHour: number, metal: Metal): number {
-  const lastH = ((clockHour <= 9 ? 1 : 2) + days - 2) * 24 + 11 - clockHour;
+  const lastH = ((clockHour < 9 ? 1 : 2) + days - 2) * 24 + 11 - clockHour;
   return meanOf(replay, metal, lastH, lastH + 24);
 }
 

@@ -43,13 +43,24 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await expect(headline).toContainText('pH peaks at 9.19');
   });
 
+  await test.step('what would have kept it stands side by side, the best first', async () => {
+    await page.getByRole('button', { name: 'Try what would keep it' }).click();
+    const rows = page.getByRole('region', { name: 'What each would buy' }).locator('tbody tr');
+    await expect(rows.first()).toContainText(/second switch .*0 instead of \d/, {
+      timeout: 60_000,
+    });
+    await expect(rows.filter({ hasText: 'half the pump' })).toContainText(/min gained|h gained/);
+  });
+
   await test.step('the search backwards gives a number and a map, and a trial', async () => {
     await page.getByRole('button', { name: 'Work it out' }).click();
     const answer = page.getByText(/How big may the reservoir be\? At most \d/);
     await expect(answer).toBeVisible({ timeout: 90_000 });
     const litres = Number(/At most ([\d.]+) L/.exec((await answer.textContent())!)![1]);
-    expect(litres).toBeGreaterThan(5);
-    expect(litres).toBeLessThan(20);
+    // By default it keeps the keeper's own limits, not the line of harm alone, and names them.
+    await expect(answer).toContainText(/which keeps: .*pH below 8\.6, .*pH below 9, /);
+    expect(litres).toBeGreaterThan(0.5);
+    expect(litres).toBeLessThan(5);
     await expect(page.getByRole('img', { name: /Highest pH of a full dump/ })).toBeVisible({
       timeout: 90_000,
     });
@@ -76,15 +87,6 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await expect(page.getByRole('row', { name: /^aerate/ })).toBeVisible({ timeout: 60_000 });
     await expect(page.getByRole('row', { name: /^nothing/ })).toBeVisible();
   });
-  await test.step('what would have kept it stands side by side, the best first', async () => {
-    await page.getByRole('button', { name: 'Try what would keep it' }).click();
-    const rows = page.getByRole('region', { name: 'What each would buy' }).locator('tbody tr');
-    await expect(rows.first()).toContainText(/second switch .*0 instead of \d/, {
-      timeout: 60_000,
-    });
-    await expect(rows.filter({ hasText: 'half the pump' })).toContainText(/min gained|h gained/);
-  });
-
   await test.step('what was tested is still there after a reload', async () => {
     await page.getByRole('button', { name: '+ Battery air pump' }).click();
     const tested = page.locator('.checklist .list');

@@ -11,6 +11,7 @@ import { pastRun, pastScenario } from '../../workers/studies/season/pastRun';
 import { whyMoved, type Moved } from '../../workers/studies/season/why';
 import { seasonRows } from '../../src/say/season/rows';
 import { seasonSentences } from '../../src/say/season/season';
+import { signed } from '../../src/say/season/texts';
 import { strayTexts } from '../../src/say/season/moved';
 import { seasonAnswerJson } from '../../src/cli/seasonJson';
 import { patience } from '../laws/size';
@@ -198,6 +199,16 @@ describe('a season in sentences', () => {
     },
     patience,
   );
+});
+
+it('tells no sign of nothing', () => {
+  expect([-0.3, 0.2, -0.6, 42].map((by) => signed('magnesium', by))).toEqual([
+    '0',
+    '0',
+    '−1',
+    '+42',
+  ]);
+  expect([-0.04, 0.06].map((by) => signed('salinity', by))).toEqual(['0.0', '+0.1']);
 });
 
 it(

@@ -28,11 +28,19 @@ export const de: Words<typeof en> = {
   laterBy: (line, after, before, gained) =>
     `${gained} gewonnen: ${line} ${after}; ohne das ${before}`,
   kept: (line, span, before) => `${line} nicht innerhalb von ${span}; ohne das ${before}`,
-  lower: (name, withIt, without) =>
-    `${name} geht schlimmstenfalls auf ${withIt}; ohne das auf ${without}`,
-  shorter: (line, withIt, without) => `${line} für ${withIt}; ohne das für ${without}`,
-  nothing: (line) => `bringt hier nichts: ${line} kommt und geht wie ohne`,
+  asSetToo: (worstOff, asSet) => `${worstOff} (${asSet} wie eingestellt)`,
+  lower: (name, without, withIt) =>
+    `${name}: zu dieser Stunde begonnen im Becken, das am schlechtesten dran ist, ohne das bis ${without}; damit bis ${withIt}`,
+  shorter: (line, withIt, without) =>
+    `${line} für ${withIt} im Becken, wie es eingestellt ist; ohne das für ${without}`,
+  nothing: (line) =>
+    `ändert hier wenig an dem, was beobachtet wurde: ${line} kommt und geht wie ohne`,
+  little: (line, withIt) =>
+    `ändert in diesem Becken wenig: ${line} ${withIt}, wie ohne, so genau es angegeben wird`,
+  practice: '; gängige Praxis verlangt es trotzdem',
+  practiceAir: '; gängige Praxis verlangt es trotzdem, für den Sauerstoff',
   costs: (line, withIt, without) => `; aber ${line} nach ${withIt} statt ${without}`,
+  costsLittle: (line) => `; aber ${line} ein wenig früher`,
   costsNew: (line, withIt) => `; aber ${line} nach ${withIt}`,
   withheld: 'Weggelassen, weil es diesen Ausfall schlimmer machte:',
   range:

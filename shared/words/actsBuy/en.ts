@@ -25,13 +25,20 @@ export const en = {
     `${gained} gained: ${line} ${after}; without it ${before}`,
   kept: (line: string, span: string, before: string) =>
     `${line} not within ${span}; without it ${before}`,
-  lower: (name: string, withIt: string, without: string) =>
-    `${name} goes to ${withIt} at the worst; without it to ${without}`,
+  asSetToo: (worstOff: string, asSet: string) => `${worstOff} (${asSet} as set)`,
+  lower: (name: string, without: string, withIt: string) =>
+    `begun at this hour, in the tank that is worst off ${name} goes to ${without} without it; with it to ${withIt}`,
   shorter: (line: string, withIt: string, without: string) =>
-    `${line} for ${withIt}; without it for ${without}`,
-  nothing: (line: string) => `buys nothing here: ${line} comes and goes as without it`,
+    `${line} for ${withIt} in the tank as it is set; without it for ${without}`,
+  nothing: (line: string) =>
+    `changes little of what was watched here: ${line} comes and goes as without it`,
+  little: (line: string, withIt: string) =>
+    `changes little in this tank: ${line} ${withIt}, as without it to the digits that are told`,
+  practice: '; common practice asks for it all the same',
+  practiceAir: '; common practice asks for it all the same, for the oxygen',
   costs: (line: string, withIt: string, without: string) =>
     `; but ${line} after ${withIt} instead of ${without}`,
+  costsLittle: (line: string) => `; but ${line} a little sooner`,
   costsNew: (line: string, withIt: string) => `; but ${line} after ${withIt}`,
   withheld: 'Left out, since it would make this failure worse:',
   range: 'From the tank that is worst off to the one that is best off, of those that yours may be.',

@@ -126,7 +126,7 @@ export const de: Words<typeof en> = {
     'Nicht darin: Krankheit, Algen oder Schnecken auf einem Sensor, ein Filter, der sich zusetzt, und Füttern, das anders ist als im Plan.',
   worst: (what, hour, told) =>
     `Am schlimmsten, während niemand hinsieht: ${what} um ${hour} in der ersten Nacht. ${told}`,
-  harm: (line, after) => `Schaden: ${line} nach ${after}.`,
+  harm: (line, after) => `Schaden: ${line} ${after}.`,
   comesAfter: (span) => `Jemand kommt ${span} nach dem Beginn.`,
   comesBefore: (span) => `Jemand kommt ${span} nach dem Beginn, also vorher.`,
   harmless: (what) =>
@@ -235,9 +235,9 @@ export const de: Words<typeof en> = {
       },
     },
     calls: {
-      nowHarm: (span) => `Dann sofort anrufen: Schaden kann ${span} nach dem Beginn kommen.`,
+      nowHarm: (span) => `Dann sofort anrufen: Schaden kann schon ${span} nach dem Beginn kommen.`,
       todayHarm: (span) =>
-        `Dann am selben Tag anrufen: Schaden kann ${span} nach dem Beginn kommen.`,
+        `Dann am selben Tag anrufen: Schaden kann schon ${span} nach dem Beginn kommen.`,
       now: 'Dann sofort anrufen.',
       today: 'Dann am selben Tag anrufen.',
       tell: 'Dann Bescheid geben; das hat Zeit bis zum Abend.',

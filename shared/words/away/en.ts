@@ -127,7 +127,7 @@ export const en = {
     'Not in any of it: illness, algae or snails on a sensor, a filter that clogs, and feeding that differs from what the plan feeds.',
   worst: (what: string, hour: string, told: string) =>
     `Worst while nobody looks: ${what} at ${hour} in the first night. ${told}`,
-  harm: (line: string, after: string) => `Harm: ${line} after ${after}.`,
+  harm: (line: string, after: string) => `Harm: ${line} ${after}.`,
   comesAfter: (span: string) => `Somebody comes ${span} after it began.`,
   comesBefore: (span: string) => `Somebody comes ${span} after it began, before that.`,
   harmless: (what: string) => `By itself none of these passes a limit in that time: ${what}.`,
@@ -232,9 +232,9 @@ export const en = {
     },
     calls: {
       nowHarm: (span: string) =>
-        `Then call the keeper at once: harm may come ${span} after it began.`,
+        `Then call the keeper at once: harm may come as soon as ${span} after it began.`,
       todayHarm: (span: string) =>
-        `Then call the keeper the same day: harm may come ${span} after it began.`,
+        `Then call the keeper the same day: harm may come as soon as ${span} after it began.`,
       now: 'Then call the keeper at once.',
       today: 'Then call the keeper the same day.',
       tell: 'Then tell the keeper; it can wait until evening.',

@@ -5,10 +5,16 @@ export const de: Words<typeof en> = {
   putRight: (fault) => `bemerkt und behoben: ${fault}`,
   passesAbove: (name, limit) => `${name}: steigt über ${limit}`,
   fallsBelow: (name, limit) => `${name}: fällt unter ${limit}`,
+  atTheSoonest: (passes) => `${passes}, frühestens`,
+  asSet: (passes) => `${passes}, wie eingestellt`,
   backBelow: (name, limit) => `${name}: wieder unter ${limit}`,
   backAbove: (name, limit) => `${name}: wieder über ${limit}`,
   runsDry: (ph) => `Nachfüllbehälter leer, pH ${ph}`,
   runsOver: 'das Technikbecken läuft über, Wasser auf dem Boden',
+  warms: (perH, to) =>
+    `Gerechnet mit ${perH} °C je Stunde bis auf ${to}, wie der Ausfall eingestellt ist: Stellen Sie ein, was Ihr Thermometer zeigt.`,
+  cools: (perH, to) =>
+    `Gerechnet mit ${perH} °C je Stunde bis hinab auf ${to}, wie der Ausfall eingestellt ist: Stellen Sie ein, was Ihr Thermometer zeigt.`,
   stopsBefore: 'Der Versuch endet, bevor etwas ausfällt: Es gibt keinen Störfall zu erzählen.',
   worstHour: (worst, worstClock, clock, set) =>
     `Um ${worstClock}, der schlimmsten Stunde des Tages, erreichte der pH höchstens ${worst}. Um ${clock}, wie eingestellt: ${set}`,
@@ -24,6 +30,8 @@ export const de: Words<typeof en> = {
     kept: (limit, lowest) =>
       `Der Sauerstoff bleibt über Ihren ${limit} mg/L; sein tiefster Wert ist ${lowest}.`,
     sooner: (clock, span) => `Um ${clock} begonnen, wäre es nach ${span}.`,
+    soonerAsSet: (clock, span) =>
+      `Um ${clock} begonnen, wäre die Zeit mit Luft und Atmung wie eingestellt ${span}.`,
     breathed: (mgPerLPerH, how) =>
       `Das mit ${mgPerLPerH} mg/L je Stunde, die veratmet werden, ${how}.`,
     typed: 'wie von Ihnen eingegeben',
@@ -59,6 +67,9 @@ export const de: Words<typeof en> = {
     `Der pH erreicht höchstens ${ph}; er bleibt unter ${harm} und liegt ${span} lang über Ihren ${high}.`,
   phBelowHarmNotBack: (ph, harm, high, span) =>
     `Der pH erreicht höchstens ${ph}; er bleibt unter ${harm}, liegt ${span} lang über Ihren ${high} und kehrt während des Störfalls nicht zurück.`,
+  phAbove: (ph, high, span) => `Der pH erreicht ${ph} und liegt ${span} lang über Ihren ${high}.`,
+  phAboveNotBack: (ph, high, span) =>
+    `Der pH erreicht ${ph}, liegt ${span} lang über Ihren ${high} und kehrt während des Störfalls nicht zurück.`,
   phAboveHarm: (ph, harm, harmSpan, high, span) =>
     `Der pH erreicht höchstens ${ph}; er liegt ${harmSpan} lang über ${harm} und ${span} lang über Ihren ${high}.`,
   phAboveHarmNotBack: (ph, harm, harmSpan, high, span) =>

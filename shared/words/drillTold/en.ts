@@ -2,10 +2,16 @@ export const en = {
   putRight: (fault: string) => `noticed and put right: ${fault}`,
   passesAbove: (name: string, limit: string) => `${name} passes ${limit}`,
   fallsBelow: (name: string, limit: string) => `${name} falls below ${limit}`,
+  atTheSoonest: (passes: string) => `${passes} at the soonest`,
+  asSet: (passes: string) => `${passes}, as set`,
   backBelow: (name: string, limit: string) => `${name} back below ${limit}`,
   backAbove: (name: string, limit: string) => `${name} back above ${limit}`,
   runsDry: (ph: string) => `reservoir empty, pH ${ph}`,
   runsOver: 'the sump runs over onto the floor',
+  warms: (perH: string, to: string) =>
+    `Reckoned with ${perH} °C an hour, up to ${to}, as the failure is set: set what your thermometer shows.`,
+  cools: (perH: string, to: string) =>
+    `Reckoned with ${perH} °C an hour, down to ${to}, as the failure is set: set what your thermometer shows.`,
   stopsBefore: 'The trial ends before anything breaks, so there is no drill to tell.',
   worstHour: (worst: string, worstClock: string, clock: string, set: string) =>
     `Beginning at ${worstClock}, the worst hour of the day, pH would peak at ${worst}. At ${clock}, as set: ${set}`,
@@ -21,6 +27,8 @@ export const en = {
     kept: (limit: string, lowest: string) =>
       `Oxygen stays above your ${limit} mg/L; its lowest is ${lowest}.`,
     sooner: (clock: string, span: string) => `Beginning at ${clock}, it would be after ${span}.`,
+    soonerAsSet: (clock: string, span: string) =>
+      `Beginning at ${clock}, the time with air and breathing as set would be ${span}.`,
     breathed: (mgPerLPerH: string, how: string) =>
       `That is with ${mgPerLPerH} mg/L an hour breathed, ${how}.`,
     typed: 'as you typed it',
@@ -55,6 +63,10 @@ export const en = {
     `pH peaks at ${ph}; it stays below ${harm}, and is above your ${high} for ${span}.`,
   phBelowHarmNotBack: (ph: string, harm: string, high: string, span: string) =>
     `pH peaks at ${ph}; it stays below ${harm}, and is above your ${high} for ${span}, not back within the drill.`,
+  phAbove: (ph: string, high: string, span: string) =>
+    `pH peaks at ${ph}, and is above your ${high} for ${span}.`,
+  phAboveNotBack: (ph: string, high: string, span: string) =>
+    `pH peaks at ${ph}, and is above your ${high} for ${span}, not back within the drill.`,
   phAboveHarm: (ph: string, harm: string, harmSpan: string, high: string, span: string) =>
     `pH peaks at ${ph}; it is above ${harm} for ${harmSpan}, and above your ${high} for ${span}.`,
   phAboveHarmNotBack: (ph: string, harm: string, harmSpan: string, high: string, span: string) =>

@@ -53,6 +53,7 @@ export const de: Words<typeof en> = {
     withoutItToo: (when) => `${when}; auch ohne den Störfall`,
     never: 'nie',
     first: (clock, span) => `${clock}, nach ${span}`,
+    soonest: (when, asSet) => `frühestens ${when}; wie eingestellt ${asSet}`,
     notBack: 'nicht während des Störfalls',
     at: (value, clock) => `${value} (${clock})`,
     overflow: (limit) => `Technikbecken läuft über, über ${limit}`,
@@ -112,11 +113,12 @@ export const de: Words<typeof en> = {
     work: 'Ausrechnen',
     progress: 'Anteil der Suche, der getan ist',
     trying: 'In vierzig Becken läuft alles auf einmal hinein …',
-    however: (question) =>
-      `${question} Wie klein auch immer: Die Grenzen werden trotzdem überschritten.`,
-    atMost: (question, value, unit) => `${question} Höchstens ${value} ${unit}.`,
-    asTried: (question, value, unit) =>
-      `${question} So viel wie probiert wurde, bis ${value} ${unit}.`,
+    however: (question, kept) =>
+      `${question} Wie klein auch immer, nicht alles davon wird eingehalten: ${kept}. Lassen Sie weg, was auch ohne Auslaufen überschritten wird, und fragen Sie nach dem Rest.`,
+    atMost: (question, value, unit, kept) =>
+      `${question} Höchstens ${value} ${unit}; das hält ein: ${kept}.`,
+    asTried: (question, value, unit, kept) =>
+      `${question} So viel wie probiert wurde, bis ${value} ${unit}; das hält ein: ${kept}.`,
     reckoned: (now, unit, hour) =>
       `Jetzt ${now} ${unit}. Gerechnet für die schlimmste Stunde, ein Auslaufen, das um ${hour}:00 beginnt, ohne Kalk, der ausfallen würde: Eine Spitze liegt hier deshalb über der des Störfalls ganz oben.`,
     take: 'Als Versuch übernehmen',

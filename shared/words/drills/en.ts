@@ -49,6 +49,7 @@ export const en = {
     withoutItToo: (when: string) => `${when}; without the failure too`,
     never: 'never',
     first: (clock: string, span: string) => `${clock}, after ${span}`,
+    soonest: (when: string, asSet: string) => `${when} at the soonest; as set ${asSet}`,
     notBack: 'not within the drill',
     at: (value: string, clock: string) => `${value} at ${clock}`,
     overflow: (limit: string) => `sump runs over, above ${limit}`,
@@ -108,11 +109,12 @@ export const en = {
     work: 'Work it out',
     progress: 'Share of the search done',
     trying: 'Full dumps in forty tanks are being tried…',
-    however: (question: string) => `${question} However small: the limits are passed all the same.`,
-    atMost: (question: string, value: string, unit: string) =>
-      `${question} At most ${value} ${unit}.`,
-    asTried: (question: string, value: string, unit: string) =>
-      `${question} As much as was tried, up to ${value} ${unit}.`,
+    however: (question: string, kept: string) =>
+      `${question} However small, not all of this is kept: ${kept}. Leave out what is passed without a dump too, and ask for the rest.`,
+    atMost: (question: string, value: string, unit: string, kept: string) =>
+      `${question} At most ${value} ${unit}, which keeps: ${kept}.`,
+    asTried: (question: string, value: string, unit: string, kept: string) =>
+      `${question} As much as was tried, up to ${value} ${unit}, which keeps: ${kept}.`,
     reckoned: (now: string, unit: string, hour: number) =>
       `Now ${now} ${unit}. Reckoned for the worst hour, a dump that begins at ${hour}:00, without chalk that would fall out: so a peak here is above that of the drill at the top.`,
     take: 'Take it as a trial',

@@ -35,11 +35,11 @@ const looksLike = (id: SightId, { kind, endTempC }: Fault, { tank }: Scenario): 
 /** Harm sooner than this is a call at once, h. */
 const AT_ONCE_H = 24;
 
-/** How soon to call: by the soonest harm, or by the first line, of what looks like this. */
+/** How soon to call: by the soonest harm in any tank that this may be, or by the first line, of what looks like this. */
 function callText(failures: NobodyLooks['failures']): string {
   const { calls } = say.sheet;
   if (failures.length === 0) return calls.now;
-  const harms = failures.flatMap(({ harm }) => (harm ? [harm.afterH] : []));
+  const harms = failures.flatMap(({ harm }) => harm?.reach.soonestH ?? []);
   const firsts = failures.flatMap(({ first }) => first?.reach.soonestH ?? []);
   const soonestH = Math.min(...harms, ...firsts);
   if (soonestH === Infinity) return calls.tell;

@@ -1,5 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { beyondText, firstText } from '../drill/boughtText';
+import { beyondText, firstText, reachText } from '../drill/boughtText';
 import { spanText } from '../clockText';
 import { say } from '../../../shared/words/away';
 import type { NobodyLooks } from '../../ask/outcome';
@@ -18,10 +18,10 @@ function noticedText({ first, noticedH }: Unnoticed): string {
 /** One failure that nobody looks after: what comes first, then harm, then when somebody comes. */
 export function failureText(failure: Unnoticed): string {
   const { harm, first } = failure;
-  const isSame = harm && first && harm.line.id === first.line.id;
+  const isSame = [first, first?.graver].some((one) => one && one.line.id === harm?.line.id);
   return [
     firstText(failure),
-    ...(harm && !isSame ? [say.harm(beyondText(harm.line), spanText(harm.afterH))] : []),
+    ...(harm && !isSame ? [say.harm(beyondText(harm.line), reachText(harm.reach))] : []),
     noticedText(failure),
   ].join(' ');
 }

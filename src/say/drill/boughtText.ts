@@ -1,3 +1,4 @@
+import { actIds } from '../../../shared/faults/firstHour';
 import type { HandAir } from '../../../shared/faults/handAir';
 import { say } from '../../../shared/words/actsBuy';
 import { figure, figureText } from '../../../shared/words/figure';
@@ -56,19 +57,43 @@ export function actName(
   return names.carbonatedWater(String(portions.count), figure(portions.litresEach, 2));
 }
 
+/** What common practice asks for is not talked down by what it does to one line. */
+function practiceText({ act, line }: Bought<string>): string {
+  if (!actIds.some((id) => id === act)) return '';
+  return act === 'aerate' && line.quantity === 'temperature' ? say.practiceAir : say.practice;
+}
+
+function loweredText(bought: Bought<string>): string {
+  const { line, worst, farthest } = bought;
+  const [without, withIt] = [0, 1].map((i) => {
+    const [most, asSet] = [farthest[i]!, worst[i]!].map((value) =>
+      figureText(lineValue(line.quantity, value)),
+    ) as [string, string];
+    return most === asSet ? most : say.asSetToo(most, asSet);
+  }) as [string, string];
+  return without === withIt
+    ? say.nothing(beyondText(line)) + practiceText(bought)
+    : say.lower(lineTexts[line.quantity].name, without, withIt);
+}
+
 function gainText(bought: Bought<string>, followedH: number): string {
-  const { gain, line, before, after, gainedH, worst, outsideH } = bought;
+  const { gain, line, before, after, gainedH, outsideH } = bought;
   const beyond = beyondText(line);
-  const [without, withIt] = worst.map((value) => figureText(lineValue(line.quantity, value)));
-  if (gain === 'nothing') return say.nothing(beyond);
-  if (gain === 'lower') return say.lower(lineTexts[line.quantity].name, withIt!, without!);
+  if (gain === 'nothing') return say.nothing(beyond) + practiceText(bought);
+  if (gain === 'lower') return loweredText(bought);
   if (gain === 'shorter') {
-    return say.shorter(beyond, spanText(outsideH[1]), spanText(outsideH[0]));
+    const [without, withIt] = outsideH.map(spanText) as [string, string];
+    return without === withIt
+      ? say.nothing(beyond) + practiceText(bought)
+      : say.shorter(beyond, withIt, without);
   }
   if (after.soonestH === undefined) {
     return say.kept(beyond, spanText(followedH), reachText(before));
   }
-  return say.laterBy(beyond, reachText(after), reachText(before), gainedText(gainedH));
+  const [without, withIt] = [reachText(before), reachText(after)];
+  return without === withIt
+    ? say.little(beyond, withIt) + practiceText(bought)
+    : say.laterBy(beyond, withIt, without, gainedText(gainedH));
 }
 
 /** What an act buys, in a line that stands beside it. */
@@ -76,11 +101,13 @@ export function boughtText(
   bought: Bought<string>,
   { followedH }: Pick<FirstHourBought, 'followedH'>,
 ): string {
-  const { costs } = bought;
-  const gained = gainText(bought, followedH);
-  if (!costs) return gained;
+  return gainText(bought, followedH) + costsText(bought);
+}
+
+function costsText({ costs }: Bought<string>): string {
+  if (!costs) return '';
   const [beyond, withIt] = [beyondText(costs.line), spanText(costs.withItH)];
-  return costs.withoutH === undefined
-    ? gained + say.costsNew(beyond, withIt)
-    : gained + say.costs(beyond, withIt, spanText(costs.withoutH));
+  if (costs.withoutH === undefined) return say.costsNew(beyond, withIt);
+  const without = spanText(costs.withoutH);
+  return without === withIt ? say.costsLittle(beyond) : say.costs(beyond, withIt, without);
 }

@@ -27,7 +27,8 @@ const sideText = ({ quantity, trouble, limit }: LineResult): string =>
     figureText(limitText(quantity, limit)),
   );
 
-type Judged = Pick<DrillAnswer, 'undisturbed'> & { readonly outcome: Pick<DrillOutcome, 'lines'> };
+type Judged = Pick<DrillAnswer, 'undisturbed'> &
+  Partial<Pick<DrillAnswer, 'worst'>> & { readonly outcome: Pick<DrillOutcome, 'lines'> };
 
 /** What the failure itself made pass: not what was passed before it, nor what passes without it. */
 function passedByFailure({ outcome: { lines }, undisturbed }: Judged): readonly LineResult[] {
@@ -38,6 +39,7 @@ function passedByFailure({ outcome: { lines }, undisturbed }: Judged): readonly 
 /** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
 export function drillHeadline(answer: Judged): string {
   const { lines } = answer.outcome;
+  const { worst } = answer;
   const [high, harm] = [lineOf(lines, 'phHigh'), lineOf(lines, 'phHarm')];
   const gone = passedByFailure(answer);
   const peak = phTold(high.worst);
@@ -49,6 +51,10 @@ export function drillHeadline(answer: Judged): string {
   const isBack = high.backH !== undefined;
   const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
   if (harm.firstH === undefined) {
+    // "Stays below" is no comfort beside an hour of the same day at which it does not.
+    if (worst && worst.peakPh > harm.limit) {
+      return (isBack ? say.phAbove : say.phAboveNotBack)(peak, highPh, span);
+    }
     return (isBack ? say.phBelowHarm : say.phBelowHarmNotBack)(peak, harmPh, highPh, span);
   }
   const harmSpan = spanText(harm.outsideH);

@@ -39,7 +39,11 @@ export function oxygenSentences(answer: DrillAnswer, scenario: Scenario): string
     low.already ? say.already(figure(low.limit)) : '',
     lines.length > 0 ? say.first(lines.join(say.and)) : '',
     lines.length === 0 && !low.already ? say.kept(figure(low.limit), figure(low.worst, 1)) : '',
-    soonest ? say.sooner(clockText(soonest.clockHour, 0), spanText(soonest.afterH)) : '',
+    soonest
+      ? (answer.closed ? say.soonerAsSet : say.sooner)(
+          ...([clockText(soonest.clockHour, 0), spanText(soonest.afterH)] as const),
+        )
+      : '',
     breathedSentence(scenario),
     answer.closed ? say.twoTimes : '',
     say.before,

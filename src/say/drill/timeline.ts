@@ -5,8 +5,9 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import { say } from '../../../shared/words/drillTold';
 import { figureText } from '../../../shared/words/figure';
-import type { DrillOutcome } from '../../../shared/verdict/drillOutcome';
+import type { DrillAnswer, DrillOutcome } from '../../../shared/verdict/drillOutcome';
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
+import { soonestOxygenH } from '../../../shared/verdict/oxygenLeft';
 import { lineTexts, limitText } from '../lineTexts';
 import { phText } from '../texts';
 import { stoppedSentence } from '../verdict/stopped';
@@ -54,14 +55,23 @@ function ofFaults({ faults, start, days }: Scenario): Moment[] {
   });
 }
 
-function ofLine({ id, quantity, limit, trouble, firstH, backH, already }: LineResult): Moment[] {
-  if (firstH === undefined || already || !TOLD.includes(id)) return [];
+type Ends = Pick<DrillAnswer, 'outcome' | 'closed'>;
+
+/** A line as it is set; of oxygen, whose time nobody knows well, the soonest end before it. */
+function ofLine(line: LineResult, ends: Ends): Moment[] {
+  const { id, quantity, limit, trouble, firstH, backH, already } = line;
+  if (already || !TOLD.includes(id)) return [];
   const name = lineTexts[quantity].name;
   const text = limitTold(quantity, limit);
   const [goes, back] =
     trouble === 'above' ? [say.passesAbove, say.backBelow] : [say.fallsBelow, say.backAbove];
+  const [told, isGrave] = [goes(name, text), id.endsWith('Harm')];
+  const soonestH = soonestOxygenH(line, ends);
   return [
-    moment(firstH, goes(name, text), id.endsWith('Harm')),
+    ...(soonestH === undefined ? [] : [moment(soonestH, say.atTheSoonest(told), isGrave)]),
+    ...(firstH === undefined
+      ? []
+      : [moment(firstH, soonestH === undefined ? told : say.asSet(told), isGrave)]),
     ...(backH === undefined ? [] : [moment(backH, back(name, text))]),
   ];
 }
@@ -82,11 +92,12 @@ function ofPipes({ switchings, trace, lines }: DrillOutcome): Moment[] {
 }
 
 /** What happens in a drill, in order of time. */
-export function timelineOf(scenario: Scenario, outcome: DrillOutcome): Moment[] {
+export function timelineOf(scenario: Scenario, ends: Ends): Moment[] {
+  const { outcome } = ends;
   return [
     ...ofFaults(scenario),
     ...ofPipes(outcome),
-    ...outcome.lines.flatMap(ofLine),
+    ...outcome.lines.flatMap((line) => ofLine(line, ends)),
     ...(outcome.stopped
       ? [moment(outcome.stopped.timeH, stoppedSentence(outcome.stopped), true)]
       : []),

@@ -1,5 +1,5 @@
 import { spokenDay } from '../../../shared/log/spokenTime';
-import { toFigures } from '../../../shared/units/digits';
+import { toDecimals, toFigures } from '../../../shared/units/digits';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { figure } from '../../../shared/words/figure';
 import { say as quantities } from '../../../shared/words/quantities';
@@ -31,9 +31,10 @@ export const begins = (text: string): string => text.charAt(0).toUpperCase() + t
 export const value = (id: SeasonId, number: number): string =>
   `${figure(number, decimals(id))} ${unit(id)}`;
 
-/** "+12", "−0.4". */
+/** "+12", "−0.4"; what is told as nothing has no sign. */
 export function signed(id: SeasonId, number: number): string {
   const size = figure(Math.abs(number), decimals(id));
+  if (toDecimals(Math.abs(number), decimals(id)) === 0) return size;
   return number < 0 ? `${MINUS}${size}` : `+${size}`;
 }
 

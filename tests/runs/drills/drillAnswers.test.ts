@@ -43,7 +43,7 @@ describe.each(drillFiles)('%s', (name) => {
 
   it('is told in order of time, in words, with a headline', async () => {
     const answer = (await rehearse(scenario, usualOptions, async () => true))!;
-    const moments = timelineOf(scenario, outcome);
+    const moments = timelineOf(scenario, answer);
     const times = moments.map(({ timeH }) => timeH);
     expect(times).toEqual(times.toSorted((a, b) => a - b));
     expect(moments.length).toBeLessThan(18);

@@ -2,8 +2,8 @@ import type { HandAir } from '../../../shared/faults/handAir';
 import { possibleFaults } from '../../../shared/faults/possibleFaults';
 import { momentH } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
-import type { FirstHourBought, ProtectionBought } from '../../../shared/verdict/bought';
-import type { LineResult } from '../../../shared/verdict/lineResult';
+import type { FirstHourBought, ProtectionBought, Reach } from '../../../shared/verdict/bought';
+import type { Line } from '../../../shared/verdict/lines';
 import { firstFaultH } from '../../../shared/verdict/drillOutcome';
 import { inSlices } from '../../engine/inSlices';
 import { settling, type Settled } from '../../engine/settle';
@@ -11,6 +11,7 @@ import type { SimulationOptions } from '../../engine/simulation';
 import { isPowerCut } from '../drill/airEnds';
 import { leftAlone } from '../drill/actPlans';
 import { howLong } from '../drill/howLong';
+import { bare, reachOf } from '../drill/leading';
 import { causedLines, courseOf, undisturbed } from '../drill/passing';
 import { protectionsOf } from '../drill/protections';
 import type { Away } from './away';
@@ -23,8 +24,8 @@ export interface Unnoticed {
   readonly clockHour: number;
   /** What is passed first, with the ends of what the tank may be, h from when it broke. */
   readonly first: FirstHourBought['first'];
-  /** The first line of harm that it passes before it is noticed, h from when it broke. */
-  readonly harm: { readonly line: LineResult; readonly afterH: number } | undefined;
+  /** The line of harm that is passed soonest before it is noticed, in whichever of the tanks it may be. */
+  readonly harm: { readonly line: Line; readonly reach: Reach } | undefined;
   /** When somebody comes, h from when it broke. */
   readonly noticedH: number;
   /** How long it was followed, h: until it is noticed, or for as long as anything of it is new. */
@@ -63,7 +64,7 @@ function drillAt(plan: Scenario, fault: Fault, hour: number, away: Left): Scenar
 
 /** How soon harm comes, then how soon anything does. */
 const soonness = ({ harm, first }: Unnoticed): readonly [number, number] => [
-  harm?.afterH ?? Infinity,
+  harm?.reach.soonestH ?? Infinity,
   first?.reach.asSetH ?? first?.reach.soonestH ?? Infinity,
 ];
 
@@ -113,12 +114,14 @@ function unnoticed(
   { first, nothing, candidates, fromH }: NonNullable<Awaited<ReturnType<typeof howLong>>>,
   away: Left,
 ): Unnoticed {
-  const caused = causedLines(nothing[0]!, candidates[0]!.undisturbed);
-  const harm = caused.find(({ id }) => HARM.includes(id));
+  const [harm] = nothing
+    .flatMap((course, i) => causedLines(course, candidates[i]!.undisturbed))
+    .filter(({ id }) => HARM.includes(id))
+    .toSorted((a, b) => a.firstH! - b.firstH!);
   const [fault] = drill.faults;
   return {
     ...{ fault: fault!, clockHour: fault!.hour, first },
-    harm: harm && { line: harm, afterH: harm.firstH! - fromH },
+    harm: harm && { line: bare(harm), reach: reachOf(nothing, harm.id, fromH, fromH) },
     noticedH: Math.max(0, backH(away) - fromH),
     followedH: drill.days * 24 - fromH,
   };

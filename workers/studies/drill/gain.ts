@@ -45,6 +45,10 @@ function soonerH(before: Course, after: Course, id: string, { fromH, actH }: Com
   return by > Math.max(SOONER_H, slack) ? by : 0;
 }
 
+/** The farthest beyond a line in the tank that goes farthest. */
+const farthestOf = (courses: readonly Course[], { id, trouble }: Line): number =>
+  (trouble === 'above' ? Math.max : Math.min)(...courses.map((course) => worstOf(course, id)));
+
 /** Whether a line is passed later by as much as is worth a word. */
 function isLater(without: number, withIt: number, fromH: number): boolean {
   return withIt - without > Math.max(SAME_H, LEAST_SHARE * (without - fromH));
@@ -130,7 +134,9 @@ function costOf(id: string, compared: Compared, own: Line | undefined) {
       if (line.id !== leading?.id && !HARM.includes(line.id)) continue;
       const [without, withIt] = [course, after[i]!].map((one) => passedH(one, line.id, actH));
       if (withIt! > actH + FIRST_H) continue;
-      costs ??= {
+      // Of all the tanks that this may be, the one in which it comes soonest.
+      if (costs && costs.withItH <= withIt! - fromH) continue;
+      costs = {
         line: bare(line),
         withoutH: without === Infinity ? undefined : without! - fromH,
         withItH: withIt! - fromH,
@@ -172,6 +178,7 @@ export function bought<Id extends string>(
     ...{ act, gain, line: bare(line), before: without, after: withIt, costs },
     gainedH: gainedIn(line.id, compared),
     worst: [worstOf(before[0]!, line.id), worstOf(after[0]!, line.id)],
+    farthest: [farthestOf(before, line), farthestOf(after, line)],
     outsideH: [outsideOf(before[0]!, line.id), outsideOf(after[0]!, line.id)],
   };
 }

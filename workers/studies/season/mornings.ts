@@ -50,7 +50,8 @@ export class Mornings {
     private readonly percent: number,
     private readonly days: number,
   ) {
-    this.firstDay = tank.now.start.clockHour <= HOUR ? 1 : 2;
+    // What is poured at the hour of the newest reading comes before it: a replay begins after that moment.
+    this.firstDay = tank.now.start.clockHour < HOUR ? 1 : 2;
     this.exchanged = 1 - (1 - percent / 100) ** days;
     this.kept = percent > 0 ? this.exchanged / ((percent / 100) * days) : 1;
     this.salinityTo = salinityTo ?? heldSalinity(tank);
