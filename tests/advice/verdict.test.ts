@@ -8,6 +8,7 @@ import { lineOf } from '../../shared/verdict/lineResult';
 import { usePerDay } from '../../shared/verdict/measures';
 import { tellVerdict } from '../../src/say/verdict/verdict';
 import { run } from '../../workers/engine/run';
+import { firstChange } from '../../workers/studies/firstChange';
 import { anyScenario } from '../laws/anyScenario';
 import { patience, runsOf } from '../laws/size';
 import { scenarioFromFile } from '../runs/scenarioFiles';
@@ -121,10 +122,11 @@ describe('a verdict', () => {
   });
 
   it('never asks for a larger reservoir after a failure has emptied it', () => {
-    const { verdict } = judged(scenarioFromFile('drill-stuck-pump.json'));
+    const stuck = scenarioFromFile('drill-stuck-pump.json');
+    const { verdict } = judged(stuck);
     expect(verdict.details.join(' ')).toContain('The failure empties the reservoir');
     expect(verdict.details.join(' ')).not.toMatch(/larger/i);
-    expect(verdict.offer).toEqual({});
+    expect(firstChange(stuck).change).toEqual({});
   });
 
   it('says that food takes more than was typed as use, and that a pump cannot keep up', () => {
