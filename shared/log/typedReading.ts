@@ -2,11 +2,11 @@ import { say } from '../words/logPage';
 import { checkedReading } from './checkedReading';
 import { readMoment } from './csv/dates';
 import { decimalMark, type DecimalMark } from './csv/numbers';
-import { additiveOf, readValue } from './readValue';
+import { additiveOf, readValue, refuse } from './readValue';
 import { parseQuantity } from '../units/parse';
 import { testUnit } from '../units/testUnits';
 import { typedNumber } from '../units/typedNumber';
-import { ownUnit, readingNames, type Reading, type ReadingName } from './reading';
+import { ownUnit, readingField, readingNames, type Reading, type ReadingName } from './reading';
 
 /** What stands in the fields of a form, as text, and the units chosen beside them. */
 export type Typed = Partial<Record<ReadingName, string>>;
@@ -19,6 +19,9 @@ export type TypedOutcome =
 const worthALine: readonly ReadingName[] = readingNames.filter(
   (name) => !['at', 'test', 'accuracyDkh', 'lot', 'testsLeft'].includes(name),
 );
+
+/** A file may have it; typed beside a tank it is a slip. */
+const EXPONENT = /\de[-+]?\d/i;
 
 /** How a typed number writes its fraction; "1,026" is one where its unit is a specific gravity. */
 function markOf(text: string, unit: string): DecimalMark {
@@ -52,7 +55,10 @@ export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome
     const text = typed[name] ?? '';
     if (name === 'at' || text.trim() === '') continue;
     const own = ownUnit(name);
-    if (own === undefined) values[name] = name === 'additive' ? (additiveOf(text) ?? text) : text;
+    if (own !== undefined && EXPONENT.test(text))
+      reasons.push(refuse(readingField(name).title, text, say.enter.onlyDigits));
+    else if (own === undefined)
+      values[name] = name === 'additive' ? (additiveOf(text) ?? text) : text;
     else {
       const unit = units[name] ?? own;
       const value = readValue(name, text, unit, markOf(text, unit));
@@ -67,7 +73,9 @@ export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome
   const { reading } = outcome;
   const half = (reading.additive === undefined) !== (reading.grams === undefined);
   const problems = [
-    ...(worthALine.some((name) => reading[name] !== undefined) ? [] : [say.enter.nothingTyped]),
+    ...(worthALine.some((name) => reading[name] !== undefined)
+      ? []
+      : [reading.lot === undefined ? say.enter.nothingTyped : say.enter.lotAlone]),
     ...(half ? [say.enter.halfADose] : []),
   ];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, reading };

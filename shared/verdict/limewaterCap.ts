@@ -1,9 +1,9 @@
 import type { Scenario } from '../scenario/schema';
 import { limewaterDkhFromGPerL, limewaterSaturationGPerL } from '../seawater/limewater';
-import { isExchange, type LedgerRow, type Trace } from '../trace/trace';
+import { isExchange, readColumn, type LedgerRow, type Trace } from '../trace/trace';
 import { lineOf } from './lineResult';
 import type { Outcome } from './outcome';
-import { ledgerBetween, toppedOffLPerDay, usePerDay } from './measures';
+import { lastOf, rowsBetween, toppedOffLPerDay, usePerDay } from './measures';
 
 /** What keeps limewater from doing more. */
 export type Binding = 'none' | 'tooMuch' | 'strength' | 'evaporation' | 'saturation' | 'co2Supply';
@@ -27,21 +27,44 @@ export interface LimewaterCap {
 }
 
 /** So near to the use counts as covering it. */
-const NEARLY_ALL = 0.97;
+export const NEARLY_ALL = 0.97;
 const MORE_THAN_NEEDED = 1.06;
 
 function bindingOf(
   { topOff, limits }: Scenario,
   cap: Omit<LimewaterCap, 'binding'>,
   peakPh: number,
+  climbs: boolean,
 ): Binding {
   const all = cap.covered + cap.othersDkhPerDay / cap.useDkhPerDay;
-  if (all > MORE_THAN_NEEDED) return 'tooMuch';
+  if (all > MORE_THAN_NEEDED && climbs) return 'tooMuch';
   if (peakPh > limits.phHighNbs) return 'co2Supply';
   if (cap.covered >= NEARLY_ALL) return 'none';
   if (topOff.gramsPerL > cap.saturationGPerL * 1.005 || topOff.settledG > 0) return 'saturation';
-  return topOff.gramsPerL < cap.saturationGPerL * 0.97 ? 'strength' : 'evaporation';
+  if (topOff.gramsPerL >= cap.saturationGPerL * 0.97) return 'evaporation';
+  return all >= NEARLY_ALL ? 'none' : 'strength';
 }
+
+/**
+ * Whether more than is used still goes in at the end, out of the upper half of the band. What raises a
+ * low tank brings more than its first day uses, and so does what is poured in on some mornings: neither
+ * is too much.
+ */
+function climbsAway({ limits }: Scenario, trace: Trace): boolean {
+  const { alkalinityLowDkh: low, alkalinityHighDkh: high } = limits;
+  const hours = trace.rows - 1;
+  const fromH = Math.max(0, hours - LAST_H);
+  const endDkh = lastOf(trace, 'alkalinity_dkh');
+  const begins = readColumn(trace, 'alkalinity_dkh')[fromH]!;
+  if (endDkh <= (low + high) / 2 || endDkh <= begins) return false;
+  const dosed = rowsBetween(trace, isDosed, fromH, hours);
+  return (
+    (dosed * 24) / Math.max(1, hours - fromH) > MORE_THAN_NEEDED * usePerDay(trace, fromH, hours)
+  );
+}
+/** A day's swing and a gulp of the top-off are even over it. */
+const LAST_H = 48;
+const isDosed = ({ role }: LedgerRow): boolean => isExchange(role) && role !== 'byHand';
 
 /** As strong as this keeper's limewater gets, g/L. */
 const saturationOf = ({ tank, topOff }: Scenario): number =>
@@ -56,12 +79,7 @@ export function limewaterCap(
   if (topOff.additive !== 'calciumHydroxide' || topOff.reservoirL === 0) return undefined;
   const hours = trace.rows - 1;
   const perDay = (isAsked: (row: LedgerRow) => boolean) =>
-    trace.ledger
-      .filter(isAsked)
-      .reduce(
-        (sum, { id }) => sum + (ledgerBetween(trace, id, 0, hours) * 24) / Math.max(1, hours),
-        0,
-      );
+    (rowsBetween(trace, isAsked, 0, hours) * 24) / Math.max(1, hours);
   const useDkhPerDay = usePerDay(trace, 0, Math.min(24, hours));
   const broughtDkhPerDay = perDay(({ role }) => role === 'topOff');
   if (broughtDkhPerDay < 0.005 || useDkhPerDay <= 0) return undefined;
@@ -78,7 +96,8 @@ export function limewaterCap(
     litresPerDay,
     saturationGPerL,
   };
-  return { ...cap, binding: bindingOf(scenario, cap, lineOf(lines, 'phHigh').worst) };
+  const peakPh = lineOf(lines, 'phHigh').worst;
+  return { ...cap, binding: bindingOf(scenario, cap, peakPh, climbsAway(scenario, trace)) };
 }
 
 /** Strength at which limewater would bring what the first day uses, up to saturation, g/L. */

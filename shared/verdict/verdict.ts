@@ -1,10 +1,9 @@
-import { toDecimals } from '../units/digits';
 import { threeFigures } from '../recipe/threeFigures';
 import { givenMlPerDay } from '../devices/doseTimes';
 import type { Scenario } from '../scenario/schema';
 import { flags, type FlagId } from '../trace/columns';
 import { readColumn, type Trace } from '../trace/trace';
-import { limewaterCap, limewaterStrengthFor, type LimewaterCap } from './limewaterCap';
+import { limewaterCap, type LimewaterCap } from './limewaterCap';
 import { passed, type LineResult } from './lineResult';
 import { lastOf, ledgerBetween, usePerDay } from './measures';
 import type { Outcome, Stopped } from './outcome';
@@ -33,13 +32,6 @@ export interface Verdict {
   readonly useMoves: UseMoves | undefined;
   readonly flags: readonly { readonly flag: FlagId; readonly firstH: number }[];
   readonly supplies: Supplies;
-  readonly offer: Offer;
-}
-
-/** The one change that a verdict asks for first. */
-export interface Offer {
-  readonly mixGPerL?: number;
-  readonly refillEveryDays?: number;
 }
 
 /** A pump whose hours are too few for what is set. */
@@ -95,30 +87,6 @@ function useMovesOf(trace: Trace): UseMoves | undefined {
   return { firstDkhPerDay, lastDkhPerDay };
 }
 
-/** With an empty reservoir nothing else can be blamed before it is refilled. */
-function offerOf(
-  scenario: Scenario,
-  trace: Trace,
-  limewater: LimewaterCap | undefined,
-  dry: DryReservoir | undefined,
-): Offer {
-  if (scenario.faults.length > 0) return {};
-  if (dry) return dry.lastsDays >= 1 ? { refillEveryDays: dry.lastsDays } : {};
-  const ways: readonly string[] = ['strength', 'tooMuch'];
-  const wanted = isUnmixed(scenario)
-    ? limewaterStrengthFor(scenario, trace)
-    : limewater &&
-        ways.includes(limewater.binding) &&
-        limewater.wantedGPerL < limewater.saturationGPerL
-      ? limewater.wantedGPerL
-      : 0;
-  const mixGPerL = toDecimals(wanted, 2);
-  return mixGPerL > 0 ? { mixGPerL } : {};
-}
-
-const isUnmixed = ({ topOff }: Scenario): boolean =>
-  topOff.additive === 'calciumHydroxide' && topOff.gramsPerL === 0 && topOff.reservoirL > 0;
-
 /** What a trial says against the keeper's limits. */
 export function verdictOf(scenario: Scenario, outcome: Outcome): Verdict {
   const { trace, stopped, settled, lines } = outcome;
@@ -135,6 +103,5 @@ export function verdictOf(scenario: Scenario, outcome: Outcome): Verdict {
     useMoves: useMovesOf(trace),
     flags: flagsOf(trace),
     supplies: suppliesOf(scenario, trace),
-    offer: offerOf(scenario, trace, limewater, dry),
   };
 }

@@ -23,6 +23,7 @@ const ofTheLog: Manner = { pace: 'whole', patienceMs: 0.5 * MINUTES_MS };
 export const manners: Readonly<Record<QuestionName, Manner>> = {
   trial,
   whatDidIt: runs,
+  firstChange: whole,
   spread: runs,
   solveGas: whole,
 

@@ -74,6 +74,12 @@ export class Beside {
     this.cursor.timeH = 0;
   }
 
+  /** Whether there is no tank of the keeper's here: nothing logged, and no plan called what it runs by. */
+  get isNobodys(): boolean {
+    const { since, before } = this.plans.now;
+    return since === '' && before.length === 0 && !this.isLogged();
+  }
+
   /** An example that nobody has touched, and beside which nothing is logged. */
   private get isExample(): boolean {
     return this.plans.now.untouched === true && !this.isLogged();

@@ -3,6 +3,7 @@ import { quantityText } from '../../shared/units/format';
 import { say as settings } from '../../shared/words/settings';
 import { say as words } from '../../shared/words/firstMinute';
 import { meqPerLPerDkh } from '../../shared/seawater/alkalinity';
+import { STOCK_G_PER_L, twoPart } from '../../shared/recipe/twoPart';
 import { alkalinityMeqPerG } from '../../shared/species/additives';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
@@ -50,11 +51,30 @@ export interface FirstAnswers {
 /** Shares of the volume that are assumed of a tank nobody has measured yet (common practice). */
 const EVAPORATION_SHARE = 0.013;
 const RESERVOIR_SHARE = 0.06;
-const SODA_G_PER_L = 60;
+/** It holds about 1 dKH a day at that evaporation. */
+const USUAL_MIX_G_PER_L = 1.1;
+
+/** As much as holds the use at this evaporation, and no stronger than a clear mix usually is. */
+const mixGPerL = (useDkhPerDay: number): number =>
+  Math.min(USUAL_MIX_G_PER_L, toFigures(USUAL_MIX_G_PER_L * useDkhPerDay, 2));
+
+/** What two parts leave behind is table salt: where much of them goes in, it goes with the water. */
+function changedEveryDays(carrier: FirstAnswers['carrier'], useDkhPerDay: number): number {
+  if (carrier === 'water') return 7;
+  return carrier === 'pump' && useDkhPerDay > 2 ? 3.5 : 0;
+}
+
+/** Both parts: carbonate alone goes on until the corals have no calcium left. */
+function pair(tank: Scenario): Scenario['dosers'] {
+  const { corals, tank: water } = tank;
+  const mlPerDay = sodaMlPerDay(corals.useDkhPerDay, water.volumeL);
+  const { carbonate, calcium } = settings;
+  return twoPart('sodiumCarbonate', mlPerDay, tank, { carbonate, calcium });
+}
 
 function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
   const grams = (useDkhPerDay * meqPerLPerDkh * volumeL) / alkalinityMeqPerG('sodiumCarbonate');
-  return toFigures((grams / SODA_G_PER_L) * 1000, 2);
+  return toFigures((grams / STOCK_G_PER_L.sodiumCarbonate) * 1000, 2);
 }
 
 /** As the reader sees quantities, with no more digits than were assumed. */
@@ -65,8 +85,9 @@ const text = (value: number, unit: string) =>
 export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {
   const { label, useDkhPerDay } = dwellers.find(({ id }) => id === dweller)!;
   const { next } = carriers.find(({ id }) => id === carrier)!;
+  const everyDays = changedEveryDays(carrier, useDkhPerDay);
   const litresPerDay = toFigures(volumeL * EVAPORATION_SHARE, 2);
-  return scenarioOf({
+  const tank = scenarioOf({
     type: 'paper-reef/scenario',
     version: 5,
     title: say.tank(text(volumeL, 'L')),
@@ -83,17 +104,12 @@ export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario 
       refillEveryDays: 4,
       pumpLPerH: Math.max(0.5, toFigures(volumeL * 0.01, 1)),
       deadBandL: toFigures(Math.max(0.03, volumeL * 0.002), 1),
-      ...(carrier === 'limewater' && { additive: 'calciumHydroxide', gramsPerL: 1.1 }),
+      ...(carrier === 'limewater' && {
+        additive: 'calciumHydroxide',
+        gramsPerL: mixGPerL(useDkhPerDay),
+      }),
     },
-    ...(carrier === 'pump' && {
-      dosers: [
-        {
-          name: settings.carbonate,
-          recipe: [{ additive: 'sodiumCarbonate', gramsPerL: SODA_G_PER_L }],
-          mlPerDay: sodaMlPerDay(useDkhPerDay, volumeL),
-        },
-      ],
-    }),
-    ...(carrier === 'water' && { waterChanges: { percent: 15, everyDays: 7 } }),
+    ...(everyDays > 0 && { waterChanges: { percent: 15, everyDays } }),
   });
+  return carrier === 'pump' ? { ...tank, dosers: pair(tank) } : tank;
 }

@@ -6,12 +6,14 @@ import { sentence } from '../../shared/scenario/sentence';
 import { traceCsv } from '../../shared/trace/csv';
 import { MOST_MEMBERS } from '../../shared/verdict/spreads';
 import { expressionProblem } from '../say/expression';
+import { changeTexts } from '../say/verdict/changeTexts';
 import { tellVerdict } from '../say/verdict/verdict';
 import { sampleFactors } from '../../shared/units/sampleFactors';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { drillText, ensembleText } from './drillText';
 import { ensembleOf } from '../../workers/studies/drill/ensembleOf';
+import { firstChange } from '../../workers/studies/firstChange';
 import { rehearse } from '../../workers/studies/drill/rehearse';
 import { jsonText } from './json';
 import { endWithReader, print, readText, refuse, refuseFile } from './terminal';
@@ -78,6 +80,7 @@ try {
   const options = { ...usualOptions, factors: sampled.factors };
   const outcome = run(scenario, options);
   const verdict = tellVerdict(scenario, outcome);
+  const { change } = firstChange(scenario, options, outcome);
   if (out !== undefined) writeFileSync(out, traceCsv(outcome.trace));
   if (json) {
     const drill = isDrill ? await rehearse(scenario, options, async () => true) : undefined;
@@ -85,11 +88,12 @@ try {
       members === undefined
         ? undefined
         : { seed, summary: ensembleOf(scenario, members, seed, options) };
-    console.log(jsonText(trialJson({ scenario, outcome, verdict, drill, ensemble })));
+    console.log(jsonText(trialJson({ scenario, outcome, verdict, change, drill, ensemble })));
   } else {
     print(`${scenario.title}\n${scenario.question}\n`.trimEnd());
     print(`\nThis plan ${verdict.headline}`);
     for (const detail of verdict.details) print(detail);
+    for (const first of changeTexts(change)) print(`${first}.`);
     if (isDrill) print(`\n${await drillText(scenario, options)}`);
     if (members !== undefined) print(`\n${ensembleText(scenario, members, seed, options)}`);
     if (out !== undefined) print(`${outcome.trace.rows} hourly rows are in ${out}.`);

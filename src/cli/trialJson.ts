@@ -5,6 +5,7 @@ import { passedAnyway } from '../../shared/verdict/anyway';
 import { drillSentences } from '../say/drill/drillSentences';
 import { firstFaultH, type DrillAnswer, type OtherEnd } from '../../shared/verdict/drillOutcome';
 import type { Line } from '../../shared/verdict/lines';
+import type { Change } from '../../shared/verdict/wantedChange';
 import type { Outcome } from '../../shared/verdict/outcome';
 import { timelineOf } from '../say/drill/timeline';
 import { stoppedSentence } from '../say/verdict/stopped';
@@ -54,18 +55,20 @@ export interface Told {
   readonly scenario: Scenario;
   readonly outcome: Outcome;
   readonly verdict: ToldVerdict;
+  /** The first change that the verdict asks for, run and no worse. */
+  readonly change: Change;
   readonly drill: DrillAnswer | undefined;
   readonly ensemble: { readonly seed: number; readonly summary: EnsembleSummary } | undefined;
 }
 
 /** A trial for other programs: every number has its unit in its name, hours are the trial's. */
-export const trialJson = ({ scenario, outcome, verdict, drill, ensemble }: Told) => ({
+export const trialJson = ({ scenario, outcome, verdict, change, drill, ensemble }: Told) => ({
   ...{ type: 'paper-reef/verdict', title: scenario.title, question: scenario.question },
   hours: outcome.trace.rows - 1,
   verdict: {
     insideLimits: verdict.insideLimits,
     ...{ headline: verdict.headline, details: verdict.details },
-    firstChange: verdict.offer,
+    firstChange: change,
   },
   settledCycle: outcome.settled,
   stopped: outcome.stopped && {

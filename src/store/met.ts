@@ -9,6 +9,15 @@ export function hasMet(): boolean {
   }
 }
 
+/** The first questions are asked again. */
+export function forgetMeeting(): void {
+  try {
+    localStorage.removeItem(KEY);
+  } catch {
+    // Storage refused: nothing was remembered.
+  }
+}
+
 export function rememberMeeting(): void {
   try {
     localStorage.setItem(KEY, 'yes');

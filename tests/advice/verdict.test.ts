@@ -6,8 +6,10 @@ import { scenarioOf } from '../../shared/scenario/write';
 import { isUse, readColumn, readLedger } from '../../shared/trace/trace';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usePerDay } from '../../shared/verdict/measures';
+import { stampedLine } from '../../src/say/verdict/stampedLine';
 import { tellVerdict } from '../../src/say/verdict/verdict';
 import { run } from '../../workers/engine/run';
+import { firstChange } from '../../workers/studies/firstChange';
 import { anyScenario } from '../laws/anyScenario';
 import { patience, runsOf } from '../laws/size';
 import { scenarioFromFile } from '../runs/scenarioFiles';
@@ -107,6 +109,26 @@ describe('a verdict', () => {
     expect(verdict.headline).toContain('starts outside your 7');
   });
 
+  it('begins its stamp with alkalinity far outside, not with what is passed first', () => {
+    const plan = scenarioFromFile('limewater-holds.json');
+    const small = { ...plan, days: 30, tank: { ...plan.tank, volumeL: 75 } };
+    const { outcome, verdict } = judged(small);
+    const first = outcome.crossings.find(({ into }) => into === 'outside')!;
+    expect(first.limit).not.toMatch(/^alkalinity(High|Low)/);
+    expect(stampedLine(verdict.broken)!.id).toBe('alkalinityHigh');
+    expect(verdict.headline).toContain('no such water stays clear');
+    const holds = judged(plan).verdict;
+    expect([stampedLine(holds.broken), holds.headline]).toEqual([
+      undefined,
+      expect.not.stringContaining('stays clear'),
+    ]);
+  });
+
+  it('calls no band the keeper’s that is an example’s', () => {
+    const { verdict } = judged(scenarioFromFile('recovery-from-six.json'));
+    expect(verdict.headline).toContain('inside 6–9 so far');
+  });
+
   it('says which lines an easy sentence rests on', () => {
     const text = told(scenarioFromFile('limewater-holds.json'));
     for (const name of ['temperature', 'oxygen', 'salinity', 'un-ionised ammonia', 'sump’s rim']) {
@@ -121,10 +143,11 @@ describe('a verdict', () => {
   });
 
   it('never asks for a larger reservoir after a failure has emptied it', () => {
-    const { verdict } = judged(scenarioFromFile('drill-stuck-pump.json'));
+    const stuck = scenarioFromFile('drill-stuck-pump.json');
+    const { verdict } = judged(stuck);
     expect(verdict.details.join(' ')).toContain('The failure empties the reservoir');
     expect(verdict.details.join(' ')).not.toMatch(/larger/i);
-    expect(verdict.offer).toEqual({});
+    expect(firstChange(stuck).change).toEqual({});
   });
 
   it('says that food takes more than was typed as use, and that a pump cannot keep up', () => {

@@ -115,6 +115,10 @@ it('lists every problem of a form at once', () => {
   const typed = { at: '2026-03-04T10:30', alkalinityDkh: 'high', phNbs: '12', grams: '5' };
   const outcome = readTyped(typed, {}, typed.at);
   expect(outcome.ok ? [] : outcome.problems).toHaveLength(2);
-  const empty = readTyped({ at: typed.at, lot: 'A' }, {}, typed.at);
+  const lot = readTyped({ at: typed.at, lot: 'A' }, {}, typed.at);
+  expect(lot.ok ? '' : lot.problems.join()).toContain('goes with the next alkalinity reading');
+  const power = readTyped({ at: typed.at, alkalinityDkh: '1e1' }, {}, typed.at);
+  expect(power.ok ? '' : power.problems.join()).toContain('expected digits and one decimal mark');
+  const empty = readTyped({ at: typed.at, accuracyDkh: '0.1' }, {}, typed.at);
   expect(empty.ok ? '' : empty.problems.join()).toContain('Nothing is typed yet');
 });

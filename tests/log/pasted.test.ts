@@ -35,6 +35,25 @@ describe('lines that are pasted', () => {
     ]);
   });
 
+  it('without a day are one a day, the last of them now, and are said to be', async () => {
+    const now = '2026-03-06T18:00';
+    const six = [8.4, 8.1, 8.2, 7.8, 7.7, 7.5];
+    const wanted = six.map((dkh, i) => [`2026-03-0${i + 1}T18:00`, dkh]);
+    for (const text of [
+      '8.4, 8.1, 8.2, 7.8, 7.7, 7.5',
+      '8,4; 8,1; 8,2; 7,8; 7,7; 7,5',
+      '8,4, 8,1, 8,2, 7,8, 7,7, 7,5',
+      '8.4,8.1,8.2,7.8,7.7,7.5',
+      '8.4 8.1 8.2 7.8 7.7 7.5\n',
+      '8.4\n8.1\n8.2\n7.8\n7.7\n7.5',
+    ]) {
+      expect(pastedRows(text, now)?.onePerDay).toBe(true);
+      expect(await tested(text, now)).toEqual(wanted);
+    }
+    expect(pastedRows('2026-03-01 8.4', now)?.onePerDay).toBeUndefined();
+    expect(pastedRows('8.4', now)).toBeUndefined();
+  });
+
   it('say the hour as people write it', async () => {
     const text =
       '17.10.2026 9:00 Uhr 8,6\n18.10.2026, 9 Uhr, 8,5 dKH\n19.10.2026 um 9.30 Uhr; 8,4\n20.10.2026 9:15 pm 8,3';

@@ -50,6 +50,24 @@ test('they can be skipped, once and for all, or lead to the lesson', async ({ pa
   await expect(page.getByRole('button', { name: 'Skip, I know my way' })).toHaveCount(0);
 });
 
+test('they come back with “Start over” while no tank is the keeper’s, and not after', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.getByRole('link', { name: 'Show me why alkalinity falls' }).click();
+  await page.goto('/#bench');
+  await page.reload();
+  await expect(page.locator('.headline')).toContainText('dKH');
+  const put = page.getByRole('button', { name: 'Put it on the bench' });
+  await expect(put).toHaveCount(0);
+  const over = page.getByRole('button', { name: 'Start over' });
+  await over.click();
+  await put.click();
+  await expect(page.locator('.question')).toContainText('assumed until you measure them');
+  await over.click();
+  await expect(put).toHaveCount(0);
+});
+
 test('every word has its sentence on one page', async ({ page }) => {
   await page.goto('/#words');
   await expect(page.getByText('kLa', { exact: true })).toBeVisible();

@@ -5,7 +5,7 @@ import { enterTests, openPlace, tankInTheLog } from './logged';
 test('a bottle that lasted eleven days instead of fourteen, held against the plan', async ({
   page,
 }) => {
-  await tankInTheLog(page, 'a dosing pump with carbonate');
+  await tankInTheLog(page, 'dosing pumps: carbonate and calcium');
   const stock = page.locator('section.stock');
   await openPlace(page, 'Stock');
   const days = stock.getByLabel('in, days');
@@ -32,7 +32,7 @@ test('a bottle that lasted eleven days instead of fourteen, held against the pla
 });
 
 test('what is left, by when to order, and both after a reload', async ({ page }) => {
-  await tankInTheLog(page, 'a dosing pump with carbonate');
+  await tankInTheLog(page, 'dosing pumps: carbonate and calcium');
   await enterTests(page, ['8.4', '8.3', '8.4']);
   const orders = page.locator('section.orders');
   await openPlace(page, 'Stock');

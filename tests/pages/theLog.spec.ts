@@ -135,8 +135,12 @@ test('the bench offers the newest reading, and a plan is rehearsed at its worst 
 }) => {
   await enterSix(page);
   await page.getByRole('link', { name: 'Bench', exact: true }).click();
-  const note = page.getByText(/Read last, on 6 March: 7\.5 dKH\. Trial A starts at 8\.5\./);
+  const note = page.getByText(
+    /Trial A and its stamp go from 8\.5 dKH as typed; read 7\.5 on 6 March\./,
+  );
   await expect(note).toBeVisible();
+  // Beside the stamp, and above the chart.
+  await expect(page.locator('.strip').filter({ has: note })).toBeVisible();
   await page.getByRole('button', { name: 'Start from that water' }).click();
   await expect(note).toBeHidden();
   await expect(page.locator('.strip .readings')).toContainText('Trial A 7.50');

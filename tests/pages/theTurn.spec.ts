@@ -7,7 +7,7 @@ const TESTS = ['8.4', '8.3', '8.1', '8.0', '7.9', '7.7', '7.6', '7.5'];
 
 /** A pump that brings too little, and the tests that show it. */
 async function pumpThatFallsShort(page: Page) {
-  await tankInTheLog(page, 'a dosing pump with carbonate');
+  await tankInTheLog(page, 'dosing pumps: carbonate and calcium');
   await enterTests(page, TESTS);
 }
 

@@ -1,15 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { tellVerdict } from '../../src/say/verdict/verdict';
-import { run } from '../../workers/engine/run';
+import { firstChange } from '../../workers/studies/firstChange';
 import { patience } from '../laws/size';
 import { quietTank } from './quietTank';
 
 type Change = Parameters<typeof quietTank>[0];
 
-const offerOf = (change: Change) => {
-  const scenario = quietTank(change);
-  return tellVerdict(scenario, run(scenario)).offer;
-};
+const offerOf = (change: Change) => firstChange(quietTank(change)).change;
 const limewater = { reservoirL: 40, additive: 'calciumHydroxide', refillEveryDays: 2 } as const;
 
 describe('the first change a verdict offers', () => {
@@ -29,10 +25,11 @@ describe('the first change a verdict offers', () => {
         evaporation,
         topOff: { ...limewater, gramsPerL: mixGPerL! },
       });
-      const { limewater: cap, offer } = tellVerdict(scenario, run(scenario));
+      const { verdict, change } = firstChange(scenario);
+      const cap = verdict.limewater;
       expect(cap!.covered).toBeGreaterThan(0.95);
       expect(cap!.covered).toBeLessThan(1.07);
-      expect(offer).toEqual({});
+      expect(change).toEqual({});
     },
     patience,
   );

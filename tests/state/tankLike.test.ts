@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { crossProblems } from '../../shared/scenario/crossChecks';
-import { ledgerBetween, usePerDay } from '../../shared/verdict/measures';
+import type { ColumnId } from '../../shared/trace/columns';
+import { readColumn } from '../../shared/trace/trace';
+import { passed } from '../../shared/verdict/lineResult';
+import { lastOf, ledgerBetween, usePerDay } from '../../shared/verdict/measures';
 import { carriers, dwellers, tankLike } from '../../src/bench/tankLike';
 import { run } from '../../workers/engine/run';
 import { patience } from '../laws/size';
@@ -23,6 +26,43 @@ describe('a tank out of three answers', () => {
         expect(usePerDay(trace, 0, 24)).toBeGreaterThan(
           dwellers.find(({ id }) => id === answers.dweller)!.useDkhPerDay * 0.9,
         );
+      }
+    },
+    patience,
+  );
+
+  it(
+    'stands for a month where what is dosed can hold it: inside every line, and near where it began',
+    () => {
+      const failed = [20, 75, 340, 2000].flatMap((volumeL) =>
+        dwellers.flatMap(({ id: dweller }) =>
+          (['limewater', 'pump'] as const)
+            // Saturated limewater carries no more than half of what dense stony corals use.
+            .filter((carrier) => !(carrier === 'limewater' && dweller === 'stony'))
+            .flatMap((carrier) => {
+              const { trace, lines } = run(tankLike({ volumeL, dweller, carrier }));
+              const off = (id: ColumnId) => lastOf(trace, id) - readColumn(trace, id)[0]!;
+              const isOff =
+                Math.abs(off('alkalinity_dkh')) > 0.7 || Math.abs(off('calcium_mg_l')) > 15;
+              const why = passed(lines).map(({ id }) => id);
+              return isOff || why.length > 0
+                ? [[volumeL, dweller, carrier, off('alkalinity_dkh'), ...why]]
+                : [];
+            }),
+        ),
+      );
+      expect(failed).toEqual([]);
+    },
+    patience,
+  );
+
+  it(
+    'may sink where nothing holds it, and never climbs out of the band',
+    () => {
+      for (const answers of all.filter(({ volumeL }) => volumeL !== 5)) {
+        const ids = passed(run(tankLike(answers)).lines).map(({ id }) => id);
+        const wrong = ids.filter((id) => /High|omega|overflow|ammonia|oxygen/.test(id));
+        expect([answers, wrong]).toEqual([answers, []]);
       }
     },
     patience,

@@ -1,4 +1,6 @@
 import type { Scenario } from '../../shared/scenario/schema';
+import type { Change } from '../../shared/verdict/wantedChange';
+import { sampledOptions } from '../engine/sampledOptions';
 import type { Effect } from '../studies/whatDidIt';
 import type { Job, Question } from './question';
 import { runTrial } from './runTrial';
@@ -15,10 +17,17 @@ async function whatDidIt(
   return study.whatDidIt(from, to, (plan) => runTrial(plan, { goesOn }));
 }
 
+/** The first change that a trial's verdict asks for, where a run with it is no worse. */
+async function firstChange(scenario: Scenario): Promise<Change> {
+  const study = await import('../studies/firstChange');
+  return study.firstChange(scenario, await sampledOptions(scenario)).change;
+}
+
 /** Every question that a worker answers, by name; what a page has of its own is fetched when first asked. */
 export const questions = {
   trial: async () => runTrial,
   whatDidIt: async () => whatDidIt,
+  firstChange: async () => firstChange,
   spread: async () => (await import('./spreadQuestion')).spread,
   solveGas: async () => (await import('../studies/solveGas')).solveGas,
 

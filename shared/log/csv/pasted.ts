@@ -1,4 +1,5 @@
 import { hoursOf, localTimeOf } from '../localTime';
+import { bareList } from './bareList';
 import { ourHeaders } from './columns';
 import { numbered, readMoment } from './dates';
 import type { CsvRows } from './importLog';
@@ -80,6 +81,8 @@ export interface Pasted {
   readonly rows: CsvRows;
   /** On which line each row after the header was typed. */
   readonly lines: readonly number[];
+  /** Whether no day was typed: one a day, the last now. */
+  readonly onePerDay?: boolean;
 }
 
 /**
@@ -100,6 +103,14 @@ export function linesRead(text: string, now: string): Pasted {
 
 /** The same; undefined for a text whose first line is none of them, and that may be a table. */
 export function pastedRows(text: string, now: string): Pasted | undefined {
+  const listed = bareList(text, now);
+  if (listed) {
+    return {
+      rows: [ourHeaders.slice(0, 2), ...listed.map(({ cells }) => [...cells])],
+      lines: listed.map(({ line }) => line),
+      onePerDay: true,
+    };
+  }
   const first = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '');
   return first === undefined || rowsOf(first.trim(), now) === undefined
     ? undefined

@@ -1,8 +1,6 @@
 import type { Words } from '../words';
 import type { en } from './en';
 
-const days = (count: string) => (count === '1' ? 'Tag' : 'Tage');
-
 export const de: Words<typeof en> = {
   undo: 'Rückgängig',
   redo: 'Wiederholen',
@@ -25,8 +23,6 @@ export const de: Words<typeof en> = {
       `${name} konnte so, wie er jetzt steht, nicht gerechnet werden: ${why}`,
     lastGoodRun: 'Was Sie sehen, ist seine letzte gelungene Rechnung.',
     shareDone: (name) => `${name}: gerechneter Anteil des Versuchs`,
-    setMix: (gramsPerL) => `Die Mischung auf ${gramsPerL} g/L stellen`,
-    refillEvery: (count) => `Alle ${count} ${days(count)} auffüllen`,
   },
   plans: {
     title: 'Versuche auf der Werkbank',

@@ -1,5 +1,3 @@
-const days = (count: string) => (count === '1' ? 'day' : 'days');
-
 export const en = {
   undo: 'Undo',
   redo: 'Redo',
@@ -21,8 +19,6 @@ export const en = {
     couldNotRun: (name: string, why: string) => `${name} could not be run as it is set now: ${why}`,
     lastGoodRun: 'What you see is its last good run.',
     shareDone: (name: string) => `${name}: share of the trial done`,
-    setMix: (gramsPerL: string) => `Set the mix to ${gramsPerL} g/L`,
-    refillEvery: (count: string) => `Refill every ${count} ${days(count)}`,
   },
   plans: {
     title: 'Trials on the bench',

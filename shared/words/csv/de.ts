@@ -15,6 +15,9 @@ export const de: Words<typeof en> = {
   took: (count, file) => `${file}: ${count} Zeilen übernommen. „Rückgängig“ nimmt sie zurück.`,
   whatIsIn: (file) => `${file}: was darin steht`,
   wouldBeTaken: (count) => `${count} Zeilen würden übernommen`,
+  onePerDay: (days) =>
+    `Ohne Tag eingegeben: gelesen als einer am Tag, der letzte heute: ${days}. Stimmt das nicht, lassen Sie sie weg und schreiben den ersten Tag davor: „ab dem 21., 9 Uhr: 8,4 8,1“.`,
+  dayAndDkh: (day, dkh) => `${day}: ${dkh}`,
   fromOn: (time) => `, ab ${time}`,
   wouldNot: (refused, duplicates, empty) =>
     `; ${refused} nicht, davon ${duplicates}, weil sie schon da sind; ${empty} sind leer.`,

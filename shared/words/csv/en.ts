@@ -13,6 +13,9 @@ export const en = {
   took: (count: number, file: string) => `${count} lines of ${file} taken. Undo takes them back.`,
   whatIsIn: (file: string) => `${file}: what is in it`,
   wouldBeTaken: (count: number) => `${count} lines would be taken`,
+  onePerDay: (days: string) =>
+    `No day was typed: read as one a day, the last of them today: ${days}. If that is not so, leave them out and type the first day before them: “from the 21st, 9:00: 8.4 8.1”.`,
+  dayAndDkh: (day: string, dkh: string) => `${day}: ${dkh}`,
   fromOn: (time: string) => `, from ${time} on`,
   wouldNot: (refused: number, duplicates: number, empty: number) =>
     `; ${refused} would not, ${duplicates} of them since they are there already; ${empty} are empty.`,

@@ -19,9 +19,9 @@ export const de: Words<typeof en> = {
     limewater: 'Kalkwasser in der Nachfüllung',
     limewaterNext:
       'Ziehen Sie in Versuch A an „Stärke der Mischung“; proben Sie danach bei den Störfällen eine hängende Pumpe.',
-    pump: 'eine Dosierpumpe mit Carbonat',
+    pump: 'Dosierpumpen: Carbonat und Calcium',
     pumpNext:
-      'Stellen Sie unter „Dosierpumpen“ Ihre Flasche und Dosis ein; tragen Sie danach Ihre Tests ins Messbuch ein.',
+      'Stellen Sie unter „Dosierpumpen“ Ihre Flaschen und Dosen ein; tragen Sie danach Ihre Tests ins Messbuch ein.',
     water: 'Wasserwechsel',
     waterNext: 'Probieren Sie in Versuch A eine andere Salzmischung oder einen größeren Wechsel.',
     tank: (volume) => `Mein Becken, ${volume}`,

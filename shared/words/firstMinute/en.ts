@@ -15,9 +15,9 @@ export const en = {
     limewater: 'limewater in the top-off',
     limewaterNext:
       'Drag “Strength of the mix” in Trial A; then rehearse a stuck pump in the drills.',
-    pump: 'a dosing pump with carbonate',
+    pump: 'dosing pumps: carbonate and calcium',
     pumpNext:
-      'Set your own bottle and dose under “Dosing pumps”; then enter your tests in the log.',
+      'Set your own bottles and doses under “Dosing pumps”; then enter your tests in the log.',
     water: 'water changes',
     waterNext: 'Try another salt mix or a larger change in Trial A.',
     tank: (volume: string) => `My tank, ${volume}`,

@@ -32,6 +32,9 @@ export const de: Words<typeof en> = {
     pasteThem: 'Mehrere Zeilen einfügen',
     knownAlready: 'Genau diese Zeile steht schon im Messbuch; nichts wurde hinzugefügt.',
     taken: (time) => `Übernommen, ${time}.`,
+    onlyDigits: 'Ziffern und ein Dezimalzeichen',
+    lotAlone:
+      'Eine Flasche allein ist keine Zeile im Messbuch: Ihre Charge gehört zum nächsten Messwert der Alkalinität, geben Sie ihn daneben ein.',
     nothingTyped:
       'Noch steht nichts da: Geben Sie einen Messwert, eine Dosis, einen Wasserwechsel oder eine Notiz ein.',
     halfADose: 'Eine Dosis braucht beides: was hineingegeben wurde und wie viele Gramm.',

@@ -27,6 +27,9 @@ export const en = {
     pasteThem: 'Paste several lines',
     knownAlready: 'The log has just this line already; nothing was added.',
     taken: (time: string) => `Taken, ${time}.`,
+    onlyDigits: 'digits and one decimal mark',
+    lotAlone:
+      'A bottle alone is no line of the log: its lot goes with the next alkalinity reading, so type that beside it.',
     nothingTyped: 'Nothing is typed yet: give a reading, a dose, a water change or a note.',
     halfADose: 'A dose needs both: what was poured in, and how many grams.',
     nothingPoured: 'nothing',

@@ -44,8 +44,8 @@ export const de: Words<typeof en> = {
       `weitere ${missing} neben den dosierten ${dosed} müssen anderswoher kommen, zum Beispiel aus ${sodaAshG} g Soda am Tag mit dem Calcium dazu.`,
     carries: (litres, carried, used, rest) =>
       `${litres} gesättigtes Kalkwasser am Tag tragen ${carried} der ${used}, die am ersten Tag verbraucht werden; ${rest}`,
-    couldCarry: (litres, most, used, wanted) =>
-      `${litres} gesättigtes Kalkwasser am Tag könnten ${most} am Tag tragen, und ${used} werden verbraucht: Etwa ${wanted} g/L würden genügen.`,
+    couldCarry: (litres, most, used) =>
+      `${litres} gesättigtes Kalkwasser am Tag könnten ${most} am Tag tragen, und ${used} werden verbraucht.`,
     co2Supply: (ph) =>
       `Der CO₂-Nachschub begrenzt das Kalkwasser: Die Raumluft kann so viel Hydroxid nicht versorgen, und der pH-Wert übersteigt Ihre ${ph}. Mehr Belüftung oder ein Teil der Dosis als Hydrogencarbonat senkt ihn.`,
     saturation: (most, rest) =>
@@ -53,14 +53,20 @@ export const de: Words<typeof en> = {
     evaporation: (rest) => `Die Verdunstung begrenzt das Kalkwasser. ${rest}`,
     strength: (brought, strength, rest) =>
       `Die Stärke der Mischung begrenzt das Kalkwasser: Bei ${strength} g/L bringt es ${brought} am Tag. ${rest}`,
-    tooMuch: (brought, used, wanted) =>
-      `Es wird mehr dosiert als verbraucht: Kalkwasser bringt ${brought} am Tag, das Becken verbraucht ${used}. Etwa ${wanted} g/L würden genügen.`,
-    tooMuchTogether: (brought, others, used, wanted) =>
-      `Es wird mehr dosiert als verbraucht: Kalkwasser bringt ${brought} am Tag und anderes ${others}, das Becken verbraucht ${used}. Etwa ${wanted} g/L würden genügen.`,
+    tooMuch: (brought, used) =>
+      `Es wird mehr dosiert als verbraucht: Kalkwasser bringt ${brought} am Tag, das Becken verbraucht ${used}.`,
+    tooMuchTogether: (brought, others, used) =>
+      `Es wird mehr dosiert als verbraucht: Kalkwasser bringt ${brought} am Tag und anderes ${others}, das Becken verbraucht ${used}.`,
+    broughtTogether: (brought, others, used) =>
+      `Kalkwasser bringt ${brought} am Tag und anderes ${others}, von ${used}, die am ersten Tag verbraucht werden.`,
     nothingBinds: (brought, litres) =>
       `Kalkwasser trägt den Verbrauch: ${brought} am Tag in ${litres} Nachfüllwasser; noch begrenzt es nichts.`,
     settles: (weighed, undissolved) =>
       `Von den ${weighed} g/L, die Sie einwiegen, bleiben ${undissolved} ungelöst am Boden.`,
+  },
+  change: {
+    setMix: (gramsPerL) => `Die Mischung auf ${gramsPerL} g/L stellen`,
+    refillEvery: (count) => `Alle ${count} ${days(count)} auffüllen`,
   },
   reservoir: {
     refillEvery: (count) =>

@@ -43,8 +43,8 @@ export const en = {
       `another ${missing} beside the ${dosed} dosed must come from elsewhere, for instance ${sodaAshG} g of soda ash a day with its calcium.`,
     carries: (litres: string, carried: string, used: string, rest: string) =>
       `${litres} a day of saturated limewater carry ${carried} of the ${used} used on the first day; ${rest}`,
-    couldCarry: (litres: string, most: string, used: string, wanted: string) =>
-      `${litres} a day of saturated limewater could carry ${most} a day, and ${used} are used: about ${wanted} g/L would do it.`,
+    couldCarry: (litres: string, most: string, used: string) =>
+      `${litres} a day of saturated limewater could carry ${most} a day, and ${used} are used.`,
     co2Supply: (ph: string) =>
       `CO₂ supply binds limewater: the room’s air cannot feed this much hydroxide, and pH passes your ${ph}. More aeration, or part of the dose as bicarbonate, lowers it.`,
     saturation: (most: string, rest: string) =>
@@ -52,14 +52,20 @@ export const en = {
     evaporation: (rest: string) => `Evaporation binds limewater. ${rest}`,
     strength: (brought: string, strength: string, rest: string) =>
       `The strength of the mix binds limewater: it brings ${brought} a day at ${strength} g/L. ${rest}`,
-    tooMuch: (brought: string, used: string, wanted: string) =>
-      `More is dosed than is used: limewater brings ${brought} a day, the tank uses ${used}. About ${wanted} g/L would do.`,
-    tooMuchTogether: (brought: string, others: string, used: string, wanted: string) =>
-      `More is dosed than is used: limewater brings ${brought} a day and other sources ${others}, the tank uses ${used}. About ${wanted} g/L would do.`,
+    tooMuch: (brought: string, used: string) =>
+      `More is dosed than is used: limewater brings ${brought} a day, the tank uses ${used}.`,
+    tooMuchTogether: (brought: string, others: string, used: string) =>
+      `More is dosed than is used: limewater brings ${brought} a day and other sources ${others}, the tank uses ${used}.`,
+    broughtTogether: (brought: string, others: string, used: string) =>
+      `Limewater brings ${brought} a day and other sources ${others}, of ${used} used on the first day.`,
     nothingBinds: (brought: string, litres: string) =>
       `Limewater carries the use: ${brought} a day in ${litres} of top-off; nothing binds it yet.`,
     settles: (weighed: string, undissolved: string) =>
       `Of the ${weighed} g/L you weigh in, ${undissolved} stay undissolved on the bottom.`,
+  },
+  change: {
+    setMix: (gramsPerL: string) => `Set the mix to ${gramsPerL} g/L`,
+    refillEvery: (count: string) => `Refill every ${count} ${days(count)}`,
   },
   reservoir: {
     refillEvery: (count: string) =>

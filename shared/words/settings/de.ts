@@ -64,8 +64,8 @@ export const de: Words<typeof en> = {
       `Kein Gasaustausch erklärt beide Werte in dieser Raumluft; am nächsten kommt ${readings}. Prüfen Sie das CO₂ des Raums und die Sonde (±0,1).`,
   },
   startFrom: (name) => `Mit dem Wasser von ${name} beginnen`,
-  fromReading: (date, read, name, start) =>
-    `Zuletzt gemessen, am ${date}: ${read} dKH. ${name} beginnt bei ${start}.`,
+  fromReading: (name, start, read, date) =>
+    `${name} samt Stempel geht von ${start} dKH aus, wie eingetragen; gemessen sind ${read} am ${date}.`,
   fromThatWater: 'Mit diesem Wasser beginnen',
   gettingThere: 'Der Weg dorthin',
   startFromWhy:

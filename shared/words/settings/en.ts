@@ -62,8 +62,8 @@ export const en = {
       `No gas exchange explains both readings in this room air; the nearest gives ${readings}. Check the room's CO₂ and the probe (±0.1).`,
   },
   startFrom: (name: string) => `Start from the water of ${name}`,
-  fromReading: (date: string, read: string, name: string, start: string) =>
-    `Read last, on ${date}: ${read} dKH. ${name} starts at ${start}.`,
+  fromReading: (name: string, start: string, read: string, date: string) =>
+    `${name} and its stamp go from ${start} dKH as typed; read ${read} on ${date}.`,
   fromThatWater: 'Start from that water',
   gettingThere: 'How to get there',
   startFromWhy:

@@ -10,12 +10,13 @@ export const de: Words<typeof en> = {
       `fällt an Tag ${day} unter ${limit} und steht nach ${length} bei ${end}`,
     risesAbove: (limit, day, end, length) =>
       `steigt an Tag ${day} über ${limit} und steht nach ${length} bei ${end}`,
-    rises: (from, to, length) =>
-      `steigt in ${length} von ${from} auf ${to}, bisher innerhalb Ihres Bandes`,
-    falls: (from, to, length) =>
-      `fällt in ${length} von ${from} auf ${to}, bisher innerhalb Ihres Bandes`,
+    rises: (from, to, length, band) =>
+      `steigt in ${length} von ${from} auf ${to}, bisher innerhalb von ${band}`,
+    falls: (from, to, length, band) =>
+      `fällt in ${length} von ${from} auf ${to}, bisher innerhalb von ${band}`,
     holds: (low, high, length) => `liegt in ${length} immer bei ${low}–${high}`,
   },
+  noSuchWater: 'solches Wasser bleibt nicht klar: Vorher wäre Kalk ausgefallen',
   stopsOnDay: (day) => `endet an Tag ${day}`,
   phPeaks: (ph, day) => `der pH-Wert erreicht höchstens ${ph}, an Tag ${day}`,
   limewaterCovers: (percent) => `Kalkwasser deckt ${percent} % des Verbrauchs`,

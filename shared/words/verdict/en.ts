@@ -7,12 +7,13 @@ export const en = {
       `falls below ${limit} on day ${day} and is at ${end} after ${length}`,
     risesAbove: (limit: string, day: string, end: string, length: string) =>
       `rises above ${limit} on day ${day} and is at ${end} after ${length}`,
-    rises: (from: string, to: string, length: string) =>
-      `rises from ${from} to ${to} in ${length}, inside your band so far`,
-    falls: (from: string, to: string, length: string) =>
-      `falls from ${from} to ${to} in ${length}, inside your band so far`,
+    rises: (from: string, to: string, length: string, band: string) =>
+      `rises from ${from} to ${to} in ${length}, inside ${band} so far`,
+    falls: (from: string, to: string, length: string, band: string) =>
+      `falls from ${from} to ${to} in ${length}, inside ${band} so far`,
     holds: (low: string, high: string, length: string) => `holds ${low}–${high} for ${length}`,
   },
+  noSuchWater: 'no such water stays clear: chalk would have fallen before',
   stopsOnDay: (day: string) => `stops on day ${day}`,
   phPeaks: (ph: string, day: string) => `pH peaks at ${ph} on day ${day}`,
   limewaterCovers: (percent: string) => `limewater covers ${percent} % of use`,

@@ -34,7 +34,12 @@ export function alkalinityPart(
     return way(`${limit(line.limit)} ${unit}`, String(dayOf(line.firstH!)), whole(end), length);
   }
   if (Math.abs(end - first) > DRIFT) {
-    return (end > first ? said.rises : said.falls)(number(first), whole(end), length);
+    return (end > first ? said.rises : said.falls)(
+      number(first),
+      whole(end),
+      length,
+      `${limit(band.low)}–${limit(band.high)}`,
+    );
   }
   return said.holds(number(below.worst), whole(above.worst), length);
 }

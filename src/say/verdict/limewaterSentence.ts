@@ -1,7 +1,7 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 import { alkalinityMeqPerG } from '../../../shared/species/additives';
-import type { LimewaterCap } from '../../../shared/verdict/limewaterCap';
+import { NEARLY_ALL, type LimewaterCap } from '../../../shared/verdict/limewaterCap';
 import type { DisplayUnits } from '../../../shared/units/display';
 import { numberText, quantityText, withDecimal } from '../../../shared/units/format';
 import { say } from '../../../shared/words/reasons';
@@ -47,20 +47,21 @@ function mostSentence(scenario: Scenario, cap: Told): string {
         whole(useDkhPerDay, cap),
         restSentence(scenario, cap),
       )
-    : said.couldCarry(
-        most,
-        whole(saturatedDkhPerDay, cap),
-        number(useDkhPerDay, cap),
-        grams(cap.wantedGPerL, cap),
-      );
+    : said.couldCarry(most, whole(saturatedDkhPerDay, cap), number(useDkhPerDay, cap));
 }
 
 function tooMuchSentence(cap: Told): string {
   const [brought, used] = [whole(cap.broughtDkhPerDay, cap), number(cap.useDkhPerDay, cap)];
-  const wanted = grams(cap.wantedGPerL, cap);
   return cap.othersDkhPerDay > 0.005
-    ? said.tooMuchTogether(brought, number(cap.othersDkhPerDay, cap), used, wanted)
-    : said.tooMuch(brought, used, wanted);
+    ? said.tooMuchTogether(brought, number(cap.othersDkhPerDay, cap), used)
+    : said.tooMuch(brought, used);
+}
+
+function nothingBindsSentence(cap: Told): string {
+  const brought = whole(cap.broughtDkhPerDay, cap);
+  return cap.covered < NEARLY_ALL
+    ? said.broughtTogether(brought, number(cap.othersDkhPerDay, cap), number(cap.useDkhPerDay, cap))
+    : said.nothingBinds(brought, litres(cap.litresPerDay, cap));
 }
 
 function bindingSentence(scenario: Scenario, cap: Told): string {
@@ -81,7 +82,7 @@ function bindingSentence(scenario: Scenario, cap: Told): string {
     case 'tooMuch':
       return tooMuchSentence(cap);
     case 'none':
-      return said.nothingBinds(whole(cap.broughtDkhPerDay, cap), litres(cap.litresPerDay, cap));
+      return nothingBindsSentence(cap);
   }
 }
 
