@@ -35,8 +35,9 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'first', test: /src\/app\/App\.svelte$/ },
-            // What is fetched with the levers comes in one piece: each piece is named in the first file.
+            // What is fetched together comes in one piece: each piece is named in the first file.
             { name: 'fields', test: /src\/fields\/(?!onceRead|beingRead|fieldOf)/ },
+            { name: 'below', test: /src\/bench\/(Cautions|Assumptions|Differences)Panel/ },
           ],
         },
       },

@@ -145,6 +145,7 @@ it('waits for a test where something was turned after the newest, and keeps what
   const ran = [{ until: '2026-03-08T20:30', plan: pumps }];
   const { at } = readings.at(-1)!;
   expect(turnedAt(ran, turned.plan, at)).toBe('2026-03-08T20:30');
+  expect(turnedAt([{ until: at, plan: pumps }], turned.plan, at)).toBe(at);
   // Taken back, or read again since: it is turned no more.
   const back = [...ran, { until: '2026-03-08T21:00', plan: turned.plan }];
   expect(turnedAt(back, pumps, at)).toBeUndefined();

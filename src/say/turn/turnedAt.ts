@@ -11,7 +11,8 @@ export function turnedAt(
   readAt: string | undefined,
 ): string | undefined {
   if (readAt === undefined) return undefined;
-  const since = ran.filter(({ until }) => until > readAt);
+  // Within one minute the test comes first.
+  const since = ran.filter(({ until }) => until >= readAt);
   const [then] = since;
   return then && dosingOf(then.plan) !== dosingOf(plan) ? since.at(-1)!.until : undefined;
 }
