@@ -7,6 +7,8 @@ import type { Verdict } from './verdict';
 /** One change of what runs already: another strength of the mix, or days between refills. */
 export interface Change {
   readonly mixGPerL?: number;
+  /** So much of the mix may stand there, L, where more of it at once would do harm. */
+  readonly reservoirL?: number;
   readonly refillEveryDays?: number;
 }
 
@@ -32,11 +34,15 @@ const isUnmixed = ({ topOff }: Scenario): boolean =>
   topOff.additive === 'calciumHydroxide' && topOff.gramsPerL === 0 && topOff.reservoirL > 0;
 
 /** The plan with it. */
-export const changedBy = (scenario: Scenario, { mixGPerL, refillEveryDays }: Change): Scenario => ({
+export const changedBy = (
+  scenario: Scenario,
+  { mixGPerL, reservoirL, refillEveryDays }: Change,
+): Scenario => ({
   ...scenario,
   topOff: {
     ...scenario.topOff,
     ...(mixGPerL !== undefined && { gramsPerL: mixGPerL }),
+    ...(reservoirL !== undefined && { reservoirL }),
     ...(refillEveryDays !== undefined && { refillEveryDays }),
   },
 });

@@ -7,7 +7,9 @@ import { tellVerdict } from '../../src/say/verdict/verdict';
 import { tankLike } from '../../src/bench/tankLike';
 import { run } from '../../workers/engine/run';
 import { answerLog } from '../../workers/studies/answerLog';
+import { changeTexts } from '../../src/say/verdict/changeTexts';
 import { firstChange } from '../../workers/studies/firstChange';
+import { dumpHolds } from '../../workers/studies/plan/fullDump';
 import { correctBefore } from '../../workers/studies/plan/correctBefore';
 import { planQuestion } from '../../workers/studies/plan/planQuestion';
 import { turn } from '../../workers/studies/turn/turn';
@@ -65,7 +67,12 @@ describe('the first change that a verdict asks for', () => {
         const { change } = firstChange(scenario);
         if (Object.keys(change).length === 0) return;
         offered += 1;
-        expect(worsened(scenario, changedBy(scenario, change))).toEqual([]);
+        const changed = changedBy(scenario, change);
+        expect(worsened(scenario, changed)).toEqual([]);
+        // No stronger mix stands there in such a reservoir that all of it at once does harm.
+        if (changed.topOff.gramsPerL > scenario.topOff.gramsPerL) {
+          expect(dumpHolds(changed)).toBe(true);
+        }
       };
       fc.assert(fc.property(onLimewater, isNoWorse), runsOf(800));
       expect(offered).toBeGreaterThan(3);
@@ -96,5 +103,18 @@ describe('the first change that a verdict asks for', () => {
     const { change } = firstChange(strong);
     expect(change.mixGPerL).toBeLessThan(1.1);
     expect(passed(run(changedBy(strong, change)).lines)).toEqual([]);
+  });
+
+  it('brings a stronger mix in no larger a reservoir than may go in at once', () => {
+    const weak = { ...plan, topOff: { ...plan.topOff, gramsPerL: 0.9, reservoirL: 20 } };
+    const { change } = firstChange(weak);
+    expect(change.mixGPerL).toBeGreaterThan(1);
+    expect(change.reservoirL).toBeLessThan(15);
+    expect(change.refillEveryDays).toBe(Math.floor(change.reservoirL! / 4));
+    expect(dumpHolds(changedBy(weak, change))).toBe(true);
+    expect(dumpHolds(changedBy(weak, { mixGPerL: change.mixGPerL! }))).toBe(false);
+    expect(changeTexts(change).join()).toMatch(
+      /^Set the mix to 1\.\d+ g\/L, no more than [\d.]+ L/,
+    );
   });
 });

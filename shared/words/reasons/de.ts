@@ -65,6 +65,8 @@ export const de: Words<typeof en> = {
       `Von den ${weighed} g/L, die Sie einwiegen, bleiben ${undissolved} ungelöst am Boden.`,
   },
   change: {
+    setMixIn: (gramsPerL, litres, days) =>
+      `Mischung auf ${gramsPerL} g/L, höchstens ${litres} L davon, nachgefüllt ${days === 1 ? 'jeden Tag' : `alle ${days} Tage`}`,
     setMix: (gramsPerL) => `Die Mischung auf ${gramsPerL} g/L stellen`,
     refillEvery: (count) => `Alle ${count} ${days(count)} auffüllen`,
   },

@@ -64,6 +64,8 @@ export const en = {
       `Of the ${weighed} g/L you weigh in, ${undissolved} stay undissolved on the bottom.`,
   },
   change: {
+    setMixIn: (gramsPerL: string, litres: string, days: number) =>
+      `Set the mix to ${gramsPerL} g/L, no more than ${litres} L of it, refilled every ${days === 1 ? 'day' : `${days} days`}`,
     setMix: (gramsPerL: string) => `Set the mix to ${gramsPerL} g/L`,
     refillEvery: (count: string) => `Refill every ${count} ${days(count)}`,
   },

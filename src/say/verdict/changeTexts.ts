@@ -5,9 +5,15 @@ import { say } from '../../../shared/words/reasons';
 
 /** What a change does, as it stands on its button: one, or none. */
 export const changeTexts = (
-  { mixGPerL, refillEveryDays }: Change,
+  { mixGPerL, reservoirL, refillEveryDays }: Change,
   display: DisplayUnits = usualDisplay,
-): readonly string[] => [
-  ...(mixGPerL === undefined ? [] : [say.change.setMix(withDecimal(String(mixGPerL), display))]),
-  ...(refillEveryDays === undefined ? [] : [say.change.refillEvery(String(refillEveryDays))]),
-];
+): readonly string[] => {
+  const text = (value: number) => withDecimal(String(value), display);
+  if (mixGPerL !== undefined && reservoirL !== undefined) {
+    return [say.change.setMixIn(text(mixGPerL), text(reservoirL), refillEveryDays ?? 1)];
+  }
+  return [
+    ...(mixGPerL === undefined ? [] : [say.change.setMix(text(mixGPerL))]),
+    ...(refillEveryDays === undefined ? [] : [say.change.refillEvery(String(refillEveryDays))]),
+  ];
+};
