@@ -10,6 +10,9 @@ import { isLocalTime } from './localTime';
 const { fields, help } = say;
 const measured = (options: Parameters<typeof required>[0]) => v.optional(required(options));
 
+/** Letters of a note. */
+export const LONGEST_NOTE = 1000;
+
 /** Repeatability of a usual alkalinity test, dKH: common practice 0.1–0.2. */
 export const USUAL_ACCURACY_DKH = 0.15;
 
@@ -80,7 +83,7 @@ export const readingSchema = v.strictObject({
     step: 1,
     help: help.corals,
   }),
-  notes: v.optional(words(fields.notes, 1000)),
+  notes: v.optional(words(fields.notes, LONGEST_NOTE)),
 });
 
 export type Reading = v.InferOutput<typeof readingSchema>;

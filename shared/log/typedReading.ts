@@ -6,7 +6,14 @@ import { additiveOf, readValue, refuse } from './readValue';
 import { parseQuantity } from '../units/parse';
 import { testUnit } from '../units/testUnits';
 import { typedNumber } from '../units/typedNumber';
-import { ownUnit, readingField, readingNames, type Reading, type ReadingName } from './reading';
+import {
+  ownUnit,
+  readingField,
+  readingNames,
+  tellsOfWater,
+  type Reading,
+  type ReadingName,
+} from './reading';
 
 /** What stands in the fields of a form, as text, and the units chosen beside them. */
 export type Typed = Partial<Record<ReadingName, string>>;
@@ -15,10 +22,9 @@ export type TypedOutcome =
   | { readonly ok: true; readonly reading: Reading }
   | { readonly ok: false; readonly problems: readonly string[] };
 
-/** What a line must say more than whose bottle it was. */
-const worthALine: readonly ReadingName[] = readingNames.filter(
-  (name) => !['at', 'test', 'accuracyDkh', 'lot', 'testsLeft'].includes(name),
-);
+/** A line must say more than whose bottle it was. */
+const isWorthALine = (reading: Reading): boolean =>
+  tellsOfWater(reading) || reading.notes !== undefined;
 
 /** A file may have it; typed beside a tank it is a slip. */
 const EXPONENT = /\de[-+]?\d/i;
@@ -73,7 +79,7 @@ export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome
   const { reading } = outcome;
   const half = (reading.additive === undefined) !== (reading.grams === undefined);
   const problems = [
-    ...(worthALine.some((name) => reading[name] !== undefined)
+    ...(isWorthALine(reading)
       ? []
       : [reading.lot === undefined ? say.enter.nothingTyped : say.enter.lotAlone]),
     ...(half ? [say.enter.halfADose] : []),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Reading } from '../../shared/log/reading';
+import { LONGEST_NOTE, type Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
 import type { Scenario } from '../../shared/scenario/schema';
 import { lineOf } from '../../shared/verdict/lineResult';
@@ -143,6 +143,10 @@ it('waits for a test where something was turned after the newest, and keeps what
   if (found.kind !== 'turn') throw new Error('there is a turn');
   const { turned } = found;
   expect(turnNote(turned, 0)).toMatch(/^Turned: Turn “soda”.*Besides, pour in .* g of sodium bic/);
+  // Whatever the pumps are called, the log can keep it.
+  const named = { toMlPerDay: 90, fromMlPerDay: 80, name: 'x'.repeat(60) };
+  const longest = turnNote({ ...turned, pumps: Array(12).fill(named) }, 0);
+  expect(longest).toHaveLength(LONGEST_NOTE);
   const ran = [{ until: '2026-03-08T20:30', plan: pumps }];
   const { at } = readings.at(-1)!;
   expect(turnedAt(ran, turned.plan, at)).toBe('2026-03-08T20:30');

@@ -1,3 +1,4 @@
+import { LONGEST_NOTE } from '../../../shared/log/reading';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { figure } from '../../../shared/words/figure';
 import { asSentence } from '../../../shared/words/sentence';
@@ -23,7 +24,7 @@ export function turnedSentences(turned: Turned, scoopG: number, { answer }: Arou
 
 /** What is written into the log when a turn is run by: what goes with it, poured or later, is not lost. */
 export const turnNote = (turned: Turned, scoopG: number): string =>
-  say.noted([headlineOf(turned), ...pourSentence(turned, scoopG)].join(' '));
+  say.noted([headlineOf(turned), ...pourSentence(turned, scoopG)].join(' ')).slice(0, LONGEST_NOTE);
 
 /** What else the runs say: how fast it moves, and how high pH goes. */
 export function movesSentence(turned: Turned): string {
