@@ -15,4 +15,5 @@ export const acetateOxidation = defineProcess<{ perH: number }>({
   },
   reaction: () => new Reaction({ acetate: -1, DIC: 2 }),
   rate: (view, { perH }) => perH * view.amounts[indexOf.acetate]!,
+  drift: (_view, motion, { perH }) => perH * motion.amounts[indexOf.acetate]!,
 });

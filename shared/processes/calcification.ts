@@ -1,8 +1,8 @@
 import { say } from '../words/ledger';
 import { Reaction } from '../species/reaction';
-import { dayWeights, saturationFactor, typedUseEqPerDay } from './growthLaw';
+import { dayWeights, saturationFactor, saturationSlope, typedUseEqPerDay } from './growthLaw';
 import { defineProcess, type Start } from './process';
-import { temperatureFactor } from './temperatureBell';
+import { temperatureFactor, temperatureSlope } from './temperatureBell';
 import type { View } from './view';
 
 export interface CalcificationSettings {
@@ -24,6 +24,16 @@ export interface CalcificationSettings {
  */
 const grownBy = (relative: number, massive: boolean): number =>
   massive ? (1 + relative / 2) ** 2 : Math.exp(relative);
+
+/** How that changes in a unit of relative growth. */
+const grownSlope = (relative: number, massive: boolean): number =>
+  massive ? 1 + relative / 2 : Math.exp(relative);
+
+const relativeGrowth = ({ timeH }: View, { perDay }: CalcificationSettings): number =>
+  (perDay * Math.max(0, timeH)) / 24;
+
+const litFactor = (light: number, { darkFactor, lightFactor }: CalcificationSettings): number =>
+  darkFactor + (lightFactor - darkFactor) * light;
 
 /** Stony corals lay down aragonite: two equivalents of alkalinity and one calcium for each CaCO3. */
 export const calcification = defineProcess<CalcificationSettings>({
@@ -52,10 +62,29 @@ export const calcification = defineProcess<CalcificationSettings>({
   },
   reaction: () => new Reaction({ Ca: -1, DIC: -1, skeletonCaCO3: 1 }),
   rate(view: View, s) {
-    const grown = grownBy((s.perDay * Math.max(0, view.timeH)) / 24, s.massive);
+    const grown = grownBy(relativeGrowth(view, s), s.massive);
     const warmth = s.startTempC === undefined ? 1 : temperatureFactor(view.tempC, s.startTempC);
-    const lit = s.darkFactor + (s.lightFactor - s.darkFactor) * view.light;
     const factor = saturationFactor(view.omegaAragonite, s.start, s.proportional);
-    return s.molPerHDayMean * grown * warmth * lit * factor;
+    return s.molPerHDayMean * grown * warmth * litFactor(view.light, s) * factor;
+  },
+  drift(view, motion, s) {
+    const relative = relativeGrowth(view, s);
+    const grown = grownBy(relative, s.massive);
+    const warmth = s.startTempC === undefined ? 1 : temperatureFactor(view.tempC, s.startTempC);
+    const lit = litFactor(view.light, s);
+    const factor = saturationFactor(view.omegaAragonite, s.start, s.proportional);
+    const factorPerH =
+      saturationSlope(view.omegaAragonite, s.start, s.proportional) * motion.omegaAragonite;
+    const grownPerH = (grownSlope(relative, s.massive) * s.perDay) / 24;
+    const litPerH = (s.lightFactor - s.darkFactor) * motion.light;
+    const warmthPerH =
+      s.startTempC === undefined || motion.tempC === 0
+        ? 0
+        : temperatureSlope(view.tempC, s.startTempC) * motion.tempC;
+    return (
+      s.molPerHDayMean *
+      (grown * warmth * (litPerH * factor + lit * factorPerH) +
+        lit * factor * (grownPerH * warmth + grown * warmthPerH))
+    );
   },
 });

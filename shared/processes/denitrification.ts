@@ -15,4 +15,5 @@ export const denitrification = defineProcess<{ perH: number }>({
   },
   reaction: () => new Reaction({ NO3: -1, n2: 0.5, organicC: -1.25, DIC: 1.25 }),
   rate: (view, { perH }) => perH * view.amounts[indexOf.NO3]!,
+  drift: (_view, motion, { perH }) => perH * motion.amounts[indexOf.NO3]!,
 });

@@ -15,4 +15,5 @@ export const formateOxidation = defineProcess<{ perH: number }>({
   },
   reaction: () => new Reaction({ formate: -1, DIC: 1 }),
   rate: (view, { perH }) => perH * view.amounts[indexOf.formate]!,
+  drift: (_view, motion, { perH }) => perH * motion.amounts[indexOf.formate]!,
 });

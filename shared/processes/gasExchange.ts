@@ -1,5 +1,5 @@
 import { say } from '../words/ledger';
-import { co2Enhancement, Film } from '../seawater/enhancement';
+import { co2Enhancement, Film, type Enhancement } from '../seawater/enhancement';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
 import type { View } from './view';
@@ -8,13 +8,22 @@ interface Settings {
   /** Water surface that reactions in its film help; undefined when they are left out. */
   readonly surfaceM2: number | undefined;
   readonly film: Film;
+  /** How much faster they make it: 1 where they are left out. */
+  readonly faster: Enhancement & { hTotal: number; transferMPerH: number };
 }
 
-function enhancement(view: View, surfaceM2: number, film: Film): number {
-  if (view.kLaPerH === 0) return 1;
+function enhancement(view: View, { surfaceM2, film, faster }: Settings): Enhancement {
+  if (surfaceM2 === undefined || view.kLaPerH === 0) return unhelped;
   const transferMPerH = (view.kLaPerH * view.volumeL) / 1000 / surfaceM2;
-  return co2Enhancement(view.constants, view.hTotal, film.at(view.tempC), transferMPerH);
+  const { constants, hTotal, tempC } = view;
+  // Rate and drift of one look ask the same.
+  if (hTotal === faster.hTotal && transferMPerH === faster.transferMPerH) return faster;
+  faster.hTotal = hTotal;
+  faster.transferMPerH = transferMPerH;
+  return co2Enhancement(constants, hTotal, film.at(tempC), transferMPerH, faster);
 }
+
+const unhelped: Enhancement = { times: 1, timesPerLnH: 0 };
 
 /** CO2 moves between the room's moist air and the water: kLa·K0·Δp for each kg of water. */
 export const gasExchange = defineProcess<Settings>({
@@ -31,12 +40,23 @@ export const gasExchange = defineProcess<Settings>({
     return {
       surfaceM2: enhancement === 'on' ? scenario.evaporation.surfaceM2 : undefined,
       film: new Film(),
+      faster: { times: NaN, timesPerLnH: NaN, hTotal: NaN, transferMPerH: NaN },
     };
   },
   reaction: () => new Reaction({ airCO2: -1, DIC: 1 }),
-  rate(view, { surfaceM2, film }) {
-    const faster = surfaceM2 === undefined ? 1 : enhancement(view, surfaceM2, film);
+  rate(view, settings) {
+    const { times } = enhancement(view, settings);
     const gapAtm = (view.pco2AirUatm - view.pco2Uatm) * 1e-6;
-    return faster * view.kLaPerH * view.k0 * gapAtm * view.solutionKg;
+    return times * view.kLaPerH * view.k0 * gapAtm * view.solutionKg;
+  },
+  drift(view, motion, settings) {
+    const { times, timesPerLnH } = enhancement(view, settings);
+    const { k0, solutionKg } = view;
+    const gapAtm = (view.pco2AirUatm - view.pco2Uatm) * 1e-6;
+    const gapAtmPerH = (motion.pco2AirUatm - motion.pco2Uatm) * 1e-6;
+    const drivenPerH =
+      k0 * gapAtmPerH * solutionKg + gapAtm * (k0 * motion.solutionKg + motion.k0 * solutionKg);
+    const fasterPerH = timesPerLnH * motion.lnHTotal;
+    return view.kLaPerH * (times * drivenPerH + fasterPerH * k0 * gapAtm * solutionKg);
   },
 });

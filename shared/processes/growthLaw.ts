@@ -25,6 +25,22 @@ export function saturationFactor(
   return stop * law;
 }
 
+/** How that changes with each unit of saturation; at a bend of the law, as it does below. */
+export function saturationSlope(
+  omega: number,
+  reference: GrowthReference,
+  proportional: boolean,
+): number {
+  const { omegaReference, stopOmega } = reference;
+  if (omega <= stopOmega || omega > FLAT_ABOVE_OMEGA) return 0;
+  const perOmega = proportional ? 1 / Math.max(STOP_WIDTH, omegaReference - stopOmega) : 0.15;
+  const law = proportional
+    ? (omega - stopOmega) * perOmega
+    : Math.max(0, 1 + perOmega * (omega - omegaReference));
+  const stop = Math.min(1, (omega - stopOmega) / STOP_WIDTH);
+  return (law > 0 ? stop * perOmega : 0) + (stop < 1 ? law / STOP_WIDTH : 0);
+}
+
 /**
  * Corals whose use was measured grow at the saturation they have: where that dips below the usual
  * end of growth, the end is lower for them, so that the day takes what was typed.

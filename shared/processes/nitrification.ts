@@ -36,4 +36,13 @@ export const nitrification = defineProcess<Settings>({
     const beyond = Math.max(0, view.amounts[indexOf.TAN]! - standingMolPerL * view.volumeL);
     return perH * beyond * Math.max(0, Math.min(1, awake));
   },
+  drift(view, motion, { perH, standingMolPerL }) {
+    const awake = (view.phTotal - STOPPED_BELOW_PH) / (FULL_ABOVE_PH - STOPPED_BELOW_PH);
+    const beyond = view.amounts[indexOf.TAN]! - standingMolPerL * view.volumeL;
+    if (beyond <= 0 || awake <= 0) return 0;
+    const beyondPerH = motion.amounts[indexOf.TAN]! - standingMolPerL * motion.volumeL;
+    if (awake >= 1) return perH * beyondPerH;
+    const phPerH = -motion.lnHTotal * Math.LOG10E;
+    return perH * (beyondPerH * awake + (beyond * phPerH) / (FULL_ABOVE_PH - STOPPED_BELOW_PH));
+  },
 });

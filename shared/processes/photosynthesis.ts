@@ -1,7 +1,7 @@
 import { say } from '../words/ledger';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
-import { PLENTIFUL_DIC, scarcity } from './scarcity';
+import { PLENTIFUL_DIC, scarcity, scarcitySlope } from './scarcity';
 
 /** Algae in corals and on rock take up carbon while the lights are on. */
 export const photosynthesis = defineProcess<{ molPerH: number }>({
@@ -18,4 +18,8 @@ export const photosynthesis = defineProcess<{ molPerH: number }>({
   reaction: () => new Reaction({ DIC: -1, organicC: 1 }),
   rate: (view, { molPerH }) =>
     view.light === 0 ? 0 : molPerH * view.light * scarcity(view.dicMolPerKg, PLENTIFUL_DIC),
+  drift: ({ light, dicMolPerKg }, motion, { molPerH }) =>
+    molPerH *
+    (motion.light * scarcity(dicMolPerKg, PLENTIFUL_DIC) +
+      light * scarcitySlope(dicMolPerKg, PLENTIFUL_DIC) * motion.dicMolPerKg),
 });

@@ -3,6 +3,7 @@ import { molarMassGPerMol } from '../seawater/atomicMasses';
 import { precipitationUmolPerM2PerH, type PrecipitationLaw } from '../seawater/precipitation';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
+import { QUOTIENT_H } from './quotient';
 
 /** Typed use is total loss, this one included: without being asked for, it stays off below. */
 const GUARDED_ABOVE_OMEGA = 10;
@@ -16,6 +17,13 @@ interface Settings {
   /** Solid surface at the start, and what one mole of chalk adds to it. */
   readonly startM2: number;
   readonly m2PerMol: number;
+}
+
+function chalkMolPerH(omega: number, chalkMol: number, tempC: number, settings: Settings): number {
+  const { law, aboveOmega, startM2, m2PerMol } = settings;
+  if (omega <= aboveOmega) return 0;
+  const umolPerM2 = precipitationUmolPerM2PerH(omega, tempC, law);
+  return 1e-6 * umolPerM2 * (startM2 + m2PerMol * chalkMol) * onset(omega, aboveOmega);
 }
 
 function onset(omega: number, above: number): number {
@@ -44,11 +52,17 @@ export const precipitation = defineProcess<Settings>({
     };
   },
   reaction: () => new Reaction({ Ca: -1, DIC: -1, precipitateCaCO3: 1 }),
-  rate(view, { law, aboveOmega, startM2, m2PerMol }) {
-    const omega = view.omegaAragonite;
-    if (omega <= aboveOmega) return 0;
-    const m2 = startM2 + m2PerMol * view.precipitateMol;
-    const umolPerM2 = precipitationUmolPerM2PerH(omega, view.tempC, law);
-    return 1e-6 * umolPerM2 * m2 * onset(omega, aboveOmega);
+  rate: (view, settings) =>
+    chalkMolPerH(view.omegaAragonite, view.precipitateMol, view.tempC, settings),
+  drift({ omegaAragonite, precipitateMol, tempC }, motion, settings) {
+    if (omegaAragonite <= settings.aboveOmega) return 0;
+    const after = (hours: number) =>
+      chalkMolPerH(
+        omegaAragonite + hours * motion.omegaAragonite,
+        precipitateMol + hours * motion.precipitateMol,
+        tempC + hours * motion.tempC,
+        settings,
+      );
+    return (after(QUOTIENT_H) - after(-QUOTIENT_H)) / (2 * QUOTIENT_H);
   },
 });

@@ -2,6 +2,7 @@ import type { Scenario } from '../scenario/schema';
 import type { Reaction } from '../species/reaction';
 import type { ReferenceKey } from '../references';
 import type { LedgerRole } from '../trace/trace';
+import type { Motion } from './motion';
 import type { View } from './view';
 
 /** What typed use refers to; settled in the run-in of the first day. */
@@ -34,23 +35,44 @@ export interface Process<Settings> {
   /** What the process needs, drawn from the scenario; null when this tank does not have it. */
   settings(start: Start): Settings | null;
   reaction(settings: Settings): Reaction;
-  /** mol of reaction per hour. */
-  rate(view: View, settings: Settings): number;
+  /**
+   * mol of reaction per hour. A process that follows another is given that one's rate, 0 where this
+   * tank has none of it.
+   */
+  rate(view: View, settings: Settings, leadMolPerH?: number): number;
+  /**
+   * How the rate changes by itself, mol/h in an hour, as the tank moves. Left out where it stays, and
+   * where nobody has worked it out: the steps are shorter then, and as true.
+   */
+  drift?(view: View, motion: Motion, settings: Settings, lead: Lead): number;
+  /** The id of a process whose rate this one is a share of. */
+  readonly follows?: string;
 }
 
-/** A process with its settings in it: what a tank's engine runs. */
+/** What a process that follows another is given: that one's rate, mol/h, and how it drifts, mol/h². */
+export interface Lead {
+  readonly molPerH: number;
+  readonly driftMolPerH2: number;
+}
+
+/**
+ * A process with the settings that go with it, which its two laws are to be given: what a tank's
+ * engine runs. What type they have is the process's own affair.
+ */
 export interface BoundProcess {
   readonly reaction: Reaction;
-  /** mol of reaction per hour. */
-  rate(view: View): number;
+  readonly settings: unknown;
+  rate(view: View, settings: unknown, leadMolPerH?: number): number;
+  drift?(view: View, motion: Motion, settings: unknown, lead: Lead): number;
 }
 
-/** A process as everybody else sees it: what type its settings have is its own affair. */
+/** A process as everybody else sees it. */
 export interface ProcessKind {
   readonly id: string;
   readonly label: string;
   readonly role: LedgerRole;
   readonly cites: readonly ReferenceKey[];
+  readonly follows?: string;
   /** The process for this tank; null when this tank does not have it. */
   bind(start: Start): BoundProcess | null;
 }
@@ -62,7 +84,8 @@ export const defineProcess = <Settings>(
   bind(start) {
     const settings = process.settings(start);
     if (settings === null) return null;
-    const { rate } = process;
-    return { reaction: process.reaction(settings), rate: (view) => rate(view, settings) };
+    // As methods, the laws take the settings of their own process and, to all others, anything.
+    const { rate, drift }: Pick<Process<Settings>, 'rate' | 'drift'> = process;
+    return { reaction: process.reaction(settings), settings, rate, ...(drift && { drift }) };
   },
 });

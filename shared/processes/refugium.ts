@@ -2,7 +2,8 @@ import { say } from '../words/ledger';
 import { hoursOpenAround } from './hoursOpenAround';
 import { Reaction } from '../species/reaction';
 import { defineProcess } from './process';
-import { PLENTIFUL_DIC, scarcity } from './scarcity';
+import { QUOTIENT_H } from './quotient';
+import { PLENTIFUL_DIC, scarcity, scarcitySlope } from './scarcity';
 
 interface Settings {
   readonly molPerH: number;
@@ -10,6 +11,9 @@ interface Settings {
   readonly hours: number;
   readonly startClockHour: number;
 }
+
+const litAt = (timeH: number, { startClockHour, fromClockHour, hours }: Settings): number =>
+  hoursOpenAround(timeH + startClockHour, fromClockHour, hours);
 
 /** Algae with a light of their own, harvested: the carbon they take does not come back. */
 export const refugium = defineProcess<Settings>({
@@ -28,9 +32,22 @@ export const refugium = defineProcess<Settings>({
     };
   },
   reaction: () => new Reaction({ DIC: -1, organicC: 1 }),
-  rate(view, { molPerH, fromClockHour, hours, startClockHour }) {
+  rate(view, settings) {
     if (!view.powered) return 0;
-    const lit = hoursOpenAround(view.timeH + startClockHour, fromClockHour, hours);
-    return molPerH * lit * scarcity(view.dicMolPerKg, PLENTIFUL_DIC);
+    const lit = litAt(view.timeH, settings);
+    return settings.molPerH * lit * scarcity(view.dicMolPerKg, PLENTIFUL_DIC);
+  },
+  drift({ powered, timeH, dicMolPerKg }, motion, settings) {
+    if (!powered) return 0;
+    const lit = litAt(timeH, settings);
+    if (lit === 0) return 0;
+    const litPerH =
+      (litAt(timeH + QUOTIENT_H, settings) - litAt(timeH - QUOTIENT_H, settings)) /
+      (2 * QUOTIENT_H);
+    return (
+      settings.molPerH *
+      (litPerH * scarcity(dicMolPerKg, PLENTIFUL_DIC) +
+        lit * scarcitySlope(dicMolPerKg, PLENTIFUL_DIC) * motion.dicMolPerKg)
+    );
   },
 });

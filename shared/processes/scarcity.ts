@@ -5,5 +5,9 @@
 export const scarcity = (molPerKg: number, plentifulMolPerKg: number): number =>
   Math.max(0, Math.min(1, molPerKg / plentifulMolPerKg));
 
+/** How that changes with each mol/kg. */
+export const scarcitySlope = (molPerKg: number, plentifulMolPerKg: number): number =>
+  molPerKg > 0 && molPerKg < plentifulMolPerKg ? 1 / plentifulMolPerKg : 0;
+
 /** Below this much inorganic carbon nothing grows as measured, mol/kg (common practice). */
 export const PLENTIFUL_DIC = 2e-4;

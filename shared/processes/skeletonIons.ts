@@ -4,11 +4,10 @@ import { densityKgPerM3 } from '../seawater/density';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { referenceMolPerKg } from '../water/referenceSeawater';
-import { calcification, type CalcificationSettings } from './calcification';
+import { calcification } from './calcification';
 import { defineProcess, type Start } from './process';
 
 interface Settings {
-  readonly growth: CalcificationSettings;
   /** Share of the carbonate that this ion takes instead of calcium, on the first day. */
   readonly share: number;
   readonly startMolPerKg: number;
@@ -28,26 +27,32 @@ function startMolPerKg(ion: Ion, { scenario: { tank } }: Start): number {
  * the water holds of it. Written as an exchange: the alkalinity is all in coral growth, and corals
  * go on growing when the water has no strontium left.
  */
-const inPlaceOfCalcium = (ion: Ion, label: string, reaction: Reaction) =>
-  defineProcess<Settings>({
+function inPlaceOfCalcium(ion: Ion, label: string, reaction: Reaction) {
+  const place = indexOf[ion];
+  return defineProcess<Settings>({
     id: `skeleton${ion}`,
     label,
     role: 'growth',
     cites: ['commonPractice'],
     settings(start) {
-      const growth = calcification.settings(start);
       const { skeletonMgPerCa, skeletonSrPerCa } = start.scenario.corals;
       const perCa = (ion === 'Mg' ? skeletonMgPerCa : skeletonSrPerCa) / 1000;
-      if (!growth || perCa === 0) return null;
+      if (calcification.settings(start) === null || perCa === 0) return null;
       const carbonatesPerCa = 1 + (skeletonMgPerCa + skeletonSrPerCa) / 1000;
-      return { growth, share: perCa / carbonatesPerCa, startMolPerKg: startMolPerKg(ion, start) };
+      return { share: perCa / carbonatesPerCa, startMolPerKg: startMolPerKg(ion, start) };
     },
     reaction: () => reaction,
-    rate(view, { growth, share, startMolPerKg }) {
-      const left = view.amounts[indexOf[ion]]! / view.solutionKg / startMolPerKg;
-      return share * left * calcification.rate(view, growth);
+    follows: calcification.id,
+    rate: (view, { share, startMolPerKg }, leadMolPerH = 0) =>
+      (share * view.amounts[place]! * leadMolPerH) / (view.solutionKg * startMolPerKg),
+    drift(view, motion, { share, startMolPerKg }, lead) {
+      const { solutionKg } = view;
+      const perKg = view.amounts[place]! / solutionKg;
+      const perKgPerH = (motion.amounts[place]! - perKg * motion.solutionKg) / solutionKg;
+      return (share * (perKgPerH * lead.molPerH + perKg * lead.driftMolPerH2)) / startMolPerKg;
     },
   });
+}
 
 export const skeletonMagnesium = inPlaceOfCalcium(
   'Mg',

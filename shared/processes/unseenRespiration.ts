@@ -61,4 +61,9 @@ export const unseenRespiration = defineProcess<Settings>({
     const faster = perTenDegrees ** ((tempC - usualTempC) / 10);
     return Math.max(0, allMolPerH * faster - seenMolPerH);
   },
+  drift({ tempC }, motion, { allMolPerH, seenMolPerH, perTenDegrees, usualTempC }) {
+    if (motion.tempC === 0) return 0;
+    const all = allMolPerH * perTenDegrees ** ((tempC - usualTempC) / 10);
+    return all <= seenMolPerH ? 0 : (all * Math.log(perTenDegrees) * motion.tempC) / 10;
+  },
 });

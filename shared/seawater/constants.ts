@@ -30,6 +30,8 @@ export class SeawaterConstants {
   hTotalPerHFree = 1.5;
   hSwsPerHTotal = 1.5;
   fH = 0.5;
+  /** What a probe set in NBS buffers reads below pH on the total scale. */
+  phTotalOverPhNbs = 0.5;
   fco2PerPco2 = 0.5;
   private readonly terms = new WaterTerms();
 
@@ -50,6 +52,7 @@ export class SeawaterConstants {
     setKNh4CleggWhitfield1995(this, w);
     setKspAragoniteMucci1983(this, w);
     setFhTakahashi1982(this, w);
+    this.phTotalOverPhNbs = Math.log10(this.hSwsPerHTotal * this.fH);
     this.tempC = tempC;
     this.salinityPractical = salinityPractical;
   }

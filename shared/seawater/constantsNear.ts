@@ -9,22 +9,22 @@ const SPACING = 0.1;
  * the cost. A new temperature is worked out exactly. (kspCalcite is not carried along.)
  */
 export class ConstantsNearSalinity {
-  private readonly low = new SeawaterConstants();
-  private readonly mid = new SeawaterConstants();
-  private readonly high = new SeawaterConstants();
+  /** Exact constants at places of the grid, at the last temperature. */
+  private readonly exact = new Map<number, SeawaterConstants>();
   private lastTempC = NaN;
 
   fill(k: SeawaterConstants, tempC: number, salinityPractical: number): void {
     if (tempC !== this.lastTempC || salinityPractical < 5) {
       this.lastTempC = tempC;
+      this.exact.clear();
       k.set(tempC, salinityPractical);
       return;
     }
-    const middle = Math.round(salinityPractical / SPACING) * SPACING;
-    const { low, mid, high } = this;
-    low.set(tempC, middle - SPACING);
-    mid.set(tempC, middle);
-    high.set(tempC, middle + SPACING);
+    const place = Math.round(salinityPractical / SPACING);
+    const middle = place * SPACING;
+    const low = this.exactAt(place - 1, middle - SPACING);
+    const mid = this.exactAt(place, middle);
+    const high = this.exactAt(place + 1, middle + SPACING);
     const x = (salinityPractical - middle) / SPACING;
     const a = (x * (x - 1)) / 2;
     const b = 1 - x * x;
@@ -44,8 +44,18 @@ export class ConstantsNearSalinity {
     k.hTotalPerHFree = a * low.hTotalPerHFree + b * mid.hTotalPerHFree + c * high.hTotalPerHFree;
     k.hSwsPerHTotal = a * low.hSwsPerHTotal + b * mid.hSwsPerHTotal + c * high.hSwsPerHTotal;
     k.fH = a * low.fH + b * mid.fH + c * high.fH;
+    k.phTotalOverPhNbs =
+      a * low.phTotalOverPhNbs + b * mid.phTotalOverPhNbs + c * high.phTotalOverPhNbs;
     k.fco2PerPco2 = mid.fco2PerPco2;
     k.tempC = tempC;
     k.salinityPractical = salinityPractical;
+  }
+  private exactAt(place: number, salinityPractical: number): SeawaterConstants {
+    const known = this.exact.get(place);
+    if (known) return known;
+    const k = new SeawaterConstants();
+    k.set(this.lastTempC, salinityPractical);
+    this.exact.set(place, k);
+    return k;
   }
 }

@@ -24,20 +24,37 @@ export class Film {
   }
 }
 
+/** How many times faster CO2 crosses the surface, and how that changes with ln [H+]. */
+export interface Enhancement {
+  times: number;
+  timesPerLnH: number;
+}
+
 /**
  * How many times faster CO2 crosses the surface because it reacts inside the film
  * (hooverBerkshire1969): 1 when the water is well stirred, several times 1 over a still surface.
- * `transferMPerH` is the transfer velocity without reaction.
+ * `transferMPerH` is the transfer velocity without reaction. Written into `into`.
  */
-export function co2Enhancement(
-  k: Pick<SeawaterConstants, 'k1' | 'k2' | 'kw'>,
+export function co2Enhancement<Into extends Enhancement>(
+  { k1, k2, kw }: Pick<SeawaterConstants, 'k1' | 'k2' | 'kw'>,
   hTotal: number,
   { diffusivityM2PerS: d, hydrationPerS, hydroxylationPerS }: Film,
   transferMPerH: number,
-): number {
-  const tau = 1 + (hTotal * hTotal) / (k.k1 * k.k2 + k.k1 * hTotal);
-  const reactsPerS = hydrationPerS + hydroxylationPerS * (k.kw / hTotal);
-  const q = Math.sqrt((reactsPerS * tau) / d);
-  const film = d / (transferMPerH / 3600);
-  return tau / (tau - 1 + Math.tanh(q * film) / (q * film));
+  into: Into,
+): Into {
+  const x = k1 * hTotal;
+  const beyond = (hTotal * hTotal) / (k1 * k2 + x);
+  const tau = 1 + beyond;
+  const byHydroxide = hydroxylationPerS * (kw / hTotal);
+  const reactsPerS = hydrationPerS + byHydroxide;
+  const z = (Math.sqrt((reactsPerS * tau) / d) * d) / (transferMPerH / 3600);
+  const tanh = Math.tanh(z);
+  const filled = tanh / z;
+  const below = beyond + filled;
+  const tauPerLnH = beyond * (2 - x / (k1 * k2 + x));
+  const zPerLnH = (z / 2) * (tauPerLnH / tau - byHydroxide / reactsPerS);
+  const filledPerLnH = ((1 - tanh * tanh - filled) / z) * zPerLnH;
+  into.times = tau / below;
+  into.timesPerLnH = (tauPerLnH * (filled - 1) - tau * filledPerLnH) / (below * below);
+  return into;
 }

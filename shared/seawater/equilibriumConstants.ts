@@ -19,6 +19,7 @@ export interface EquilibriumConstants {
   hTotalPerHFree: number;
   hSwsPerHTotal: number;
   fH: number;
+  phTotalOverPhNbs: number;
   fco2PerPco2: number;
   totalBorateUmolPerKg: number;
 }
@@ -55,6 +56,7 @@ export function equilibriumConstants({
     hTotalPerHFree: k.hTotalPerHFree,
     hSwsPerHTotal: k.hSwsPerHTotal,
     fH: k.fH,
+    phTotalOverPhNbs: k.phTotalOverPhNbs,
     fco2PerPco2: k.fco2PerPco2,
     totalBorateUmolPerKg: totalBorateMolPerKg(salinityPractical, borateOption) * 1e6,
   };

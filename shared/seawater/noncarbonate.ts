@@ -2,7 +2,7 @@ import type { SeawaterConstants } from './constants';
 
 /** Totals in mol per kg of seawater, and what the function below leaves behind. */
 export interface NoncarbonateWater {
-  readonly k: SeawaterConstants;
+  k: SeawaterConstants;
   borate: number;
   sulfate: number;
   fluoride: number;

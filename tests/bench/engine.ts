@@ -40,7 +40,7 @@ function lookNs(scenario: Scenario): number {
       amounts[indexOf.DIC] = books.tank[indexOf.DIC]! * wobble(i);
       const tempC = weather.tempC(1);
       view.read(amounts, 1, tempC, weather.pco2AirUatm(1, tempC));
-      for (const { process } of channels) sum += process.rate(view);
+      for (const { process } of channels) sum += process.rate(view, process.settings, 1e-3);
     }
   });
   if (!Number.isFinite(sum)) throw new RangeError('a rate is not finite');

@@ -61,9 +61,10 @@ describe.each(processes.map((kind) => [kind.id, kind] as const))('the process %s
     'goes at a finite rate, and takes nothing of a species of which there is nothing',
     () => {
       inAnyTank((plan, { process, tankTerms }) => {
-        expect(process.rate(viewWithout(plan, undefined))).toSatisfy(Number.isFinite);
+        const rate = (view: TankView) => process.rate(view, process.settings);
+        expect(rate(viewWithout(plan, undefined))).toSatisfy(Number.isFinite);
         for (const { index, moles } of tankTerms) {
-          const made = moles * process.rate(viewWithout(plan, index));
+          const made = moles * rate(viewWithout(plan, index));
           expect(made).toBeGreaterThanOrEqual(0);
         }
       });

@@ -4,7 +4,7 @@ import { SeawaterConstants } from '../../shared/seawater/constants';
 import { evaporationKgPerM2PerH } from '../../shared/seawater/evaporation';
 import { precipitationUmolPerM2PerH } from '../../shared/seawater/precipitation';
 import { misses } from './check';
-import { enhancementChecks } from './checks/enhancement';
+import { co2EnhancementTimes, enhancementChecks } from './checks/enhancement';
 import { evaporationChecks } from './checks/evaporation';
 import { precipitationRateChecks } from './checks/precipitationRates';
 
@@ -45,6 +45,25 @@ describe('CO2 that reacts in the film at the surface', () => {
   it('crosses a well-stirred one as if it did not react', () => {
     const k = new SeawaterConstants();
     k.set(25, 35);
-    expect(co2Enhancement(k, 10 ** -8.1, new Film().at(25), 5)).toBeCloseTo(1, 3);
+    expect(co2EnhancementTimes(k, 10 ** -8.1, 5)).toBeCloseTo(1, 3);
+  });
+
+  it('answers to pH as its slope says, over still and stirred surfaces', () => {
+    const k = new SeawaterConstants();
+    k.set(25, 35);
+    for (const [transferMPerH, phTotal] of [
+      [0.02, 7.5],
+      [0.02, 9],
+      [0.1, 8.1],
+      [1, 8.6],
+    ] as const) {
+      const hTotal = 10 ** -phTotal;
+      const into = { times: 0, timesPerLnH: 0 };
+      const { timesPerLnH } = co2Enhancement(k, hTotal, new Film().at(25), transferMPerH, into);
+      const [below, above] = [-1e-4, 1e-4].map((lnH) =>
+        co2EnhancementTimes(k, hTotal * Math.exp(lnH), transferMPerH),
+      );
+      expect(timesPerLnH).toBeCloseTo((above! - below!) / 2e-4, 6);
+    }
   });
 });

@@ -27,8 +27,10 @@ function slopesOf({ channels, devices, books, weather, scenario }: Plan, light: 
     const tempC = weather.tempC(timeH);
     view.read(Float64Array.from(amounts), timeH, tempC, weather.pco2AirUatm(timeH, tempC));
     const slopes = new Array<number>(BLOCK_SIZE).fill(0);
-    for (const { process, tankTerms } of channels) {
-      const rate = process.rate(view);
+    const rates: number[] = [];
+    for (const { process, tankTerms, lead } of channels) {
+      const rate = process.rate(view, process.settings, rates[lead]);
+      rates.push(rate);
       for (const { index, moles } of tankTerms) slopes[index]! += moles * rate;
     }
     for (const pipe of devices.flatMap(({ pipes }) => pipes)) {

@@ -12,7 +12,7 @@ export class Between {
   /** Part of the way through the step, 0 to 1; the view is written anew at each call. */
   at(part: number): TankView {
     const { step, plan } = this.simulation;
-    const [k0, k1] = [step.slopes[0]!, step.slopes[3]!];
+    const [k0, k1] = [step.begins.slope, step.ends.slope];
     const rest = 1 - part;
     for (let i = 0; i < BLOCK_SIZE; i++) {
       const [a, b] = [step.from[i]!, step.to[i]!];

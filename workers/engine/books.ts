@@ -2,6 +2,7 @@ import type { VesselId } from '../../shared/devices/device';
 import { alkalinityWeights, BLOCK_SIZE, WATER, type Block } from '../../shared/species/block';
 import type { OxygenDemand } from '../../shared/species/oxygenDemand';
 import { poolIds, type PoolId } from '../../shared/species/species';
+import type { FlatTerms } from './flatTerms';
 
 /** One change of one account for each mole of a reaction. */
 export interface Term {
@@ -72,6 +73,17 @@ export class Books {
   react(row: number, terms: readonly Term[], extentMol: number): void {
     for (let i = 0; i < terms.length; i++) {
       this.change(row, terms[i]!.index, terms[i]!.moles * extentMol);
+    }
+  }
+
+  /** Advances every reaction of a tank, each on the row of its place and by its own moles. */
+  advance({ ends, accounts, moles }: FlatTerms, extentsMol: Float64Array): void {
+    let t = 0;
+    for (let row = 0; row < ends.length; row++) {
+      const extentMol = extentsMol[row]!;
+      for (const end = ends[row]!; t < end; t++) {
+        this.change(row, accounts[t]!, moles[t]! * extentMol);
+      }
     }
   }
 

@@ -36,6 +36,8 @@ export interface Channel {
   /** mol of oxygen that a mole of it gives to the tank (+) or takes (−). */
   readonly oxygenMol: number;
   readonly process: BoundProcess;
+  /** The channel that it follows; -1 where there is none. */
+  readonly lead: number;
 }
 
 /** Where a pool of a role is moved: by which channel, and by how many moles for each of its own. */
@@ -87,10 +89,22 @@ function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbo
     : { pco2Uatm: pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical) };
 }
 
+/** A process of this tank, as its kind binds it. */
+interface Running {
+  readonly kind: ProcessKind;
+  readonly process: BoundProcess;
+}
+
+/** Those that follow come after those that lead. */
+function inOrder(running: readonly Running[]): readonly Running[] {
+  const leads = running.filter(({ kind }) => kind.follows === undefined);
+  return [...leads, ...running.filter(({ kind }) => kind.follows !== undefined)];
+}
+
 function compileChannel(
-  id: string,
-  process: BoundProcess,
+  { kind: { id, follows }, process }: Running,
   row: number,
+  running: readonly Running[],
   books: Books,
   demand: OxygenDemand,
 ): Channel {
@@ -100,7 +114,8 @@ function compileChannel(
   const tankTerms = named.filter(({ index }) => index < books.tank.length);
   const oxygenMol = oxygenOf(reaction, demand);
   const terms = oxygenMol === 0 ? named : [...named, { index: indexOf.O2, moles: oxygenMol }];
-  return { id, row, terms, tankTerms, oxygenMol, process };
+  const lead = running.findIndex(({ kind }) => kind.id === follows);
+  return { id, row, terms, tankTerms, oxygenMol, process, lead };
 }
 
 /** An expression of time that nobody sampled would be passed over in silence. */
@@ -157,10 +172,12 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   };
   const devices = (options.kinds ?? deviceKinds).flatMap((kind) => kind.build(scenario, factors));
 
-  const running = (options.registry ?? processes).flatMap((kind) => {
-    const process = kind.bind(start);
-    return process === null ? [] : [{ kind, process }];
-  });
+  const running = inOrder(
+    (options.registry ?? processes).flatMap((kind) => {
+      const process = kind.bind(start);
+      return process === null ? [] : [{ kind, process }];
+    }),
+  );
   const pipes = devices.flatMap((device) => device.pipes);
   const rows: LedgerRow[] = [
     ...running.map(({ kind: { id, label, role } }) => ({ id, label, role })),
@@ -194,9 +211,7 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     scenario,
     start,
     books,
-    channels: running.map(({ kind, process }, i) =>
-      compileChannel(kind.id, process, i, books, demand),
-    ),
+    channels: running.map((one, row) => compileChannel(one, row, running, books, demand)),
     devices,
     reservoirs: vessels.flatMap(({ id, role }) => (role === 'reservoir' ? [id] : [])),
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),

@@ -1,8 +1,4 @@
 import type { Line } from '../../shared/verdict/lines';
-import type { Past } from './past';
-import type { TankView } from './tankView';
-
-export type Read = (view: TankView, past: Past) => number;
 
 /** One line, on which side of it its quantity stands, and the worst that was seen of it. */
 export interface WatchedLine extends Line {
@@ -15,9 +11,12 @@ export interface WatchedLine extends Line {
 const isBeyond = ({ trouble, limit }: Line, value: number): boolean =>
   trouble === 'above' ? value > limit : value < limit;
 
+/** What stands on its limit is no longer beyond it: so near, a look is worth its while. */
+const hair = (limit: number): number => 1e-15 * Math.abs(limit) + Number.MIN_VALUE;
+
 /**
- * One quantity and all lines across it. It knows between which values nothing happens, no line
- * passed and no worst outdone: most looks end there.
+ * One quantity and all lines across it. It knows from which value to which nothing happens, no
+ * line passed and no worst outdone: most looks end there.
  */
 export class Gauge {
   now = NaN;
@@ -27,12 +26,13 @@ export class Gauge {
   private low = NaN;
   private high = NaN;
 
-  constructor(readonly read: Read) {}
+  /** `place` is where it stands in what is read. */
+  constructor(readonly place: number) {}
 
-  look(view: TankView, past: Past): boolean {
-    const now = this.read(view, past);
+  look(quantities: Float64Array): boolean {
+    const now = quantities[this.place]!;
     this.now = now;
-    this.stirred = !(now > this.low && now < this.high);
+    this.stirred = !(now >= this.low && now <= this.high);
     return this.stirred;
   }
 
@@ -56,11 +56,12 @@ export class Gauge {
   /** Works out what is calm from here: as long as a line has no worst yet, nothing is. */
   settle(): void {
     let [low, high] = [-Infinity, Infinity];
-    for (const { limit, trouble, worst } of this.lines) {
-      if (limit <= this.now) low = Math.max(low, limit);
-      if (limit >= this.now) high = Math.min(high, limit);
-      if (trouble === 'above') high = Math.min(high, worst);
-      else low = Math.max(low, worst);
+    for (const line of this.lines) {
+      const { limit, trouble, worst } = line;
+      if (trouble === 'above') high = Math.min(high, worst, line.isOut ? Infinity : limit);
+      else low = Math.max(low, worst, line.isOut ? -Infinity : limit);
+      if (line.isOut && trouble === 'above') low = Math.max(low, limit + hair(limit));
+      if (line.isOut && trouble === 'below') high = Math.min(high, limit - hair(limit));
     }
     this.low = low;
     this.high = high;

@@ -1,10 +1,11 @@
-import { oxygenKLaPerH, oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
+import { oxygenKLaPerH } from '../../shared/seawater/oxygen';
 import { indexOf } from '../../shared/species/block';
 import { poolsWith } from '../../shared/species/species';
 import type { Books, Term } from './books';
-import type { Channel } from './compile';
 import type { Flows } from './flows';
+import type { Reactions } from './reactions';
 import { relax } from './relax';
+import type { Step } from './step';
 import type { TankView } from './tankView';
 
 const [AIR, OWED] = [poolsWith('airOxygen')[0]!, poolsWith('oxygenOwed')[0]!];
@@ -13,20 +14,9 @@ const TRACE = 1e-12;
 /** A day that keeps more than this of its start has hardly met the air. */
 const MOST_KEPT = 0.9;
 
-/** What a look of a step leaves. */
-class Look {
-  /** Oxygen that life gives (+) or takes (−). */
-  lifeMolPerH = 0.5;
-  tempC = 25.5;
-  salinityPractical = 35.5;
-  kg = 0.5;
-  /** What the air would hold the tank at. */
-  airMol = 0.5;
-}
-
 /**
  * Oxygen in the tank. It steers nothing, neither a rate nor a step, so it follows each accepted
- * step: what life gives and takes as a parabola through three looks, and the air pulling at what is
+ * step: what life gives and takes as a parabola, and the air pulling at what is
  * there, solved exactly, however stiff. Where life asks for more than there is, its carbon goes on
  * all the same and the oxygen that was not there becomes a debt: every line was passed long before.
  */
@@ -39,9 +29,6 @@ export class Oxygen {
   private fromAirMol = 0.5;
   private owedMol = 0.5;
   private leastMol = 0.5;
-  private readonly begin = new Look();
-  private readonly middle = new Look();
-  private readonly end = new Look();
   /** The step just taken, for what lies between: its start, length, decay and parabola. */
   private fromMol = 0.5;
   private hours = 0.5;
@@ -54,7 +41,7 @@ export class Oxygen {
   private readonly air: number;
 
   constructor(
-    private readonly channels: readonly Channel[],
+    private readonly reactions: Reactions,
     private readonly flows: Flows,
     private readonly books: Books,
   ) {
@@ -63,39 +50,23 @@ export class Oxygen {
     this.left.fill(0.5);
   }
 
-  /** Notes a look of a step under way; the one at three quarters is not needed. */
-  note(stage: number, lifeMolPerH: number, view: TankView): void {
-    if (stage === 2) return;
-    const look = stage === 0 ? this.begin : stage === 1 ? this.middle : this.end;
-    look.lifeMolPerH = lifeMolPerH;
-    look.tempC = view.tempC;
-    look.salinityPractical = view.salinityPractical;
-    look.kg = view.solutionKg;
-    if (stage === 0) lookAtAir(look);
-  }
-
-  /** The last look of a step serves as the first of the next. */
-  carryOn(): void {
-    const { begin, end } = this;
-    begin.lifeMolPerH = end.lifeMolPerH;
-    begin.tempC = end.tempC;
-    begin.salinityPractical = end.salinityPractical;
-    begin.kg = end.kg;
-    begin.airMol = end.airMol;
-  }
-
   /** Works out the step that was accepted: its end and its mean, before anything is booked. */
-  advance(hours: number, extents: Float64Array, fromMol: number, view: TankView): void {
-    const { begin, middle, end, flows, channels } = this;
-    const kLaPerH = oxygenKLaPerH(view.kLaPerH, middle.tempC);
-    const decayPerH = kLaPerH + flows.outKgPerH / middle.kg;
-    lookAtAir(end);
+  advance(
+    { hours, extents, begins, ends }: Step,
+    fromMol: number,
+    { kLaPerH: co2 }: TankView,
+  ): void {
+    const { flows } = this;
+    const kLaPerH = oxygenKLaPerH(co2, (begins.tempC + ends.tempC) / 2);
+    const kg = (begins.kg + ends.kg) / 2;
+    const decayPerH = kLaPerH + flows.outKgPerH / kg;
     // Water under the same air: within a step its saturation moves evenly.
-    const airMolPerH = (kLaPerH * (begin.airMol + end.airMol)) / 2;
-    const airRise = kLaPerH * (end.airMol - begin.airMol);
-    const [l0, l1, l2] = [begin.lifeMolPerH, middle.lifeMolPerH, end.lifeMolPerH];
-    let lifeMol = 0;
-    for (let c = 0; c < extents.length; c++) lifeMol += channels[c]!.oxygenMol * extents[c]!;
+    const [air0, air1] = [begins.airMol, ends.airMol];
+    const airMolPerH = (kLaPerH * (air0 + air1)) / 2;
+    const airRise = kLaPerH * (air1 - air0);
+    const [l0, l2] = [begins.lifeMolPerH, ends.lifeMolPerH];
+    const l1 = (l0 + l2) / 2 + (hours / 8) * (begins.lifeMolPerH2 - ends.lifeMolPerH2);
+    const lifeMol = this.reactions.oxygenOf(extents);
     const inflow = flows.intoTank[indexOf.O2]!;
     // What life does in all is booked already: the parabola gives it its shape.
     const bend = 2 * (l0 + l2) - 4 * l1;
@@ -108,14 +79,14 @@ export class Oxygen {
     this.rising = rise + airRise;
     this.bending = bend;
     this.decay += this.stepDecay;
-    this.leastMol = TRACE * middle.kg;
+    this.leastMol = TRACE * kg;
     const solved = this.solved(1);
     this.endMol = Math.max(this.leastMol, solved);
     const broughtMol = lifeMol + hours * (inflow + airMolPerH);
     const lostMol = fromMol + broughtMol - solved;
     const solvedMean = this.stepDecay > 0 ? lostMol / this.stepDecay : fromMol;
     const meanMol = Math.max(0, solvedMean);
-    this.meanMolPerKg = meanMol / middle.kg;
+    this.meanMolPerKg = meanMol / kg;
     this.fromAirMol = hours * (airMolPerH - kLaPerH * meanMol);
     const isShort = solved < this.endMol || solvedMean < 0;
     this.owedMol = isShort ? this.endMol - fromMol - broughtMol + this.stepDecay * meanMol : 0;
@@ -150,9 +121,4 @@ export class Oxygen {
     const forced = this.even * left[1]! + this.rising * left[2]! + this.bending * left[3]!;
     return this.fromMol * left[0]! + this.hours * forced;
   }
-}
-
-function lookAtAir(look: Look): void {
-  const umolPerKg = oxygenSaturationUmolPerKg(look.tempC, look.salinityPractical);
-  look.airMol = umolPerKg * 1e-6 * look.kg;
 }

@@ -23,8 +23,8 @@ export interface Recent {
 class History {
   private readonly timesH: number[] = [];
   private readonly values: number[] = [];
-  private readonly low = new SlidingExtreme((a, b) => a < b);
-  private readonly high = new SlidingExtreme((a, b) => a > b);
+  private readonly low = new SlidingExtreme(-1);
+  private readonly high = new SlidingExtreme(1);
   private sought = 0;
 
   constructor(private readonly windowH: number) {}

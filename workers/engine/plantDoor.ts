@@ -27,8 +27,8 @@ export function plantDoor(plan: Plan, view: TankView): Plant {
   };
   return {
     setLight: (level, slopePerH) => view.setLight(level, slopePerH),
-    setPower: (on) => (view.powered = on),
-    setAeration: (kLaPerH) => (view.kLaPerH = kLaPerH),
+    setPower: (on) => view.setPower(on),
+    setAeration: (kLaPerH) => view.setAeration(kLaPerH),
     waterKg: (vessel) => books.vessel(vessel)[WATER]!,
     contents: (vessel) => books.vessel(vessel),
     transfer: (reason, from, to, block) =>

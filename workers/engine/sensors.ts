@@ -1,5 +1,5 @@
 import type { Device } from '../../shared/devices/device';
-import { saltKg, WATER, type Block } from '../../shared/species/block';
+import { WATER, type Block } from '../../shared/species/block';
 import type { Step } from './step';
 import { volumeL, type TankView } from './tankView';
 
@@ -20,8 +20,7 @@ export class Sensors {
 
   /** Volume moves almost evenly between switches, so a sensor's moment can be aimed at. */
   hoursUntilReached(): number {
-    const slope = this.step.slopes[0]!;
-    const saltKgPerH = saltKg(slope);
+    const { saltKgPerH, slope } = this.step.begins;
     let hours = Infinity;
     for (let i = 0; i < this.devices.length; i++) {
       const device = this.devices[i]!;

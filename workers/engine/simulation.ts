@@ -1,11 +1,13 @@
 import { INSTANT_H } from '../../shared/scenario/clock';
 import type { GrowthReference } from '../../shared/processes/process';
 import type { Factors } from '../../shared/scenario/factors';
-import type { Pipe, Plant } from '../../shared/devices/device';
+import type { Pipe } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
+import { Agenda } from './agenda';
 import { Books } from './books';
 import { movingPools, type Plan } from './compile';
 import { Flows } from './flows';
+import { Reactions } from './reactions';
 import { assertInRange, leftRangeBy, tooManySteps } from './leftRange';
 import { scaleOverdraw } from './overdraw';
 import { Oxygen } from './oxygen';
@@ -14,6 +16,7 @@ import { Sensors } from './sensors';
 import { Step } from './step';
 import { Stride } from './stride';
 import type { TankState } from './tankState';
+import { TankMotion } from './tankMotion';
 import { TankView } from './tankView';
 
 /** What the run-in finds: CO2 and oxygen at the start, and what growth refers to. */
@@ -52,36 +55,36 @@ export class Simulation {
   /** Called after each sudden event; `view` shows the tank right after it. */
   onJump: (() => void) | undefined;
   private readonly flows: Flows;
+  private readonly reactions: Reactions;
   private readonly sensors: Sensors;
   private readonly stride: Stride;
-  private readonly plant: Plant;
+  private readonly agenda: Agenda;
   private readonly reservoirs: readonly Block[];
   private readonly topOffs: readonly { readonly pipe: Pipe; readonly from: Block }[];
   /** Oxygen moves no alkalinity, so any row would do; it comes with the air. */
   private readonly airRow: number;
   private nextEvent = 0;
-  private switchAtH = 0;
+  /** When a vessel that feeds an open pipe runs dry. */
+  private dryAtH = 0;
 
   constructor(
     readonly plan: Plan,
     options: SimulationOptions = usualOptions,
     from?: Pick<TankState, 'timeH' | 'toppedOffKg' | 'tryH'>,
   ) {
-    this.books = plan.books;
-    this.flows = new Flows(plan, this.books);
-    this.oxygen = new Oxygen(plan.channels, this.flows, this.books);
-    this.step = new Step(
-      plan.channels,
-      this.flows,
-      plan.weather,
-      this.view,
-      this.books,
-      this.oxygen,
-    );
+    const { books, channels, devices, weather } = plan;
+    const flows = new Flows(plan, books);
+    const reactions = new Reactions(channels, books);
+    const { view } = this;
+    const watched = { channels, reactions, flows, weather, view, motion: new TankMotion() };
+    this.books = books;
+    this.flows = flows;
+    this.reactions = reactions;
+    this.oxygen = new Oxygen(reactions, flows, books);
+    this.step = new Step(watched, books, this.oxygen);
     this.sensors = new Sensors(plan.devices, this.view, this.step);
     this.stride = new Stride(this.step, this.sensors, options.toleranceUmolPerKg);
-    this.plant = plantDoor(plan, this.view);
-    const { books, channels, devices } = plan;
+    this.agenda = new Agenda(plan.devices, this.view, plantDoor(plan, this.view));
     this.reservoirs = plan.reservoirs.map((id) => books.vessel(id));
     this.topOffs = devices
       .flatMap(({ pipes }) => pipes)
@@ -93,8 +96,10 @@ export class Simulation {
       this.toppedOffKg = from.toppedOffKg;
       this.stride.tryH = from.tryH;
     }
+    // The first look at a temperature takes exact constants, later ones the parabola's: constantsNear.
     this.look();
-    this.actAll();
+    this.look();
+    this.actAfresh();
     this.landOnEvents();
   }
 
@@ -119,7 +124,8 @@ export class Simulation {
     const stopH = Math.min(endH, this.nextSwitchH());
     const span = stopH - this.timeH;
     const hours = this.stride.take(span, this.hoursForWater());
-    this.accept(hours, hours === span ? stopH : this.timeH + hours);
+    const landsAtH = hours === span ? stopH : this.timeH + hours;
+    this.accept(hours, landsAtH, landsAtH === endH);
   }
 
   /** Hours in which a small share of the water leaves; long for every tank but one that dries up. */
@@ -128,15 +134,13 @@ export class Simulation {
     return leavingKgPerH > 0 ? (this.books.tank[WATER]! * WATER_SHARE) / leavingKgPerH : Infinity;
   }
 
-  private accept(hours: number, endH: number): void {
-    const { step, books, flows, plan } = this;
+  /** Where a run stops it may be taken up: what follows hangs there on the tank's amounts alone. */
+  private accept(hours: number, endH: number, stops: boolean): void {
+    const { step, books, flows } = this;
     step.finish();
     const scaled = step.overdrawn() && this.scale(hours);
     step.breathe();
-    for (let c = 0; c < plan.channels.length; c++) {
-      const channel = plan.channels[c]!;
-      books.react(channel.row, channel.terms, step.extents[c]!);
-    }
+    books.advance(this.reactions.terms, step.extents);
     for (const { pipe, from } of this.topOffs) {
       if (pipe.kgPerH > 0)
         this.toppedOffKg += hours * pipe.kgPerH * (from[WATER]! / solutionKg(from));
@@ -144,9 +148,10 @@ export class Simulation {
     flows.book(hours, step.tankMeanPerKg);
     this.oxygen.book(this.airRow);
     this.timeH = endH;
-    if (scaled) this.look();
+    const afresh = scaled || stops;
+    if (afresh) this.look();
     this.onStep?.();
-    if (scaled) step.begin(books.tank, endH);
+    if (afresh) step.begin(books.tank, endH);
     else step.carryOn(books.tank, endH);
     this.switchWhatIsDue();
     assertInRange(this.view, this.plan.start.volumeL);
@@ -166,20 +171,17 @@ export class Simulation {
 
   private nextSwitchH(): number {
     const event = this.plan.events[this.nextEvent];
-    return event ? Math.min(this.switchAtH, event.timeH) : this.switchAtH;
-  }
-
-  /** When the clock moves a device or a vessel runs dry: fixed until the next act. */
-  private findSwitch(): number {
-    let next = this.timeH + this.flows.hoursUntilDry();
-    for (const device of this.plan.devices) next = Math.min(next, device.nextClockH(this.timeH));
-    return next;
+    return Math.min(this.agenda.nextH, this.dryAtH, event?.timeH ?? Infinity);
   }
 
   private switchWhatIsDue(): void {
-    if (this.timeH >= this.switchAtH - INSTANT_H || this.sensors.reached()) {
-      this.actAll();
-    }
+    const { timeH, agenda } = this;
+    const isDry = timeH >= this.dryAtH - INSTANT_H;
+    if (isDry) agenda.actAll(timeH);
+    else if (timeH >= agenda.nextH - INSTANT_H || this.sensors.reached()) agenda.actDue(timeH);
+    else return this.landOnEvents();
+    this.turnValves();
+    this.step.turn();
     this.landOnEvents();
   }
 
@@ -188,20 +190,25 @@ export class Simulation {
       const event = this.plan.events[this.nextEvent];
       if (!event || event.timeH > this.timeH + INSTANT_H) return;
       this.nextEvent++;
-      event.apply(this.view, this.plant);
+      event.apply(this.view, this.agenda.plant);
       // What an event sets off may be sudden: feel the way on from it.
       this.stride.feelTheWay();
       this.look();
       this.onJump?.();
-      this.actAll();
+      this.actAfresh();
     }
   }
 
-  private actAll(): void {
-    for (const device of this.plan.devices) device.act(this.view, this.plant);
-    this.flows.update();
+  /** Every device looks and acts on water that is new. */
+  private actAfresh(): void {
+    this.agenda.actAll(this.timeH);
+    this.turnValves();
     this.step.begin(this.books.tank, this.timeH);
-    this.switchAtH = this.findSwitch();
+  }
+
+  private turnValves(): void {
+    this.flows.update();
+    this.dryAtH = this.timeH + this.flows.hoursUntilDry();
   }
 
   /** Shows the tank as the books have it now. */

@@ -19,7 +19,7 @@ import { totalFluorideMolPerKg } from '../../shared/seawater/totals';
 import { SALT_G_PER_KG_PER_PSU } from '../../shared/water/referenceSeawater';
 
 const O2_G_PER_MOL = molarMassGPerMol({ O: 2 });
-const PSU_PER_MASS_FRACTION = 1000 / SALT_G_PER_KG_PER_PSU;
+export const PSU_PER_MASS_FRACTION = 1000 / SALT_G_PER_KG_PER_PSU;
 
 /** Volume of a solution at a temperature, L. */
 export const volumeL = (saltKg: number, solutionKg: number, tempC: number): number =>
@@ -39,8 +39,10 @@ export class TankView implements View {
   light = 0.5;
   kLaPerH = 0.5;
   powered = true;
+  /** Whether light, power or air are others than when every process was last asked. */
+  isSwitched = true;
   private lightLevel = 0.5;
-  private lightSlopePerH = 0.5;
+  lightSlopePerH = 0.5;
   private lightFromH = 0.5;
   amounts: Block = new Float64Array(BLOCK_SIZE);
   readonly solver = new CarbonateSolver();
@@ -54,10 +56,23 @@ export class TankView implements View {
 
   /** Light from now on: a level, and how it changes by itself until it is set again. */
   setLight(level: number, slopePerH: number): void {
+    if (slopePerH === this.lightSlopePerH && level === this.light) return;
+    this.isSwitched = true;
     this.lightLevel = level;
     this.lightSlopePerH = slopePerH;
     this.lightFromH = this.timeH;
     this.light = level;
+  }
+
+  setPower(on: boolean): void {
+    this.isSwitched ||= on !== this.powered;
+    this.powered = on;
+  }
+
+  /** Gas exchange from now on, 1/h. */
+  setAeration(kLaPerH: number): void {
+    this.isSwitched ||= kLaPerH !== this.kLaPerH;
+    this.kLaPerH = kLaPerH;
   }
 
   /** Light at a moment since it was last set. */

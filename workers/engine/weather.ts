@@ -9,7 +9,15 @@ import { pco2WetUatm } from '../../shared/seawater/gas';
 export interface Weather {
   tempC(timeH: number): number;
   pco2AirUatm(timeH: number, tempC: number): number;
+  /** Whether either of them ever changes. */
+  readonly moves: boolean;
+  /** How they change in an hour, just before a moment (-1) or just after it (1). */
+  tempCPerH(timeH: number, side: -1 | 1): number;
+  pco2AirUatmPerH(timeH: number, side: -1 | 1): number;
 }
+
+/** They bend at whole hours and at faults' ends: a quotient of differences to one side. */
+const QUOTIENT_H = 1e-4;
 
 function temperatureLine({ tank, temperaturePlan }: Scenario): (timeH: number) => number {
   const points = [{ day: 0, tempC: tank.tempC }, ...temperaturePlan]
@@ -90,6 +98,13 @@ function withCo2Windows(scenario: Scenario, ppm: (timeH: number) => number) {
   };
 }
 
+/** Whether nothing in this scenario ever moves the room or the water's warmth. */
+const isStill = ({ temperaturePlan, faults, responses, room }: Scenario, factors: Factors) =>
+  temperaturePlan.length === 0 &&
+  room.co2PpmByHour.length === 0 &&
+  !factors.roomCo2 &&
+  [...faults, ...responses].length === 0;
+
 /** Vapour pressure is taken at the start's salinity: 1 ppt moves it by 0.05 %. */
 export function weatherOf(scenario: Scenario, factors: Factors): Weather {
   const tempC = withPowerCuts(scenario, withHeaterFaults(scenario, temperatureLine(scenario)));
@@ -97,14 +112,20 @@ export function weatherOf(scenario: Scenario, factors: Factors): Weather {
   const { salinityPractical } = scenario.tank;
   let lastTempC = NaN;
   let wetPerPpm = NaN;
+  const pco2AirUatm = (timeH: number, temp: number) => {
+    if (temp !== lastTempC) {
+      lastTempC = temp;
+      wetPerPpm = pco2WetUatm(1, temp, salinityPractical);
+    }
+    return ppm(timeH) * wetPerPpm * Math.max(0, factorAt(factors.roomCo2, timeH));
+  };
+  const moves = !isStill(scenario, factors);
+  const perH = (value: (timeH: number) => number, timeH: number, side: number) =>
+    moves ? (value(timeH + side * QUOTIENT_H) - value(timeH)) / (side * QUOTIENT_H) : 0;
+  const airAt = (timeH: number) => pco2AirUatm(timeH, tempC(timeH));
   return {
-    tempC,
-    pco2AirUatm(timeH, temp) {
-      if (temp !== lastTempC) {
-        lastTempC = temp;
-        wetPerPpm = pco2WetUatm(1, temp, salinityPractical);
-      }
-      return ppm(timeH) * wetPerPpm * Math.max(0, factorAt(factors.roomCo2, timeH));
-    },
+    ...{ tempC, pco2AirUatm, moves },
+    tempCPerH: (timeH, side) => perH(tempC, timeH, side),
+    pco2AirUatmPerH: (timeH, side) => perH(airAt, timeH, side),
   };
 }

@@ -168,7 +168,14 @@ const registryWith = ({ fromH, times }: Truth['step']): readonly ProcessKind[] =
             const process = kind.bind(start);
             if (process === null) return null;
             const timesAt = (timeH: number) => (timeH > fromH ? times : 1);
-            return { ...process, rate: (view) => process.rate(view) * timesAt(view.timeH) };
+            const { rate, drift } = process;
+            return {
+              ...process,
+              rate: (view, ...rest) => rate(view, ...rest) * timesAt(view.timeH),
+              ...(drift && {
+                drift: (view, ...rest) => drift(view, ...rest) * timesAt(view.timeH),
+              }),
+            };
           },
         },
   );

@@ -1,0 +1,23 @@
+import type { Block } from '../species/block';
+
+/**
+ * How the tank moves: what each quantity of the view gains in an hour. Written by the engine only.
+ * Salinity moves the equilibrium constants by parts in ten thousand an hour: that is left out.
+ */
+export interface Motion {
+  readonly tempC: number;
+  readonly solutionKg: number;
+  readonly volumeL: number;
+  /** mol/h of each dissolved species, then kg/h of water, in the order of `indexOf`. */
+  readonly amounts: Block;
+  readonly alkalinityMolPerKg: number;
+  readonly dicMolPerKg: number;
+  /** Of the natural logarithm of [H+]. */
+  readonly lnHTotal: number;
+  readonly pco2Uatm: number;
+  readonly omegaAragonite: number;
+  readonly k0: number;
+  readonly pco2AirUatm: number;
+  readonly precipitateMol: number;
+  readonly light: number;
+}

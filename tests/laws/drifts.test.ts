@@ -1,0 +1,78 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { reactorCo2 } from '../../shared/processes/calciumReactor';
+import { processes } from '../../shared/processes/registry';
+import { WATER } from '../../shared/species/block';
+import { compile } from '../../workers/engine/compile';
+import { Look } from '../../workers/engine/look';
+import { Simulation } from '../../workers/engine/simulation';
+import { anyScenario } from './anyScenario';
+import { endOrLeave } from './endOrLeave';
+import { patience, runsOf } from './size';
+
+const EPSILON_H = 1e-3;
+/** A drift leaves out how salinity pulls at the constants: where it moves more than this, it may. */
+const STILL_PSU_PER_H = 0.01;
+/** What that comes to of the rate and its slope together: in nearly all looks, and at an onset or a ramp of temperature. */
+const NEAR = 2e-3;
+const AT_MOST = 0.1;
+/** It takes effluent to stay, which borate, phosphate and temperature move a little. */
+const ROUGH = reactorCo2.id;
+
+/** How fast salinity moves. */
+function psuPerH({ step, view }: Simulation): number {
+  const { slope, saltKgPerH } = step.begins;
+  const perKg = (saltKgPerH + slope[WATER]!) / view.solutionKg;
+  return Math.abs(view.salinityPractical * (saltKgPerH / view.saltKg - perKg));
+}
+
+/** The rates a moment before or after the look with which the next step begins. */
+function ratesAfter({ step, timeH, view }: Simulation, hours: number): Float64Array {
+  const { begins, from, watched } = step;
+  const chalkMol = view.precipitateMol;
+  const look = new Look(watched);
+  view.precipitateMol = chalkMol + hours * begins.chalkMolPerH;
+  const then = from.map((amount, i) => amount + hours * begins.slope[i]!);
+  look.at(then, timeH + hours, hours < 0 ? -1 : 1);
+  view.precipitateMol = chalkMol;
+  return look.rates;
+}
+
+it(
+  'a stated drift is what the rate’s difference quotient says, in any tank at any hour',
+  () => {
+    const looks = new Map<string, { all: number; near: number }>();
+    let [asked, bent] = [0, 0];
+    fc.assert(
+      fc.property(anyScenario, fc.integer({ min: 1, max: 40 }), (scenario, hour) => {
+        const simulation = new Simulation(compile(scenario));
+        if (endOrLeave(simulation, hour) === 'left') return;
+        if (psuPerH(simulation) > STILL_PSU_PER_H) return;
+        const { step, plan } = simulation;
+        const [rates, drifts] = [step.begins.rates.slice(), step.begins.drifts.slice()];
+        const [before, after] = [-EPSILON_H, EPSILON_H].map((h) => ratesAfter(simulation, h));
+        plan.channels.forEach(({ id }, c) => {
+          const forward = (after![c]! - rates[c]!) / EPSILON_H;
+          const backward = (rates[c]! - before![c]!) / EPSILON_H;
+          const size = Math.abs(rates[c]!) + Math.abs(forward) + Math.abs(backward);
+          asked++;
+          // A corner of a law, or a switch of the clock, has two slopes.
+          if (Math.abs(forward - backward) > 0.02 * size) return void bent++;
+          const off = Math.abs(drifts[c]! - (forward + backward) / 2);
+          expect(off, id).toBeLessThanOrEqual(AT_MOST * size);
+          const of = looks.get(id) ?? { all: 0, near: 0 };
+          looks.set(id, of);
+          of.all++;
+          of.near += Number(off <= NEAR * size);
+        });
+      }),
+      runsOf(2000),
+    );
+    expect(bent).toBeLessThan(0.05 * asked);
+    expect([...looks.keys()].toSorted()).toEqual(processes.map(({ id }) => id).toSorted());
+    for (const [id, { all, near }] of looks) {
+      if (id !== ROUGH) expect(near, id).toBeGreaterThan(0.85 * all);
+    }
+  },
+  patience,
+);

@@ -1,0 +1,31 @@
+import { CarbonateSolver } from '../../shared/seawater/solver';
+import type { TankView } from './tankView';
+
+/** So much warmer is near enough for a slope, and far enough from the solver's last digits. */
+const DEGREES = 0.05;
+
+/** What a degree does to the carbon in a tank whose amounts stay, by a second look a little warmer. */
+export class Warming {
+  lnHTotal = 0.5;
+  pco2Uatm = 0.5;
+  omegaAragonite = 0.5;
+  k0 = 0.5;
+  private readonly warmer = new CarbonateSolver();
+
+  look({ solver, tempC, salinityPractical, alkalinityMolPerKg, dicMolPerKg }: TankView): void {
+    const { warmer } = this;
+    warmer.borate = solver.borate;
+    warmer.sulfate = solver.sulfate;
+    warmer.fluoride = solver.fluoride;
+    warmer.phosphate = solver.phosphate;
+    warmer.ammonia = solver.ammonia;
+    warmer.calcium = solver.calcium;
+    warmer.hTotal = solver.hTotal;
+    warmer.setConditions(tempC + DEGREES, salinityPractical);
+    warmer.solve(alkalinityMolPerKg, dicMolPerKg);
+    this.lnHTotal = Math.log(warmer.hTotal / solver.hTotal) / DEGREES;
+    this.pco2Uatm = (warmer.pco2Uatm - solver.pco2Uatm) / DEGREES;
+    this.omegaAragonite = (warmer.omegaAragonite - solver.omegaAragonite) / DEGREES;
+    this.k0 = (warmer.k.k0 - solver.k.k0) / DEGREES;
+  }
+}
