@@ -41,12 +41,6 @@ it(
     const kept = shareOf(plans.map(({ farthestDkh }) => farthestDkh));
     const byHand = shareOf(plans.map(({ byHandFarthestDkh }) => byHandFarthestDkh));
     const chance = 2 * Math.sqrt((odds * (1 - odds)) / plans.length);
-      n: plans.length,
-      odds,
-      best: mean(plans, (plan) => plan.bestOdds),
-      kept,
-      byHand,
-    });
     expect(kept).toBeGreaterThan(odds - chance);
     expect(kept).toBeGreaterThan(byHand - chance);
     expect(odds).toBeGreaterThan(mean(plans, ({ bestOdds }) => bestOdds)! - BEST_WITHIN);
