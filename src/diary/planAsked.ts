@@ -24,7 +24,7 @@ export interface PlanProps {
 /** What is asked of the worker, for a plan as for a turn. */
 export function planAsked({ log, plan, readings, answer }: PlanProps) {
   const { targetDkh, scoopG, pumpMlPerMin } = log.now;
-  const known = answer && { now: answer.now, useNow: answer.useNow };
+  const known = answer && { now: answer.now, useNow: answer.useNow, fit: { now: answer.fit.now } };
   const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin }, pairNames };
   return { plan, log: readings, known, wanted };
 }

@@ -144,6 +144,11 @@ describe('the forecast of a log', () => {
       })),
     ];
     expect(answered(stopped).habits.doses).toEqual([]);
+    // A turn stands in for what was poured until then; what is poured after it goes on.
+    const turned = (day: number) =>
+      answerLog(plan, byHand, 0.1, usualOptions, [{ until: evening(day), plan }]) as LogAnswer;
+    expect(turned(6).habits.doses).toEqual([]);
+    expect(turned(2).habits.doses).toMatchObject([{ gramsEach: 9, everyDays: 1 }]);
   });
 
   it('names in words what the log cannot tell', () => {

@@ -14,7 +14,7 @@ import type { Correction } from '../studies/plan/correct';
 import { correctBefore } from '../studies/plan/correctBefore';
 import { PLAN_DAYS } from '../studies/plan/holding';
 import { offers as offersFor, type Offer } from '../studies/plan/offers';
-import { planQuestion, type Wanted } from '../studies/plan/planQuestion';
+import { planQuestion, type Known, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
 import { season as seasonOf, type Season, type SeasonQuestion } from '../studies/season/season';
 import { SEASON_DAYS } from '../studies/season/weeks';
@@ -61,7 +61,7 @@ export interface LogAsked {
 export interface PlanAsked {
   readonly plan: Scenario;
   readonly log: readonly Reading[];
-  readonly known: Pick<LogAnswer, 'now' | 'useNow'> | undefined;
+  readonly known: Known | undefined;
   readonly wanted: Wanted;
 }
 

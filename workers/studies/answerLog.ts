@@ -1,3 +1,4 @@
+import { max } from 'd3-array';
 import { hoursOf } from '../../shared/log/localTime';
 import { USUAL_ACCURACY_DKH, type Reading } from '../../shared/log/reading';
 import { limitBands } from '../../shared/scenario/limitBands';
@@ -64,7 +65,12 @@ export function answerLog(
   if (reason !== undefined) return reason;
   const fit = fitLog(plan, log, options, ran);
   if (!fit.converged) return { why: 'notConverged' };
-  const habits = habitsOf(log, fit.startAt, fit.endH);
+  const habits = habitsOf(
+    log,
+    fit.startAt,
+    fit.endH,
+    max(ran, ({ until }) => until),
+  );
   const now = tankNow(plan, log, fit, habits, options);
   const goes = goingOn({ ...now, days: FORECAST_DAYS }, habits, Math.floor(fit.endH));
   const still = turnsSince(ran, hoursOf(fit.startAt) + Math.floor(fit.endH));

@@ -32,6 +32,8 @@ export const de: Words<typeof en> = {
   offer: {
     promised: (low, high, days) =>
       `Innerhalb Ihrer ${low}–${high} dKH und Ihrer anderen Grenzen für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt.`,
+    onTarget: (target, within, inHundred) =>
+      `Ohne weiteren Test bleibt jeder Tag von der ersten bis zur vierten Woche in etwa ${inHundred} von 100 solchen Becken höchstens ${within} dKH neben ${target}: Testen Sie, wenn das Messbuch es sagt, und stellen Sie danach nach.`,
     breaks: (what, value, limit, day) =>
       `Nicht angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
     offTarget: (ends, target) => `Nicht angeboten: Er endet bei ${ends} dKH, nicht bei ${target}.`,

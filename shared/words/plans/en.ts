@@ -30,6 +30,8 @@ export const en = {
   offer: {
     promised: (low: string, high: string, days: number) =>
       `Inside your ${low}–${high} dKH and your other limits for ${days} days at every consumption that the log allows.`,
+    onTarget: (target: string, within: string, inHundred: number) =>
+      `With nobody testing again, every day from the first week to the fourth stays within ${within} dKH of ${target} in about ${inHundred} of 100 such tanks: test when the log says, and turn by it.`,
     breaks: (what: string, value: string, limit: string, day: string) =>
       `Not offered: at a consumption that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
     offTarget: (ends: string, target: string) =>

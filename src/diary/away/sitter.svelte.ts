@@ -44,7 +44,7 @@ export class Sitter {
     const known = 'why' in read.value ? undefined : read.value;
     const asked = await this.client.ask('away', {
       ...{ plan, log: readings, wanted },
-      known: known && { now: known.now, useNow: known.useNow },
+      known: known && { now: known.now, useNow: known.useNow, fit: { now: known.fit.now } },
       absence: { ...awayAsked(absence.days, absence.visitDays, known), asAsked: true },
     });
     if (asked.kind !== 'done') return this.fails(asked);

@@ -14,11 +14,20 @@ export function promiseOf({
   promisedDays,
   refusal,
   nearest,
-}: Pick<Offer, 'id' | 'scenario' | 'promisedDays' | 'refusal' | 'nearest'>): string {
+  onTargetOdds,
+}: Pick<
+  Offer,
+  'id' | 'scenario' | 'promisedDays' | 'refusal' | 'nearest' | 'onTargetOdds'
+>): string {
   const { limits, tank } = scenario;
   if (!refusal) {
     const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
-    return told.promised(...band, promisedDays);
+    const promised = told.promised(...band, promisedDays);
+    const odds =
+      onTargetOdds === undefined
+        ? ''
+        : told.onTarget(figure(tank.alkalinityDkh), figure(NEAR_DKH), inHundred(onTargetOdds));
+    return `${promised} ${odds}`.trim();
   }
   const general = id === 'waterChanges' ? told.wayOutChanges : told.wayOut;
   const wayOut = nearest ? nearestWords(nearest) : general;
@@ -36,6 +45,12 @@ export function promiseOf({
     }
   }
 }
+
+/** What the odds are of: as near as a test can tell. */
+const NEAR_DKH = 0.3;
+
+/** No finer than draws and readings tell. */
+const inHundred = (odds: number): number => Math.min(95, Math.max(5, Math.round(odds * 20) * 5));
 
 /** The one change that would make it a plan. */
 function nearestWords(nearest: Nearest): string {

@@ -4,6 +4,12 @@ import { run } from '../../../workers/engine/run';
 import { dailyMeans, heldDkh, largestMoveDkh } from '../../../workers/studies/plan/holding';
 import { doseWhere } from '../../../workers/studies/plan/root';
 import { threePlans, type Candidate } from '../../../workers/studies/plan/threePlans';
+import type { Open } from '../../../workers/studies/plan/onTarget';
+import { oddsOnTarget } from '../../../workers/studies/plan/onTarget';
+import { planQuestion } from '../../../workers/studies/plan/planQuestion';
+import { withUse } from '../../../workers/studies/plan/useEnds';
+import { readColumn } from '../../../shared/trace/trace';
+import { dayMeans } from '../../../workers/studies/dayMeans';
 import { drawOf } from './draw';
 import { byLine, keep } from './keeper';
 import { carriers, drawTank, typedPlan, type Tank } from './tank';
@@ -23,22 +29,29 @@ export interface PlanInTruth {
   readonly allowedDkhPerDay: number;
   /** Grams of it against those that hold the target: 0.05 is five in a hundred too much. */
   readonly gramsOff: number;
+  /** Odds that it stays near the target, as the log has it, and the best that any dose would have. */
+  readonly odds: number;
+  readonly bestOdds: number;
 }
+
+/** A plan with so many times its powders. */
+const dosedMore = ({ topOff, dosers, ...rest }: Scenario, times: number): Scenario => ({
+  ...rest,
+  topOff: { ...topOff, gramsPerL: topOff.gramsPerL * times },
+  dosers: dosers.map((doser) => ({ ...doser, mlPerDay: doser.mlPerDay * times })),
+});
 
 /** The twin's own water and corals under a plan, with so many times its powders. */
 function inTruth(ended: Scenario, { scenario }: Candidate, times: number): Scenario {
-  const { topOff, dosers, waterChanges } = scenario;
+  const { topOff, dosers, waterChanges } = dosedMore(scenario, times);
   return {
     ...ended,
     days: DAYS,
     tank: { ...ended.tank, alkalinityDkh: TARGET_DKH },
     // Without limewater the top-off is whatever the keeper has: it keeps up.
     topOff:
-      topOff.additive === 'none'
-        ? { ...ended.topOff, additive: 'none', gramsPerL: 0 }
-        : { ...topOff, gramsPerL: topOff.gramsPerL * times },
-    dosers: dosers.map((doser) => ({ ...doser, mlPerDay: doser.mlPerDay * times })),
-    waterChanges,
+      topOff.additive === 'none' ? { ...ended.topOff, additive: 'none', gramsPerL: 0 } : topOff,
+    ...{ dosers, waterChanges },
   };
 }
 
@@ -71,6 +84,31 @@ export function plansFromTruth(number: number): { id: Candidate['id']; farthestD
     .map((plan) => ({ id: plan.id, farthestDkh: farthest(inTruth(ended, plan, 1)) }));
 }
 
+/** Doses tried for the best odds: shares more, or less. */
+const OTHER_DOSES = [-0.08, -0.05, -0.03, -0.02, -0.01, 0, 0.01, 0.02, 0.03, 0.05, 0.08];
+const ASIDE = { dose: 0.02, use: 0.05 };
+
+/** The odds of the plan with as much more, or less, as would do best by the log. */
+function bestOdds({ scenario, dkh }: Candidate, open: Open): number {
+  const meansOf = (other: Scenario) => dayMeans(readColumn(run(other).trace, 'alkalinity_dkh'));
+  const { useDkhPerDay } = scenario.corals;
+  const means = dayMeans(dkh);
+  const more = meansOf(dosedMore(scenario, 1 + ASIDE.dose));
+  const aside = meansOf(withUse(scenario, useDkhPerDay + ASIDE.use));
+  const odds = OTHER_DOSES.map((share) => {
+    const by = (i: number) => (share / ASIDE.dose) * (more[i]! - means[i]!);
+    const so = {
+      means: means.map((mean, i) => mean + by(i)),
+      aside: aside.map((mean, i) => mean + by(i)),
+    };
+    return oddsOnTarget(
+      { ...so, targetDkh: TARGET_DKH, useDkhPerDay, asideDkhPerDay: ASIDE.use },
+      open,
+    );
+  });
+  return Math.max(...odds);
+}
+
 /** What became of the plans that a twin's log led to; undefined when none could be made. */
 export function plansOf(
   number: number,
@@ -81,10 +119,7 @@ export function plansOf(
   const answer = answerLog(kept.plan, kept.log, 0.1);
   if ('why' in answer) return undefined;
   const begun = performance.now();
-  const all = threePlans({
-    ...{ now: answer.now, targetDkh: TARGET_DKH, kit: { scoopG: 0, pumpMlPerMin: 0 } },
-    giveOrTakeDkhPerDay: 2 * answer.useNow.standardErrorDkhPerDay,
-  });
+  const all = threePlans(planQuestion(kept.plan, kept.log, answer, { targetDkh: TARGET_DKH }));
   const ms = performance.now() - begun;
   // Nobody plans limewater who has not typed what evaporates.
   const known = carriers[number % 4] === 'limewater';
@@ -100,6 +135,8 @@ export function plansOf(
       largestMoveDkh: largestMoveDkh(run(scenario)),
       allowedDkhPerDay: plan.scenario.limits.alkalinityChangeDkhPerDay,
       gramsOff: 1 / right - 1,
+      odds: plan.onTargetOdds!,
+      bestOdds: bestOdds(plan, answer.fit.now),
     };
   });
   return { plans, refused: all.length - offered.length, ms };

@@ -7,7 +7,9 @@ import { fitted, type Fit } from './fitted';
 import { Model } from './model';
 import { parametersOf, withinBounds } from './parameters';
 import { plainFit } from './plainFit';
-import { firstWeights, robustly, type Settlement } from './robust';
+import { usualUseOf } from './restlessness';
+import { robustly, type Settlement } from './robust';
+import { firstWeights } from './studentT';
 import type { RanUntil } from './turnedAt';
 import { slopesAt, sumOf, type Slopes } from './slopes';
 
@@ -65,7 +67,7 @@ function settled(model: Model, values: readonly number[], slopes: Slopes): Settl
       })),
       priors: beforesOf(model.parameters, values),
       endH,
-      usualUse: 0.2 + Math.max(0, model.course(values).useDkhPerDay),
+      usualUse: usualUseOf(model.course(values).useDkhPerDay),
     },
     firstWeights(left.map((value, i) => value / observations[i]!.sigma)),
   );

@@ -53,10 +53,18 @@ function rhythmOf(done: readonly Done[], endH: number) {
   return { each: (sum * everyDays * 24) / (lastH - done[0]!.timeH), everyDays, lastH };
 }
 
-/** Whoever doses by hand goes on as the log shows. */
-export function habitsOf(readings: readonly Reading[], startAt: string, endH: number): Habits {
+/**
+ * Whoever doses by hand goes on as the log shows, but for what was poured until a turn: the turn stands
+ * in for it, and says so.
+ */
+export function habitsOf(
+  readings: readonly Reading[],
+  startAt: string,
+  endH: number,
+  turnedAt = '',
+): Habits {
   const timeOf = ({ at }: Reading) => hoursOf(at) - hoursOf(startAt);
-  const poured = readings.filter(({ additive, grams }) => additive && grams);
+  const poured = readings.filter(({ at, additive, grams }) => additive && grams && at > turnedAt);
   const changed = readings.filter(({ waterChangePercent }) => waterChangePercent);
   const change = rhythmOf(
     changed.map((reading) => ({ timeH: timeOf(reading), amount: reading.waterChangePercent! })),

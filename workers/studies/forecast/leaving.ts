@@ -18,7 +18,7 @@ const SEED = 0.271828;
 const DRAWS = 500;
 
 /** L with LLᵀ = C; what is known exactly stays exactly so. */
-function rootOf(c: Square): number[][] {
+export function rootOf(c: Square): number[][] {
   const root = c.map((row) => row.map(() => 0));
   c.forEach((row, i) => {
     for (let k = 0; k <= i; k++) {

@@ -1,6 +1,9 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { dumpHolds } from './fullDump';
+import { readColumn } from '../../../shared/trace/trace';
+import { dayMeans } from '../dayMeans';
 import { dailyMeans, PLAN_DAYS } from './holding';
+import { NEAR_DKH, oddsOnTarget, type Open } from './onTarget';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import type { Watch } from './breaches';
 import { useEnds } from './useEnds';
@@ -18,21 +21,42 @@ export interface Judged {
   /** Whole days inside every limit at every consumption that the log allows. */
   readonly promisedDays: number;
   readonly refusal: Refusal | undefined;
+  /** Odds that every day from the first week on is near the target with no further test; undefined where no log tells. */
+  readonly onTargetOdds: number | undefined;
 }
 
 /** Nobody tests less than weekly (common practice): a plan must hold until then. */
 export const LEAST_PROMISE_DAYS = 7;
-/** As near as a test can tell. */
-const NEAR_DKH = 0.3;
-
 /** What a plan may promise, and why it may not be offered. */
-export function judged(watch: Watch, scenario: Scenario, giveOrTakeDkhPerDay: number): Judged {
+export function judged(
+  watch: Watch,
+  scenario: Scenario,
+  giveOrTakeDkhPerDay: number,
+  open?: Open,
+): Judged {
   const runs = useEnds(scenario, giveOrTakeDkhPerDay).map(watch);
   const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH! - b.firstH!);
   const stopsH = runs.map(({ run }) => run.stopped?.timeH ?? PLAN_DAYS * 24);
   const insideH = Math.min(...stopsH, ...all.map(({ firstH }) => firstH!));
   const promisedDays = Math.max(0, Math.floor(insideH / 24));
-  return { promisedDays, refusal: refusalOf() };
+  return { promisedDays, refusal: refusalOf(), onTargetOdds: open && oddsBy(open) };
+
+  function oddsBy(log: Open): number | undefined {
+    const [means, , aside] = runs.map(({ run }) =>
+      dayMeans(readColumn(run.trace, 'alkalinity_dkh')),
+    );
+    const { tank, corals } = scenario;
+    return (
+      aside &&
+      oddsOnTarget(
+        {
+          ...{ targetDkh: tank.alkalinityDkh, useDkhPerDay: corals.useDkhPerDay },
+          ...{ means: means!, aside, asideDkhPerDay: giveOrTakeDkhPerDay },
+        },
+        log,
+      )
+    );
+  }
 
   function refusalOf(): Refusal | undefined {
     const breach = all[0];

@@ -6,6 +6,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { settle } from '../../engine/settle';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import type { LogAnswer, Unanswered } from '../answerLog';
+import type { Open } from './onTarget';
 import type { PlanQuestion } from './threePlans';
 
 /** What the keeper wants of a plan, and measures with. */
@@ -15,6 +16,9 @@ export interface Wanted {
   /** What new pumps are to be called. */
   readonly pairNames?: PairNames;
 }
+
+/** What a log says, as far as a plan asks for it. */
+export type Known = Pick<LogAnswer, 'now' | 'useNow'> & { readonly fit: { readonly now: Open } };
 
 /** A use that no reading tells is known to a fifth at best: common practice. */
 export const TYPED_SHARE = 0.2;
@@ -26,14 +30,14 @@ const NO_KIT: Kit = { scoopG: 0, pumpMlPerMin: 0 };
 export function planQuestion(
   plan: Scenario,
   readings: readonly Reading[],
-  answer: Pick<LogAnswer, 'now' | 'useNow'> | Unanswered | undefined,
+  answer: Known | Unanswered | undefined,
   { targetDkh, kit = NO_KIT, pairNames }: Wanted,
   options: SimulationOptions = usualOptions,
 ): PlanQuestion {
   const wanted = { targetDkh, kit, ...(pairNames && { pairNames }) };
   if (answer && 'useNow' in answer) {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
-    return { ...wanted, now: answer.now, giveOrTakeDkhPerDay };
+    return { ...wanted, now: answer.now, giveOrTakeDkhPerDay, open: answer.fit.now };
   }
   // The use was typed for the water that the plan begins with, whatever has been read since.
   const { omegaReference } = settle(plan, options);

@@ -7,6 +7,7 @@ import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
+import type { Open } from './onTarget';
 import { nearest, type Nearest, type Refused } from './nearest';
 import { judged, type Judged } from './offered';
 import { withReference } from './withReference';
@@ -26,6 +27,8 @@ export interface PlanQuestion {
   readonly targetDkh: number;
   /** Two standard errors of the consumption, dKH/day. */
   readonly giveOrTakeDkhPerDay: number;
+  /** What the log leaves open, for the odds; undefined where no log tells. */
+  readonly open?: Open;
   readonly kit: Kit;
   /** What new pumps are called; by what they bring where nothing is given. */
   readonly pairNames?: PairNames;
@@ -58,7 +61,7 @@ type Replayed = Omit<Candidate, 'nearest'>;
 function replay(watch: Watch, way: Way, question: PlanQuestion): Replayed {
   const { scenario } = way;
   const { run } = watch(scenario);
-  const found = judged(watch, scenario, question.giveOrTakeDkhPerDay);
+  const found = judged(watch, scenario, question.giveOrTakeDkhPerDay, question.open);
   return {
     ...way,
     ...found,

@@ -1,0 +1,56 @@
+import type { Restless, Row } from './wander';
+
+/** One way in which a tank may not be at rest, and how likely before the log is read. */
+export interface Kind extends Restless {
+  readonly logPrior: number;
+}
+
+/**
+ * How restless tanks are, and how likely. Use a share of itself after a day, level in dKH: common
+ * practice. tests/log/twins hold it where the truth is drawn from it, and where tanks do not wander.
+ */
+export const USE_WALKS = [
+  [0, 0.55],
+  [0.01, 0.2],
+  [0.03, 0.15],
+  [0.08, 0.1],
+] as const;
+export const LEVEL_WALKS = [
+  [0, 0.45],
+  [0.05, 0.35],
+  [0.12, 0.2],
+] as const;
+
+/** Odds that use, or what the test reads, jumped somewhere in a log, and by how much. */
+const JUMP_ODDS = 0.06;
+/** Corals that fare otherwise, or a pump that brought about all that is used and stands. */
+const USE_JUMP_SHARES = [0.3, 1];
+const LEVEL_JUMP_DKH = 0.3;
+const MOST_JUMPS = 10;
+
+/** What shares of the use are counted in, dKH/day: corals that take nothing may wander, too. */
+export const usualUseOf = (useDkhPerDay: number): number => 0.2 + Math.max(0, useDkhPerDay);
+
+/** A little restlessness all along. */
+export const walks = (usualUse: number): Kind[] =>
+  USE_WALKS.flatMap(([useShare, byUse]) =>
+    LEVEL_WALKS.map(([levelDkh, byLevel]) => ({
+      ...{ useDkhPerDay: useShare * usualUse, levelDkh },
+      logPrior: Math.log(byUse * byLevel),
+    })),
+  );
+
+/** Rest but for one jump, at one of some moments between readings. */
+export function jumps(rows: readonly Row[], usualUse: number): Kind[] {
+  const between = rows.slice(2, -1).map(({ timeH }, i) => (timeH + rows[i + 1]!.timeH) / 2);
+  const every = Math.ceil(between.length / MOST_JUMPS);
+  const moments = between.filter((_, i) => i % every === 0);
+  const kinds = [
+    ...USE_JUMP_SHARES.map((share) => ({ useDkhPerDay: share * usualUse, levelDkh: 0 })),
+    { useDkhPerDay: 0, levelDkh: LEVEL_JUMP_DKH },
+  ];
+  const logPrior = Math.log(JUMP_ODDS / kinds.length / Math.max(1, moments.length));
+  return moments.flatMap((atH) =>
+    kinds.map((kind) => ({ useDkhPerDay: 0, levelDkh: 0, jump: { atH, ...kind }, logPrior })),
+  );
+}
