@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, posix, relative, sep } from 'node:path';
+import { join, posix, relative, resolve, sep } from 'node:path';
 
 const source = new URL('./serviceWorker.js', import.meta.url);
 
@@ -24,7 +24,7 @@ export function offlinePlugin() {
     name: 'offline',
     apply: 'build',
     configResolved(config) {
-      folder = join(config.root, config.build.outDir);
+      folder = resolve(config.root, config.build.outDir);
     },
     closeBundle: {
       sequential: true,

@@ -4,6 +4,9 @@ class Offline {
   newer = $state(false);
   /** Another window has gone over to it already. */
   takenOver = $state(false);
+  /** A piece of the page could not be fetched, from nowhere. */
+  lacks = $state(false);
+  private readonly unfetched = new WeakSet();
   private waiting: ServiceWorker | null = null;
   private asked = false;
 
@@ -38,6 +41,15 @@ class Offline {
     // Another window may have called it in already: then nothing waits any more.
     if (this.takenOver || this.waiting?.state !== 'installed') location.reload();
     else this.waiting.postMessage('take over');
+  }
+
+  /** To be told of whatever could not be fetched; says of an error whether it is one of those. */
+  miss(error: Error): void {
+    this.unfetched.add(error);
+    this.lacks = true;
+  }
+  hasTold(error: unknown): boolean {
+    return typeof error === 'object' && error !== null && this.unfetched.has(error);
   }
 
   private offer(waiting: ServiceWorker | null): void {

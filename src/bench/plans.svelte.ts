@@ -4,7 +4,6 @@ import { say } from '../../shared/words/bench';
 import { fieldOf, type FieldOf } from '../fields/fieldOf';
 import { Edits } from '../store/edits.svelte';
 import { MOST_TRIALS } from '../store/inks';
-import { mergeBenches } from '../store/mergeTanks';
 import {
   replacing,
   withoutPlan,
@@ -48,8 +47,8 @@ export class Plans {
     return this.all.length < MOST_TRIALS;
   }
 
-  /** Takes over what another window has made of this bench. */
-  follow(plans: BenchPlans): void {
+  /** Takes over what another window has made of this bench, and of each earlier step of it. */
+  follow(plans: BenchPlans, onto: (step: BenchPlans) => BenchPlans): void {
     const shown = this.now;
     if (same({ ...shown, selected: '' }, { ...plans, selected: '' })) return;
     const selected = plans.plans.some(({ id }) => id === shown.selected)
@@ -59,10 +58,7 @@ export class Plans {
     const kept = plans.plans.map(
       (plan) => shown.plans.find((one) => one.id === plan.id && same(one, plan)) ?? plan,
     );
-    this.edits.follow(
-      { ...plans, plans: kept, selected },
-      (step) => mergeBenches(shown, step, plans).bench,
-    );
+    this.edits.follow({ ...plans, plans: kept, selected }, onto);
   }
 
   select(id: string): void {

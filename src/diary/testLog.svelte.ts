@@ -1,7 +1,6 @@
 import { inOrder, sameReading, type Reading } from '../../shared/log/reading';
 import { emptyLog, type TankLog } from '../../shared/log/tankLog';
 import { Edits } from '../store/edits.svelte';
-import { mergeLogs } from '../store/mergeTanks';
 import { same } from '../store/same';
 
 /** The test log of the open tank: enter, edit, delete, undo. */
@@ -20,16 +19,17 @@ export class TestLog {
   }
 
   /** Takes over what another window has made of this log; what was done here can still be undone. */
-  follow(log: TankLog): void {
-    const shown = this.now;
-    if (!same(shown, log)) this.edits.follow(log, (step) => mergeLogs(shown, step, log));
+  follow(log: TankLog, onto: (step: TankLog) => TankLog): void {
+    if (!same(this.now, log)) this.edits.follow(log, onto);
   }
 
   add(readings: readonly Reading[]): void {
     this.set({ readings: inOrder([...this.readings, ...readings]) });
   }
+  /** Another window may have taken out the old one meanwhile: what was typed comes in all the same. */
   replace(old: Reading, reading: Reading): void {
-    this.set({ readings: inOrder(this.readings.map((r) => (r === old ? reading : r))) });
+    const i = this.readings.findIndex((one) => sameReading(one, old));
+    this.set({ readings: inOrder([...this.readings.filter((_, place) => place !== i), reading]) });
   }
   remove(reading: Reading): void {
     this.set({ readings: this.readings.filter((r) => r !== reading) });

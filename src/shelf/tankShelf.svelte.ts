@@ -1,6 +1,6 @@
 import { say } from '../../shared/words/saving';
 import type { Scenario } from '../../shared/scenario/schema';
-import { Autosave } from '../store/autosave';
+import { Autosave, type Rebase } from '../store/autosave';
 import type { Bench } from '../bench/bench.svelte';
 import { openingPlans, type BenchPlans } from '../store/plans';
 import { besides } from '../store/besides';
@@ -11,7 +11,7 @@ import { TestLog } from '../diary/testLog.svelte';
 /** Every tank; one of them is open: its plans on the bench, its readings in the log. */
 export class TankShelf {
   private all: readonly Tank[] = $state.raw([]);
-  private currentId = $state('tank-1');
+  private currentId = $state(lastOpen() ?? 'tank-1');
   readonly log: TestLog;
   private readonly autosave: Autosave;
   /** What saving has to say. */
@@ -24,10 +24,14 @@ export class TankShelf {
   constructor(private readonly bench: Bench) {
     this.autosave = new Autosave({
       trouble: (notice) => (this.notice = notice),
-      changedElsewhere: (tank) => this.takeOver(tank),
+      changedElsewhere: (tank, onto) => this.takeOver(tank, onto),
+      removedElsewhere: (id) => {
+        const { name } = this.all.find((one) => one.id === id) ?? {};
+        if (name !== undefined && this.takeOut(id)) this.notice = say.removedElsewhere(name);
+      },
     });
-    this.log = new TestLog((log) => this.change({ log }));
-    this.all = [newTank('tank-1', bench.plans.today.scenario.title, bench.plans.now)];
+    this.log = new TestLog((log) => this.change({ log }, 0));
+    this.all = [newTank(this.currentId, bench.plans.today.scenario.title, bench.plans.now)];
     this.autosave.begin(this.current);
     bench.plans.onChange = (now) => this.change({ bench: now, name: this.nameWith(now) });
     bench.beside.isLogged = () => this.log.readings.length > 0;
@@ -42,11 +46,14 @@ export class TankShelf {
 
   /** Brings back what was saved; the example stays when nothing was. */
   async restore(): Promise<void> {
-    const saved = await this.autosave.restore();
+    const saved = await this.autosave.restore(this.all[0]!.id);
     this.firstVisit = saved.length === 0;
     if (saved.length === 0) return;
-    this.all = saved;
+    // Who was quicker than the store has typed into the log that now opens.
+    const [{ log }, ...added] = this.all as [Tank, ...Tank[]];
+    this.all = [...saved, ...added];
     this.open(lastOpen() ?? saved[0]!.id);
+    if (log.readings.length > 0) this.log.add(log.readings);
   }
   /** To be called when the page is about to go away. */
   saveBeforeLeaving(): void {
@@ -81,12 +88,16 @@ export class TankShelf {
     this.change({ name: name.trim() || say.unnamedTank });
   }
   async remove(id: string): Promise<void> {
+    if (this.takeOut(id)) await this.autosave.remove(id);
+  }
+  /** The last tank stays: there is always one. */
+  private takeOut(id: string): boolean {
     const tank = this.all.find((one) => one.id === id);
-    if (this.all.length < 2 || !tank) return;
+    if (this.all.length < 2 || !tank) return false;
     this.removed = { tank, place: this.all.indexOf(tank) };
     this.all = this.all.filter((one) => one !== tank);
     if (id === this.currentId) this.open(this.all[0]!.id);
-    await this.autosave.remove(id);
+    return true;
   }
   /** The tank that was removed last is there again, open and saved, as it was. */
   bringBack(): void {
@@ -99,14 +110,14 @@ export class TankShelf {
   }
 
   /** Shows what another window has made of a tank. */
-  private takeOver(tank: Tank): void {
-    const known = this.all.some(({ id }) => id === tank.id);
-    this.all = known
-      ? this.all.map((one) => (one.id === tank.id ? tank : one))
-      : [...this.all, tank];
-    if (tank.id !== this.currentId) return;
-    this.bench.plans.follow(tank.bench);
-    this.log.follow(tank.log);
+  private takeOver(tank: Tank, onto: Rebase): void {
+    const shown = this.all.find(({ id }) => id === tank.id);
+    if (this.removed?.tank.id === tank.id) this.removed = undefined;
+    this.all = shown ? this.all.map((one) => (one === shown ? tank : one)) : [...this.all, tank];
+    if (!shown || tank.id !== this.currentId) return;
+    const step = (change: Partial<Tank>) => onto({ ...shown, ...change }, shown, tank);
+    this.bench.plans.follow(tank.bench, (bench) => step({ bench }).bench);
+    this.log.follow(tank.log, (log) => step({ log }).log);
   }
 
   /** A tank that is called as its plan goes on being so. */
@@ -121,9 +132,9 @@ export class TankShelf {
     this.log.edits.open(tank.log);
   }
 
-  private change(change: Partial<Tank>): void {
+  private change(change: Partial<Tank>, afterMs?: number): void {
     const tank = { ...this.current, ...change };
     this.all = this.all.map((one) => (one.id === tank.id ? tank : one));
-    this.autosave.soon(tank);
+    this.autosave.soon(tank, afterMs);
   }
 }

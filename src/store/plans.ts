@@ -38,7 +38,7 @@ export const TODAY = say.today;
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 /** The first free "Trial X". */
-function freeName(plans: readonly PlanOnBench[]): string {
+export function freeName(plans: readonly PlanOnBench[]): string {
   const letter = [...letters].find((l) => !plans.some(({ name }) => name === say.trial(l)));
   return say.trial(letter ?? String(plans.length));
 }

@@ -1,13 +1,17 @@
 import { say } from '../../shared/words/saving';
-import type { IDBPTransaction } from 'idb';
+import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { putAside } from './aside';
 import { ASIDE, OLD_BENCH, OLD_KEY, TANKS, withDatabase } from './database';
 import { rescue } from './leaving';
-import { mergeTanks, said } from './mergeTanks';
+import { said } from './mergeLogs';
+import { mergeTanks } from './mergeTanks';
 import type { BenchPlans } from './plans';
 import { readTank } from './readTank';
 import { same } from './same';
 import { newTank, type Tank } from './tanks';
+
+// A first picture needs no merging: it is fetched with this.
+export { mergeTanks, rebased } from './mergeTanks';
 
 type Writing = IDBPTransaction<unknown, string[], 'readwrite'>;
 
@@ -73,7 +77,24 @@ function beginning(mine: Tank, theirs: Tank): Tank {
 export const readSaved = (id: string): Promise<Tank | undefined> =>
   withDatabase(async (db) => readTank(await db.get(TANKS, id), id).tank);
 
-export const removeTank = (id: string): Promise<void> => withDatabase((db) => db.delete(TANKS, id));
+/**
+ * Removes a tank as this window knows it; says whether another window had saved since, so that more
+ * was in it than was seen here: it is put aside then.
+ */
+export const removeTank = (id: string, known: Tank | undefined): Promise<boolean> =>
+  withDatabase(async (db) => {
+    const transaction = db.transaction([TANKS, ASIDE], 'readwrite');
+    const store = transaction.objectStore(TANKS);
+    const record = (await store.get(id)) as Tank | undefined;
+    const isMore = record !== undefined && record.edition !== known?.edition;
+    if (isMore) {
+      const why = [say.removedElsewhere(record.name)];
+      await putAside(transaction.objectStore(ASIDE), record, record.name, why);
+    }
+    await store.delete(id);
+    await transaction.done;
+    return isMore;
+  });
 
 export interface Loaded {
   readonly tanks: readonly Tank[];
@@ -81,28 +102,34 @@ export interface Loaded {
   readonly setAside: boolean;
 }
 
+/** Every record there is, under the id of its tank; without a lock: other windows go on meanwhile. */
+async function recordsOf(db: IDBPDatabase): Promise<Map<string, unknown>> {
+  const transaction = db.transaction([TANKS, OLD_BENCH]);
+  const store = transaction.objectStore(TANKS);
+  const [keys, all] = await Promise.all([store.getAllKeys(), store.getAll() as Promise<unknown[]>]);
+  if (keys.length > 0) return new Map(keys.map((key, i) => [String(key), all[i]]));
+  const bench: unknown = await transaction.objectStore(OLD_BENCH).get(OLD_KEY);
+  return new Map(bench === undefined ? [] : [['tank-1', bench]]);
+}
+
 /** What was saved last and what closed pages left, as far as it can be read. */
 export const loadTanks = (): Promise<Loaded> =>
   withDatabase(async (db) => {
     let setAside = false;
-    const transaction = db.transaction([TANKS, OLD_BENCH, ASIDE], 'readwrite');
-    const [store, aside] = [transaction.objectStore(TANKS), transaction.objectStore(ASIDE)];
-    const records = new Map<string, unknown>();
-    for (const key of await store.getAllKeys()) records.set(String(key), await store.get(key));
-    if (records.size === 0) {
-      const bench: unknown = await transaction.objectStore(OLD_BENCH).get(OLD_KEY);
-      if (bench !== undefined) records.set('tank-1', bench);
-    }
     const tanks = new Map<string, Tank>();
-    for (const [id, record] of records) {
+    for (const [id, record] of await recordsOf(db)) {
       const { tank, problems } = readTank(record, id);
       if (tank) tanks.set(tank.id, tank);
       if (problems.length === 0) continue;
+      const transaction = db.transaction([TANKS, ASIDE], 'readwrite');
+      const aside = transaction.objectStore(ASIDE);
       setAside = (await putAside(aside, record, tank?.name ?? id, problems)) || setAside;
-      if (tank) await store.put(tank, id);
-      else await store.delete(id);
+      const store = transaction.objectStore(TANKS);
+      // Another window may have put it right since.
+      const now: unknown = (await store.get(id)) ?? record;
+      if (same(now, record)) await (tank ? store.put(tank, id) : store.delete(id));
+      await transaction.done;
     }
-    await transaction.done;
     await rescue(async ({ tank: left, base }, text) => {
       const { tank, problems } = readTank(left);
       const saving = db.transaction([TANKS, ASIDE], 'readwrite');

@@ -22,7 +22,6 @@ test('what one window changes, the other shows, and neither loses anything', asy
   await use(bench).press('Enter');
   await addReading(log, '8.4');
   await expect(log.getByRole('cell', { name: /8\.4/ })).toBeVisible();
-  await bench.waitForTimeout(1200);
   await bench.goto('/#log');
   await expect(bench.getByRole('cell', { name: /8\.4/ })).toBeVisible();
   await log.goto('/#bench');
@@ -31,6 +30,30 @@ test('what one window changes, the other shows, and neither loses anything', asy
   await expect(bench.getByRole('cell', { name: /8\.4/ })).toBeVisible();
   await bench.goto('/#bench');
   await expect(use(bench)).toHaveValue('2.00');
+});
+
+test('a line that is being edited stays under the fingers, whatever the other window saves', async ({
+  context,
+}) => {
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  await open(one, '#log');
+  await addReading(one, '8.4');
+  await open(two, '#log');
+  await two.getByRole('button', { name: /^Edit / }).click();
+  const edited = two.locator('#edit-alkalinityDkh');
+  await edited.fill('8.6');
+  await addReading(one, '9.9');
+  await expect(two.getByRole('cell', { name: '9.90' })).toBeVisible();
+  await expect(edited).toHaveValue('8.6');
+  await expect(edited).toBeFocused();
+  await one
+    .getByRole('button', { name: /^Delete / })
+    .last()
+    .click();
+  await expect(two.getByRole('cell', { name: '8.40' })).toHaveCount(0);
+  await expect(edited).toHaveValue('8.6');
+  await edited.press('Enter');
+  await expect(one.getByRole('cell', { name: '8.60' })).toBeVisible();
 });
 
 test('plans that both windows change in the same breath are both kept', async ({ context }) => {

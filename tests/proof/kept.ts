@@ -49,12 +49,13 @@ function fingerprint(entry: string): Promise<string> {
  */
 export async function kept<Part>(
   name: string,
-  entry: string,
+  entry: string | readonly string[],
   seed: number,
   make: () => Promise<Part>,
 ): Promise<Part> {
   const folder = new URL(`.proof/${seed}/`, root);
-  const file = new URL(`${name.replace(/[/,%]/g, '-')} ${await fingerprint(entry)}.json`, folder);
+  const prints = await Promise.all([entry].flat().map((one) => fingerprint(one)));
+  const file = new URL(`${name.replace(/[/,%]/g, '-')} ${prints.join('-')}.json`, folder);
   try {
     return JSON.parse(readFileSync(file, 'utf8')) as Part;
   } catch {

@@ -3,6 +3,8 @@ import { publishedSetAside } from '../reference/publishedSetAside';
 import { twinMisses } from '../log/twins/misses';
 import type { Twins } from '../log/twins/twins';
 import type { LawFile } from './laws';
+import { attackSection } from './attackSection';
+import type { Attacked } from './storage/attacked';
 import { twinSection } from './twinSection';
 import {
   GROUP_HEADERS,
@@ -20,17 +22,21 @@ export interface Proof {
   readonly laws: readonly LawFile[];
   readonly grazing: readonly Grazing[];
   readonly twins: readonly Twins[];
+  readonly attacks: readonly Attacked[];
   readonly versions: Readonly<Record<string, string>>;
   readonly seed: number;
   readonly date: string;
 }
 
-export function failures({ groups, published, laws, twins }: Proof): string[] {
+export function failures({ groups, published, laws, twins, attacks }: Proof): string[] {
   const checks = [...groups.flatMap(([, parts]) => parts.flatMap(([, c]) => c)), ...published];
   const broken = laws.flatMap(({ name, tests }) =>
     tests.filter(({ passed }) => !passed).map(({ title }) => `${name}: ${title}`),
   );
-  return [...misses(checks), ...broken, ...twins.flatMap(twinMisses)];
+  const attacked = attacks.flatMap(({ attack, broken: all }) =>
+    all.map((what) => `${attack}: ${what}`),
+  );
+  return [...misses(checks), ...broken, ...attacked, ...twins.flatMap(twinMisses)];
 }
 
 function summary(proof: Proof): string {
@@ -85,6 +91,7 @@ export function page(proof: Proof): string {
     `Values of the same table that are set aside, and why:\n\n${reasons.join('\n')}`,
     twinSection(proof.twins),
     `## Laws and whole runs at full length\n\n${lawsTable(proof.laws)}`,
+    attackSection(proof.attacks),
     notChecked,
   ].join('\n\n')}\n`;
 }

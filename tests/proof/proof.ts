@@ -5,6 +5,7 @@ import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
 import type { Twins } from '../log/twins/twins';
 import { variants } from '../log/twins/variants';
 import { tightened } from '../runs/tightened';
+import { attacked } from './attacks';
 import { groups } from './groups';
 import { madeInChild } from './inChild';
 import { kept } from './kept';
@@ -43,6 +44,7 @@ const proof: Proof = {
     tightened(scenarioFromFile(name)).grazing.map(({ limit, timeH }) => ({ name, limit, timeH })),
   ),
   twins: made.slice(laws.length) as Twins[],
+  attacks: await attacked(seed % 10_000),
   versions: {
     'Paper Reef': versionOf('.'),
     Node: process.versions.node,

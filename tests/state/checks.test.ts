@@ -5,7 +5,7 @@ import { readTankLog } from '../../shared/log/readTankLog';
 import { emptyLog } from '../../shared/log/tankLog';
 import { everythingText, readEverything } from '../../src/store/everything';
 import { example } from '../../src/store/example';
-import { mergeLogs } from '../../src/store/mergeTanks';
+import { mergeLogs } from '../../src/store/mergeLogs';
 import { examplePlans } from '../../src/store/plans';
 import { readTank } from '../../src/store/readTank';
 import { newTank } from '../../src/store/tanks';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
-import { mergeTanks } from '../../src/store/mergeTanks';
+import { mergeTanks, rebased } from '../../src/store/mergeTanks';
 import {
   openingPlans,
   replacing,
@@ -9,6 +9,7 @@ import {
   withPlan,
   type BenchPlans,
 } from '../../src/store/plans';
+import { withValue } from '../../shared/scenario/change';
 import { runningBy } from '../../src/bench/runsBy';
 import { newTank, type Tank } from '../../src/store/tanks';
 import { patience, runsOf } from '../laws/size';
@@ -23,6 +24,10 @@ const withLog = (tank: Tank, readings: Tank['log']['readings']): Tank => ({
   ...tank,
   log: { ...tank.log, readings },
 });
+const turned = (bench: BenchPlans, path: readonly string[], value: number): BenchPlans => {
+  const { id, scenario } = bench.plans[1]!;
+  return replacing(bench, id, { scenario: withValue(scenario, path, value) });
+};
 const text = (value: unknown) => JSON.stringify(value);
 
 describe('two windows on one tank', () => {
@@ -61,6 +66,59 @@ describe('two windows on one tank', () => {
     expect(tank.bench).toEqual(renamed('mine'));
     expect([tank.name, tank.log.targetDkh]).toEqual(['reef', 9]);
     expect(aside).toBeUndefined();
+  });
+
+  it('have both of two levers of one trial, and put nothing aside', () => {
+    const mine = { ...base, bench: turned(plans, ['tank', 'volumeL'], 500) };
+    const theirs = { ...base, bench: turned(plans, ['days'], 11) };
+    const { tank, aside } = mergeTanks(base, mine, theirs);
+    expect(tank.bench).toEqual(turned(mine.bench, ['days'], 11));
+    expect(aside).toBeUndefined();
+  });
+
+  it('have both of two trials that were added in the same breath, under names of their own', () => {
+    const added = (days: number) => {
+      const scenario = { ...plans.plans[0]!.scenario, days };
+      return { ...base, bench: withPlan(plans, scenario) };
+    };
+    const { tank, aside } = mergeTanks(base, added(11), added(21));
+    expect(tank.bench.plans.map(({ scenario }) => scenario.days).slice(2)).toEqual([11, 21]);
+    for (const own of ['id', 'name', 'ink'] as const) {
+      expect(new Set(tank.bench.plans.map((plan) => plan[own])).size).toBe(4);
+    }
+    expect(aside).toBeUndefined();
+  });
+
+  it('have what each has said of the log, setting by setting and supply by supply', () => {
+    const salt = { id: 'salt' as const, left: 900, countedAt: '2026-03-01T10:30' };
+    const tests = { id: 'tests' as const, left: 12, countedAt: '2026-03-02T10:30' };
+    const withSettings = (change: Partial<Tank['log']>) => ({
+      ...base,
+      log: { ...base.log, ...change },
+    });
+    const { log } = mergeTanks(
+      base,
+      withSettings({ targetDkh: 9, supplies: [salt] }),
+      withSettings({ scoopG: 4.5, supplies: [tests] }),
+    ).tank;
+    expect(log).toMatchObject({ targetDkh: 9, scoopG: 4.5 });
+    expect(log.supplies).toEqual([salt, tests]);
+  });
+
+  it('undo what they have done themselves alone: a lever of the same trial, a setting of the log', () => {
+    const step = base;
+    const shown = { ...base, bench: turned(plans, ['tank', 'volumeL'], 500) };
+    const now = {
+      ...shown,
+      bench: turned(shown.bench, ['days'], 11),
+      log: { ...base.log, targetDkh: 9 },
+    };
+    const undone = rebased(step, shown, now);
+    expect(undone.bench.plans).toEqual(turned(plans, ['days'], 11).plans);
+    expect(undone.log.targetDkh).toBe(9);
+    // What the other has turned since is no longer one's own.
+    const again = { ...shown, bench: turned(shown.bench, ['tank', 'volumeL'], 700) };
+    expect(rebased(step, shown, again).bench.plans).toEqual(again.bench.plans);
   });
 
   it('put the plans of the other window aside when both have changed them', () => {

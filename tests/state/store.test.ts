@@ -28,6 +28,8 @@ const using = (of: Tank, useDkhPerDay: number): Tank => {
 };
 const loaded = async (id = 'tank-1') => (await loadTanks()).tanks.find((one) => one.id === id)!;
 
+const nobody = { trouble: () => {}, changedElsewhere: () => {}, removedElsewhere: () => {} };
+
 beforeEach(freshBrowser);
 afterEach(() => vi.useRealTimers());
 
@@ -49,7 +51,7 @@ describe('an edit at closing', () => {
 
   it('of sixty tanks at once leaves sixty', async () => {
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-    const page = new Autosave({ trouble: () => {}, changedElsewhere: () => {} });
+    const page = new Autosave(nobody);
     await page.restore();
     for (let i = 0; i < 60; i++) {
       const one = { ...tank, id: `tank-${i}`, name: `bath ${i}` };
@@ -74,7 +76,7 @@ describe('an edit at closing', () => {
   });
 
   it('does not overwrite what the page saved after all', async () => {
-    const page = new Autosave({ trouble: () => {}, changedElsewhere: () => {} });
+    const page = new Autosave(nobody);
     await page.restore();
     page.begin(tank);
     page.soon(using(tank, 2));
@@ -149,6 +151,28 @@ describe('what cannot be read', () => {
   });
 });
 
+describe('what cannot be saved', () => {
+  it('is tried again by itself, and the notice goes once it is saved', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const notices: string[] = [];
+    const page = new Autosave({ ...nobody, trouble: (notice) => notices.push(notice) });
+    await page.restore();
+    page.begin(tank);
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    page.soon(using(tank, 2), 0);
+    await vi.advanceTimersByTimeAsync(10);
+    await vi.waitFor(() => expect(notices).toEqual([expect.stringContaining('Nothing could be')]));
+    put.mockRestore();
+    await vi.waitFor(async () => {
+      await vi.advanceTimersByTimeAsync(1000);
+      expect(notices.at(-1)).toBe('');
+    });
+    expect(useOf(await loaded())).toBe(2);
+  });
+});
+
 describe('windows of two versions', () => {
   it('an older one is refused the database of a newer', async () => {
     await saveTank(tank, undefined);
@@ -157,10 +181,7 @@ describe('windows of two versions', () => {
 
   it('this one over a newer database says so, and writes nothing', async () => {
     const notices: string[] = [];
-    const page = new Autosave({
-      trouble: (notice) => notices.push(notice),
-      changedElsewhere: () => {},
-    });
+    const page = new Autosave({ ...nobody, trouble: (notice) => notices.push(notice) });
     await put(NOW + 1, 'tanks', { 'tank-1': { id: 'tank-1', newer: true } });
     expect(await page.restore()).toEqual([]);
     expect(notices).toEqual([expect.stringContaining('A newer Paper Reef')]);
@@ -171,10 +192,7 @@ describe('windows of two versions', () => {
 
   it('one that was open when the newer came says so, and leaves its edit for it', async () => {
     const notices: string[] = [];
-    const page = new Autosave({
-      trouble: (notice) => notices.push(notice),
-      changedElsewhere: () => {},
-    });
+    const page = new Autosave({ ...nobody, trouble: (notice) => notices.push(notice) });
     await page.restore();
     page.begin(tank);
     await put(NOW + 1, 'tanks', {});

@@ -8,7 +8,10 @@ import { drillsOnShelf, plansOnShelf } from '../../src/bench/examples';
 import { Bench } from '../../src/bench/bench.svelte';
 import { example } from '../../src/store/example';
 import type { BenchPlans } from '../../src/store/plans';
+import { mergeLogs } from '../../src/store/mergeLogs';
+import { rebased } from '../../src/store/mergeTanks';
 import { readTank } from '../../src/store/readTank';
+import { newTank, type Tank } from '../../src/store/tanks';
 import { tankLike } from '../../src/bench/tankLike';
 import { TankShelf } from '../../src/shelf/tankShelf.svelte';
 import { patience, runsOf } from '../laws/size';
@@ -31,6 +34,12 @@ const paths: readonly FieldPath[] = [
   ['limits', 'alkalinityLowDkh'],
   ['evaporation', 'litresPerDay'],
 ];
+
+/** What another window has made of a bench is shown on it. */
+function follow({ plans }: Bench, made: BenchPlans): void {
+  const [shown, now] = [plans.now, made].map((bench) => newTank('', '', bench)) as [Tank, Tank];
+  plans.follow(made, (step) => rebased(newTank('', '', step), shown, now).bench);
+}
 
 type Act = (bench: Bench, shelf: TankShelf) => void;
 interface Step {
@@ -252,8 +261,10 @@ describe('a tank with four readings', () => {
     shelf.log.add(four.slice(0, 2));
     bench.plans.set(['topOff', 'gramsPerL'], 1.3);
     const seen = bench.plans.now;
-    bench.plans.follow(JSON.parse(JSON.stringify(seen)));
-    shelf.log.follow({ ...shelf.log.now, readings: [...four.slice(0, 2), four[3]!] });
+    follow(bench, JSON.parse(JSON.stringify(seen)) as BenchPlans);
+    const before = shelf.log.now;
+    const log = { ...before, readings: [...four.slice(0, 2), four[3]!] };
+    shelf.log.follow(log, (step) => mergeLogs(before, log, step));
     expect([bench.plans.edits.canUndo, shelf.log.edits.canUndo]).toEqual([true, true]);
     bench.plans.edits.undo();
     expect(bench.plans.selected.scenario.topOff.gramsPerL).toBe(0.9);
@@ -269,7 +280,7 @@ describe('a tank with four readings', () => {
     two.open(one.plans.now);
     one.realTank.makeToday();
     two.plans.set(['topOff', 'gramsPerL'], 1.3);
-    two.plans.follow({ ...one.plans.now, plans: [one.plans.all[0]!, ...two.plans.all.slice(1)] });
+    follow(two, { ...one.plans.now, plans: [one.plans.all[0]!, ...two.plans.all.slice(1)] });
     expect(two.plans.today.scenario.tank.volumeL).toBe(500);
     two.plans.edits.undo();
     expect(two.plans.today.scenario.tank.volumeL).toBe(500);

@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { Bench } from '../../src/bench/bench.svelte';
 import { example } from '../../src/store/example';
-import { loadTanks } from '../../src/store/store';
+import { asideRecords, type Aside } from '../../src/store/aside';
+import { loadTanks, readSaved, saveTank } from '../../src/store/store';
 import { TankShelf } from '../../src/shelf/tankShelf.svelte';
 import { freshBrowser } from './browser';
 
@@ -54,6 +55,39 @@ describe('a tank that was removed', () => {
     await soon(async () => expect(await kept()).toHaveLength(2));
     expect(shelf.tanks).toHaveLength(2);
   });
+
+  it('goes in the other window too, with a sentence, and can be brought back there', async () => {
+    const [one, two] = [await open(), await open()];
+    one.shelf.log.add([reading(1, 8.4)]);
+    one.shelf.add('The north basin', one.bench.plans.today.scenario);
+    await soon(() => expect(two.shelf.tanks).toHaveLength(2));
+    const basin = one.shelf.current;
+    two.shelf.open(basin.id);
+    await one.shelf.remove(basin.id);
+    await soon(() => expect(two.shelf.tanks).toHaveLength(1));
+    expect(two.shelf.current.id).toBe('tank-1');
+    expect(two.shelf.notice).toContain('“The north basin” was removed in another window');
+    two.shelf.bringBack();
+    await soon(() => expect(one.shelf.tanks).toHaveLength(2));
+    expect([one.shelf.removed, await kept()]).toEqual([
+      undefined,
+      [expect.any(String), basin.name],
+    ]);
+  });
+
+  it('holding more than its window had seen is put aside, with a sentence', async () => {
+    const { shelf, bench } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    shelf.add('The north basin', bench.plans.today.scenario);
+    await soon(async () => expect(await kept()).toHaveLength(2));
+    const basin = (await readSaved(shelf.current.id))!;
+    const log = { ...basin.log, readings: [reading(2, 9.3)] };
+    await saveTank({ ...basin, log }, basin);
+    await shelf.remove(basin.id);
+    expect(shelf.notice).toContain('Another window had written into “The north basin” since');
+    const [[, aside]] = (await asideRecords()) as [[number, Aside]];
+    expect(JSON.parse(aside.text)).toMatchObject({ log: { readings: [reading(2, 9.3)] } });
+  });
 });
 
 describe('what is kept', () => {
@@ -78,7 +112,44 @@ describe('what is kept', () => {
   });
 });
 
+describe('a reading', () => {
+  it('that was typed before the store had answered goes into the log that opens', async () => {
+    const { shelf } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    await soon(async () => expect((await loadTanks()).tanks).toHaveLength(1));
+    const quick = new TankShelf(new Bench(example));
+    const restoring = quick.restore();
+    quick.log.add([reading(2, 8.1)]);
+    await restoring;
+    expect(quick.log.readings).toEqual([reading(1, 8.4), reading(2, 8.1)]);
+    await soon(async () => {
+      expect((await loadTanks()).tanks[0]?.log.readings).toHaveLength(2);
+    });
+  });
+
+  it('is changed though another window has taken it out meanwhile', async () => {
+    const { shelf } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    const [old] = shelf.log.readings;
+    shelf.log.remove(old!);
+    shelf.log.replace(old!, reading(1, 8.6));
+    expect(shelf.log.readings).toEqual([reading(1, 8.6)]);
+  });
+});
+
 describe('two windows on one tank', () => {
+  it('undo each its own lever of one trial', async () => {
+    const [one, two] = [await open(), await open()];
+    one.bench.plans.set(['topOff', 'gramsPerL'], 1.3);
+    await soon(() => expect(two.bench.plans.all[1]!.scenario.topOff.gramsPerL).toBe(1.3));
+    two.bench.plans.set(['tank', 'volumeL'], 500);
+    await soon(() => expect(one.bench.plans.all[1]!.scenario.tank.volumeL).toBe(500));
+    one.bench.plans.edits.undo();
+    await soon(() => expect(two.bench.plans.all[1]!.scenario.topOff.gramsPerL).toBe(0.9));
+    expect(one.bench.plans.all[1]!.scenario.tank.volumeL).toBe(500);
+    expect(two.bench.plans.all[1]!.scenario.tank.volumeL).toBe(500);
+  });
+
   it('keep the undo of each, whatever the other saves', async () => {
     const [one, two] = [await open(), await open()];
     one.bench.plans.set(['topOff', 'gramsPerL'], 1.3);

@@ -18,6 +18,10 @@ export interface Watched {
   readonly motion: TankMotion;
 }
 
+/** Less than this is the rounding of a quotient. */
+const BENT_C_PER_H = 1e-4;
+const BENT_UATM_PER_H = 1e-2;
+
 /** Which way a look asks how the room's air and heat move: what leads to it, or what follows. */
 export type Side = -1 | 1;
 
@@ -37,6 +41,8 @@ export class Look {
   kg = 0.5;
   private airOxygenMol = NaN;
   saltKgPerH = 0.5;
+  private tempCPerH = 0;
+  private pco2AirUatmPerH = 0;
   chalkMolPerH = 0.5;
   chalkMolPerH2 = 0.5;
   /** Oxygen that life gives (+) or takes (−), mol/h, and how that changes in an hour. */
@@ -99,12 +105,27 @@ export class Look {
     if (flows.outKgPerH > 0) this.drain();
     // Oxygen stays as it was for the step's looks: it follows when the step is accepted.
     slope[indexOf.O2] = 0;
-    motion.tempC = weather.tempCPerH(view.timeH, side);
-    motion.pco2AirUatm = weather.pco2AirUatmPerH(view.timeH, side);
+    if (weather.moves) {
+      this.tempCPerH = weather.tempCPerH(view.timeH, side);
+      this.pco2AirUatmPerH = weather.pco2AirUatmPerH(view.timeH, side);
+    }
+    motion.tempC = this.tempCPerH;
+    motion.pco2AirUatm = this.pco2AirUatmPerH;
     motion.precipitateMol = this.chalkMolPerH;
     motion.follow(view, slope);
     this.saltKgPerH = motion.saltKg;
     this.drift();
+  }
+
+  /** Whether the room or the warmth bends at this look: what follows is not what led to it. */
+  get isAtCorner(): boolean {
+    const { weather, view } = this.watched;
+    if (!weather.moves) return false;
+    const [degrees, air] = [
+      weather.tempCPerH(view.timeH, 1) - this.tempCPerH,
+      weather.pco2AirUatmPerH(view.timeH, 1) - this.pco2AirUatmPerH,
+    ];
+    return Math.abs(degrees) > BENT_C_PER_H || Math.abs(air) > BENT_UATM_PER_H;
   }
 
   /** Where all goes on as it drifts, from a moment before the look to the look (or after it). */

@@ -74,7 +74,7 @@ export class Step {
     this.begins = ends;
     this.ends = begins;
     if (trimmedH > 0) ends.shift(-trimmedH);
-    if (this.watched.weather.moves) ends.move(1);
+    if (ends.isAtCorner) ends.move(1);
   }
 
   private startAt(tank: Block, timeH: number): void {

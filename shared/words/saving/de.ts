@@ -13,5 +13,8 @@ export const de: Words<typeof en> = {
   otherWindow: (tank) =>
     `Ein anderes Fenster hat dieselben Pläne geändert: Sie sind als Becken „${tank}“ erhalten.`,
   otherWindowTank: (tank) => `${tank}, anderes Fenster`,
+  removedElsewhere: (tank) => `„${tank}“ wurde in einem anderen Fenster entfernt.`,
+  removedAside: (tank) =>
+    `Ein anderes Fenster hatte seither in „${tank}“ geschrieben: Es wurde beiseitegelegt, wie es war, siehe „Beiseitegelegt“ auf der Seite „Anzeige“.`,
   unnamedTank: 'Becken ohne Namen',
 };

@@ -9,5 +9,8 @@ export const en = {
   otherWindow: (tank: string) =>
     `Another window changed the same plans: they are kept as the tank “${tank}”.`,
   otherWindowTank: (tank: string) => `${tank}, other window`,
+  removedElsewhere: (tank: string) => `“${tank}” was removed in another window.`,
+  removedAside: (tank: string) =>
+    `Another window had written into “${tank}” since: it was put aside as it was, see “Put aside” on the page Display.`,
   unnamedTank: 'Unnamed tank',
 };

@@ -19,7 +19,7 @@ export const de: Words<typeof en> = {
   },
   opening: 'Wird geöffnet …',
   notFetched:
-    'Diese Seite konnte nicht geladen werden. Laden Sie neu, um es noch einmal zu versuchen.',
+    'Diese Seite, oder ein Teil davon, konnte nicht geladen werden. Laden Sie neu, um es noch einmal zu versuchen.',
   wordsHere: 'Begriffe, die hier vorkommen:',
   newer: {
     here: 'Ein neueres Paper Reef ist da. Dieses läuft weiter, bis Sie wechseln.',

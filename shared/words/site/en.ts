@@ -15,7 +15,7 @@ export const en = {
     plan: 'A plan sent to you',
   },
   opening: 'Opening…',
-  notFetched: 'This page could not be fetched. Reload to try again.',
+  notFetched: 'This page, or part of it, could not be fetched. Reload to try again.',
   wordsHere: 'Words used here:',
   newer: {
     here: 'A newer Paper Reef is here. This one goes on working until you change.',

@@ -1,0 +1,23 @@
+import { audited, licencesChecked } from './bundled';
+import { madeInChild } from './inChild';
+import { kept } from './kept';
+import { servedAttack } from './served';
+import type { Attacked } from './storage/attacked';
+
+const names = ['windows', 'kills', 'records', 'conditions', 'offline'] as const;
+
+/** The attacks at full length, one after the other: each wants the machine for itself. */
+export async function attacked(seed: number): Promise<Attacked[]> {
+  const came: Attacked[] = [];
+  for (const name of names) {
+    const make = () =>
+      madeInChild<Attacked[]>((file) => [
+        'tsx',
+        ...['tests/proof/storage/attack.ts', '--only', name, '--seed', String(seed), '--out', file],
+      ]);
+    // What is attacked is the page as it is built; how, is in the name of what is kept of it.
+    const how = 'tests/proof/storage/attack.ts';
+    came.push(...(await kept(`attack ${name}`, ['src/app/App.svelte', how], seed, make)));
+  }
+  return [...came, await servedAttack(), licencesChecked(), audited()];
+}
