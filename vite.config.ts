@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { headers, metaPolicy } from './scripts/headers.mjs';
@@ -24,6 +25,9 @@ const unspoken = (): Plugin => ({
 
 export default defineConfig({
   base: './',
+  resolve: {
+    alias: { 'd3-color': fileURLToPath(new URL('src/charts/noColor.ts', import.meta.url)) },
+  },
   plugins: [svelte(), policyInBuiltPage, offlinePlugin()],
   build: {
     target: 'es2022',

@@ -25,19 +25,12 @@ function settings({ scenario }: Start): Settings | null {
 const kgPerH = (view: View, { dripLPerH }: Settings) =>
   view.powered ? (dripLPerH * view.solutionKg) / view.volumeL : 0;
 
-const kgPerHDrift = (view: View, motion: Motion, s: Settings) =>
-  kgPerH(view, s) * (motion.solutionKg / view.solutionKg - motion.volumeL / view.volumeL);
-
 /** Gravel only dissolves: effluent is never below the water it was made of. */
 const gainEqPerKg = (view: View, { effluentEqPerL }: Settings) =>
   Math.max(0, (effluentEqPerL * view.volumeL) / view.solutionKg - view.alkalinityMolPerKg);
 
-function gainDrift(view: View, motion: Motion, s: Settings): number {
-  if (gainEqPerKg(view, s) === 0) return 0;
-  const litresPerKg = view.volumeL / view.solutionKg;
-  const litresPerKgPerH = (motion.volumeL - litresPerKg * motion.solutionKg) / view.solutionKg;
-  return s.effluentEqPerL * litresPerKgPerH - motion.alkalinityMolPerKg;
-}
+const gainDrift = (view: View, motion: Motion, s: Settings): number =>
+  gainEqPerKg(view, s) === 0 ? 0 : -motion.alkalinityMolPerKg;
 
 /** DIC of effluent at its pH, with everything but carbonate as in the tank. */
 function effluentDicMolPerKg(view: View, s: Settings): number {
@@ -59,7 +52,7 @@ function effluentDicMolPerKg(view: View, s: Settings): number {
   return (carbonate * (h * h + k.k1 * (h + k.k2))) / (k.k1 * (h + 2 * k.k2));
 }
 
-/** Effluent stays as it was set, all but; where nothing is gained it moves with the tank. */
+/** Effluent stays as it was set, but for a litre's weight; where nothing is gained it moves with the tank. */
 const effluentDicDrift = (view: View, motion: Motion, s: Settings): number =>
   gainEqPerKg(view, s) > 0
     ? 0
@@ -74,10 +67,7 @@ export const reactorMedia = defineProcess<Settings>({
   settings,
   reaction: () => new Reaction({ reactorMedia: -1, Ca: 1, DIC: 1 }),
   rate: (view, s) => (kgPerH(view, s) * gainEqPerKg(view, s)) / 2,
-  drift: (view, motion, s) =>
-    (kgPerH(view, s) * gainDrift(view, motion, s) +
-      kgPerHDrift(view, motion, s) * gainEqPerKg(view, s)) /
-    2,
+  drift: (view, motion, s) => (kgPerH(view, s) * gainDrift(view, motion, s)) / 2,
 });
 
 /** The carbon dioxide that the effluent carries beyond that of the tank and of the gravel. */
@@ -93,11 +83,7 @@ export const reactorCo2 = defineProcess<Settings>({
     return kgPerH(view, s) * (gainMolPerKg - gainEqPerKg(view, s) / 2);
   },
   drift(view, motion, s) {
-    const gainMolPerKg = effluentDicMolPerKg(view, s) - view.dicMolPerKg;
     const gainMolPerKgPerH = effluentDicDrift(view, motion, s) - motion.dicMolPerKg;
-    return (
-      kgPerH(view, s) * (gainMolPerKgPerH - gainDrift(view, motion, s) / 2) +
-      kgPerHDrift(view, motion, s) * (gainMolPerKg - gainEqPerKg(view, s) / 2)
-    );
+    return kgPerH(view, s) * (gainMolPerKgPerH - gainDrift(view, motion, s) / 2);
   },
 });

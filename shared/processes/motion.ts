@@ -2,7 +2,7 @@ import type { Block } from '../species/block';
 
 /**
  * How the tank moves: what each quantity of the view gains in an hour. Written by the engine only.
- * Salinity moves the equilibrium constants by parts in ten thousand an hour: that is left out.
+ * Salinity moves constants and density by parts in ten thousand an hour: that is left out.
  */
 export interface Motion {
   readonly tempC: number;

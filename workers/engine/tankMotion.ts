@@ -9,12 +9,8 @@ import {
   WATER,
   type Block,
 } from '../../shared/species/block';
-import { PSU_PER_MASS_FRACTION, type TankView } from './tankView';
+import type { TankView } from './tankView';
 import { Warming } from './warming';
-
-/** How density moves in a warm sea, kg/m³: near enough to say where a step goes (EOS-80 at 25 °C, 35). */
-const PER_DEGREE = -0.3;
-const PER_SALINITY = 0.75;
 
 /** How a tank moves at a look: what follows from how its amounts move, by the chain rule. */
 export class TankMotion implements Motion {
@@ -56,18 +52,11 @@ export class TankMotion implements Motion {
     this.light = view.lightSlopePerH;
     this.alkalinityMolPerKg = (alkalinityEq - view.alkalinityMolPerKg * kgPerH) / kg;
     this.dicMolPerKg = (perH[indexOf.DIC]! - view.dicMolPerKg * kgPerH) / kg;
-    this.followVolume(view);
+    // Density counts as still.
+    this.volumeL = (view.volumeL * kgPerH) / kg;
     this.followCarbonate(view);
     if (this.tempC === 0) this.k0 = 0;
     else this.followWarmth(view);
-  }
-
-  private followVolume({ salinityPractical, volumeL, solutionKg }: TankView): void {
-    const salinityPerH =
-      (PSU_PER_MASS_FRACTION * this.saltKg - salinityPractical * this.solutionKg) / solutionKg;
-    const densityPerH = PER_DEGREE * this.tempC + PER_SALINITY * salinityPerH;
-    const kgPerM3 = (1000 * solutionKg) / volumeL;
-    this.volumeL = volumeL * (this.solutionKg / solutionKg - densityPerH / kgPerM3);
   }
 
   private followWarmth(view: TankView): void {

@@ -19,7 +19,7 @@ import { totalFluorideMolPerKg } from '../../shared/seawater/totals';
 import { SALT_G_PER_KG_PER_PSU } from '../../shared/water/referenceSeawater';
 
 const O2_G_PER_MOL = molarMassGPerMol({ O: 2 });
-export const PSU_PER_MASS_FRACTION = 1000 / SALT_G_PER_KG_PER_PSU;
+const PSU_PER_MASS_FRACTION = 1000 / SALT_G_PER_KG_PER_PSU;
 
 /** Volume of a solution at a temperature, L. */
 export const volumeL = (saltKg: number, solutionKg: number, tempC: number): number =>
