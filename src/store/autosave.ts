@@ -162,7 +162,8 @@ export class Autosave {
     const { readSaved, rebased } = await store();
     const tank = await readSaved(id).catch(() => undefined);
     if (this.waiting.has(id)) return;
-    if (!tank) return this.listener.removedElsewhere(id);
+    if (tank === 'gone') return this.listener.removedElsewhere(id);
+    if (!tank) return;
     this.bases.set(id, tank);
     this.listener.changedElsewhere(tank, rebased);
   }

@@ -74,8 +74,11 @@ function beginning(mine: Tank, theirs: Tank): Tank {
 }
 
 /** A tank as it is saved now. */
-export const readSaved = (id: string): Promise<Tank | undefined> =>
-  withDatabase(async (db) => readTank(await db.get(TANKS, id), id).tank);
+export const readSaved = (id: string): Promise<Tank | 'gone' | undefined> =>
+  withDatabase(async (db) => {
+    const record: unknown = await db.get(TANKS, id);
+    return record === undefined ? 'gone' : readTank(record, id).tank;
+  });
 
 /**
  * Removes a tank as this window knows it; says whether another window had saved since, so that more

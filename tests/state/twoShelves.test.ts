@@ -2,7 +2,9 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { Bench } from '../../src/bench/bench.svelte';
 import { example } from '../../src/store/example';
 import { asideRecords, type Aside } from '../../src/store/aside';
+import { TANKS, withDatabase } from '../../src/store/database';
 import { loadTanks, readSaved, saveTank } from '../../src/store/store';
+import type { Tank } from '../../src/store/tanks';
 import { TankShelf } from '../../src/shelf/tankShelf.svelte';
 import { freshBrowser } from './browser';
 
@@ -80,13 +82,24 @@ describe('a tank that was removed', () => {
     shelf.log.add([reading(1, 8.4)]);
     shelf.add('The north basin', bench.plans.today.scenario);
     await soon(async () => expect(await kept()).toHaveLength(2));
-    const basin = (await readSaved(shelf.current.id))!;
+    const basin = (await readSaved(shelf.current.id)) as Tank;
     const log = { ...basin.log, readings: [reading(2, 9.3)] };
     await saveTank({ ...basin, log }, basin);
     await shelf.remove(basin.id);
     expect(shelf.notice).toContain('Another window had written into “The north basin” since');
     const [[, aside]] = (await asideRecords()) as [[number, Aside]];
     expect(JSON.parse(aside.text)).toMatchObject({ log: { readings: [reading(2, 9.3)] } });
+  });
+
+  it('is not what a tank is taken for that cannot be read', async () => {
+    const [one, two] = [await open(), await open()];
+    one.shelf.log.add([reading(1, 8.4)]);
+    one.shelf.add('The north basin', one.bench.plans.today.scenario);
+    await soon(() => expect(two.shelf.tanks).toHaveLength(2));
+    await withDatabase((db) => db.put(TANKS, 'not a tank', one.shelf.current.id));
+    new BroadcastChannel('paper-reef').postMessage(one.shelf.current.id);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect(two.shelf.tanks).toHaveLength(2);
   });
 });
 
