@@ -1,4 +1,4 @@
-import type { Device } from '../../shared/devices/device';
+import { passive, type Device } from '../../shared/devices/device';
 import { WATER, type Block } from '../../shared/species/block';
 import type { Step } from './step';
 import { volumeL, type TankView } from './tankView';
@@ -12,11 +12,16 @@ export class Sensors {
   /** How far each device's sensor was from its mark when the step began. */
   private readonly gaps: number[] = [];
 
+  /** Those that watch anything. */
+  private readonly devices: readonly Device[];
+
   constructor(
-    private readonly devices: readonly Device[],
+    devices: readonly Device[],
     private readonly view: TankView,
     private readonly step: Step,
-  ) {}
+  ) {
+    this.devices = devices.filter(({ watch }) => watch !== passive.watch);
+  }
 
   /** Volume moves almost evenly between switches, so a sensor's moment can be aimed at. */
   hoursUntilReached(): number {
