@@ -133,9 +133,8 @@ export const references = {
     text: 'Millero, Feistel, Wright & McDougall 2008. The composition of Standard Seawater and the definition of the Reference-Composition Salinity Scale. Deep-Sea Res. I 55, 50–72 (table 4 from memory)',
     doi: '10.1016/j.dsr.2007.10.001',
   },
-  bogackiShampine1989: {
-    text: 'Bogacki & Shampine 1989. A 3(2) pair of Runge–Kutta formulas. Appl. Math. Lett. 2, 321–325',
-    doi: '10.1016/0893-9659(89)90079-7',
+  hairerNorsettWanner1993: {
+    text: 'Hairer, Nørsett & Wanner 1993. Solving Ordinary Differential Equations I, 2nd ed., Springer, section II.13: methods that use how the rates change (from memory)',
   },
   burtonWalter1987: {
     text: 'Burton & Walter 1987. Relative precipitation rates of aragonite and Mg calcite from seawater: temperature or carbonate ion control? Geology 15, 111–114 (read as fitted in temperature by published code)',

@@ -24,8 +24,8 @@ const TRACKED = indexOf.untrackedCharge;
 
 /**
  * One step of the tank by both its ends. Rates and drifts at its start lead to an end; a look there
- * gives rates and drifts that correct it (Hermite's formula, exact for cubics: h/2 of the rates'
- * sum, h²/12 of the drifts' difference). That look is the first of the next step.
+ * gives rates and drifts that correct it (Hermite's formula, hairerNorsettWanner1993: h/2 of the
+ * rates' sum, h²/12 of the drifts' difference). That look is the first of the next step.
  */
 export class Step {
   /** Moles that each reaction advances over the step. */
