@@ -32,7 +32,7 @@ export class TankMotion implements Motion {
   /** Totals of what is not carbonate, by the hour. */
   private readonly rest: NoncarbonateWater = {
     k: new SeawaterConstants(),
-    ...{ borate: 0.5, sulfate: 0.5, fluoride: 0.5, phosphate: 0.5, ammonia: 0.5 },
+    ...{ borate: 0.5, sulfate: 0.5, fluoride: 0, phosphate: 0.5, ammonia: 0.5 },
     ...{ noncarbonateMolPerKg: 0.5, noncarbonateSlope: 0.5 },
   };
 
@@ -75,7 +75,6 @@ export class TankMotion implements Motion {
     rest.k = k;
     rest.borate = (amounts[indexOf.B]! - solver.borate * solutionKg) / kg;
     rest.sulfate = (amounts[indexOf.SO4]! - solver.sulfate * solutionKg) / kg;
-    rest.fluoride = 0;
     rest.phosphate = (amounts[indexOf.PO4]! - solver.phosphate * solutionKg) / kg;
     rest.ammonia = (amounts[indexOf.TAN]! - solver.ammonia * solutionKg) / kg;
     setNoncarbonate(rest, hTotal);
