@@ -1,2 +1,2 @@
-/** Where a drift is worked out as a quotient of differences, over so many hours to either side. */
+/** Where a drift is worked out as a quotient of differences, over so many hours to a side. */
 export const QUOTIENT_H = 1e-4;

@@ -21,10 +21,16 @@ export interface PlanProps {
   readonly reading: boolean;
 }
 
+/** What a plan goes by of an answer to the log; the rest stays on the page. */
+export const knownOf = ({ now, useNow, fit }: LogAnswer) => ({
+  now,
+  useNow,
+  fit: { now: fit.now },
+});
+
 /** What is asked of the worker, for a plan as for a turn. */
 export function planAsked({ log, plan, readings, answer }: PlanProps) {
   const { targetDkh, scoopG, pumpMlPerMin } = log.now;
-  const known = answer && { now: answer.now, useNow: answer.useNow, fit: { now: answer.fit.now } };
   const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin }, pairNames };
-  return { plan, log: readings, known, wanted };
+  return { plan, log: readings, known: answer && knownOf(answer), wanted };
 }

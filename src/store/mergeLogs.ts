@@ -1,12 +1,9 @@
 import { oldestFirst, type Check } from '../../shared/log/check';
-import { inOrder, readingNames, type Reading } from '../../shared/log/reading';
+import { inOrder } from '../../shared/log/reading';
 import type { TankLog } from '../../shared/log/tankLog';
+import { said } from './said';
 import { same } from './same';
 import { threeWay } from './threeWay';
-
-/** A reading as one text: two that say the same of the same moment are one. */
-export const said = (reading: Reading): string =>
-  JSON.stringify(readingNames.map((name) => reading[name] ?? null));
 
 /** The same of what was tested; of one thing that both have tested, the newer counts. */
 function mergeChecks(base: readonly Check[], mine: readonly Check[], theirs: readonly Check[]) {

@@ -3,7 +3,7 @@ import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { putAside } from './aside';
 import { ASIDE, OLD_BENCH, OLD_KEY, TANKS, withDatabase } from './database';
 import { rescue } from './leaving';
-import { said } from './mergeLogs';
+import { said } from './said';
 import { mergeTanks } from './mergeTanks';
 import type { BenchPlans } from './plans';
 import { readTank } from './readTank';

@@ -128,7 +128,7 @@ export class Look {
     return Math.abs(degrees) > BENT_C_PER_H || Math.abs(air) > BENT_UATM_PER_H;
   }
 
-  /** Where all goes on as it drifts, from a moment before the look to the look (or after it). */
+  /** Makes it a look so many hours later, or earlier: all goes on as it drifts. */
   shift(hours: number): void {
     const { rates, drifts, slope, bend } = this;
     for (let c = 0; c < rates.length; c++) rates[c]! += hours * drifts[c]!;

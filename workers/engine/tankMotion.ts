@@ -2,10 +2,10 @@ import type { Motion } from '../../shared/processes/motion';
 import { SeawaterConstants } from '../../shared/seawater/constants';
 import { setNoncarbonate, type NoncarbonateWater } from '../../shared/seawater/noncarbonate';
 import {
-  alkalinityWeights,
+  alkalinityEq,
   BLOCK_SIZE,
   indexOf,
-  saltKgWeights,
+  saltKg,
   WATER,
   type Block,
 } from '../../shared/species/block';
@@ -38,19 +38,14 @@ export class TankMotion implements Motion {
 
   /** `perH` is what each amount of the tank gains in an hour. */
   follow(view: TankView, perH: Block): void {
-    let alkalinityEq = 0;
-    let saltKg = 0;
-    for (let i = 0; i < WATER; i++) {
-      alkalinityEq += alkalinityWeights[i]! * perH[i]!;
-      saltKg += saltKgWeights[i]! * perH[i]!;
-    }
     const kg = view.solutionKg;
-    const kgPerH = saltKg + perH[WATER]!;
+    const saltKgPerH = saltKg(perH);
+    const kgPerH = saltKgPerH + perH[WATER]!;
     this.amounts = perH;
-    this.saltKg = saltKg;
+    this.saltKg = saltKgPerH;
     this.solutionKg = kgPerH;
     this.light = view.lightSlopePerH;
-    this.alkalinityMolPerKg = (alkalinityEq - view.alkalinityMolPerKg * kgPerH) / kg;
+    this.alkalinityMolPerKg = (alkalinityEq(perH) - view.alkalinityMolPerKg * kgPerH) / kg;
     this.dicMolPerKg = (perH[indexOf.DIC]! - view.dicMolPerKg * kgPerH) / kg;
     // Density counts as still.
     this.volumeL = (view.volumeL * kgPerH) / kg;

@@ -1,6 +1,7 @@
 import { coolingHours } from '../../shared/faults/coolingHours';
 import { drift, excursion } from '../../shared/faults/excursion';
 import { Windows } from '../../shared/faults/windows';
+import { QUOTIENT_H } from '../../shared/processes/quotient';
 import { factorAt, type Factors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
@@ -11,13 +12,10 @@ export interface Weather {
   pco2AirUatm(timeH: number, tempC: number): number;
   /** Whether either of them ever changes. */
   readonly moves: boolean;
-  /** How they change in an hour, just before a moment (-1) or just after it (1). */
+  /** How they change in an hour, just before a moment (-1) or just after it (1): they bend at whole hours. */
   tempCPerH(timeH: number, side: -1 | 1): number;
   pco2AirUatmPerH(timeH: number, side: -1 | 1): number;
 }
-
-/** They bend at whole hours and at faults' ends: a quotient of differences to one side. */
-const QUOTIENT_H = 1e-4;
 
 function temperatureLine({ tank, temperaturePlan }: Scenario): (timeH: number) => number {
   const points = [{ day: 0, tempC: tank.tempC }, ...temperaturePlan]

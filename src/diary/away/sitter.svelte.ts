@@ -5,6 +5,7 @@ import type { AwayTold, NobodyLooks } from '../../ask/outcome';
 import type { Asking } from '../../ask/asking';
 import { awayAsked } from './awayAsked';
 import type { BenchPlans } from '../../store/plans';
+import { knownOf } from '../planAsked';
 import { ranUntil } from '../ranUntil';
 
 /** Days away and between visits, as an address has them: "9/3". */
@@ -44,7 +45,7 @@ export class Sitter {
     const known = 'why' in read.value ? undefined : read.value;
     const asked = await this.client.ask('away', {
       ...{ plan, log: readings, wanted },
-      known: known && { now: known.now, useNow: known.useNow, fit: { now: known.fit.now } },
+      known: known && knownOf(known),
       absence: { ...awayAsked(absence.days, absence.visitDays, known), asAsked: true },
     });
     if (asked.kind !== 'done') return this.fails(asked);

@@ -1,5 +1,6 @@
 import { lineTexts } from '../lineTexts';
 import { dayOf } from '../../../shared/verdict/measures';
+import { NEAR_TARGET_DKH } from '../../../shared/verdict/nearTarget';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
 import type { Nearest, Offer } from '../../ask/outcome';
@@ -26,7 +27,11 @@ export function promiseOf({
     const odds =
       onTargetOdds === undefined
         ? ''
-        : told.onTarget(figure(tank.alkalinityDkh), figure(NEAR_DKH), inHundred(onTargetOdds));
+        : told.onTarget(
+            figure(tank.alkalinityDkh),
+            figure(NEAR_TARGET_DKH),
+            inHundred(onTargetOdds),
+          );
     return `${promised} ${odds}`.trim();
   }
   const general = id === 'waterChanges' ? told.wayOutChanges : told.wayOut;
@@ -45,9 +50,6 @@ export function promiseOf({
     }
   }
 }
-
-/** What the odds are of: as near as a test can tell. */
-const NEAR_DKH = 0.3;
 
 /** No finer than draws and readings tell. */
 const inHundred = (odds: number): number => Math.min(95, Math.max(5, Math.round(odds * 20) * 5));

@@ -3,8 +3,9 @@ import { dumpHolds } from './fullDump';
 import { readColumn } from '../../../shared/trace/trace';
 import { dayMeans } from '../dayMeans';
 import { dailyMeans, PLAN_DAYS } from './holding';
-import { NEAR_DKH, oddsOnTarget, type Open } from './onTarget';
+import { oddsOnTarget, type Open } from './onTarget';
 import type { LineResult } from '../../../shared/verdict/lineResult';
+import { NEAR_TARGET_DKH } from '../../../shared/verdict/nearTarget';
 import type { Watch } from './breaches';
 import { useEnds } from './useEnds';
 
@@ -63,7 +64,7 @@ export function judged(
     if (promisedDays < LEAST_PROMISE_DAYS && breach) return { kind: 'breach', breach };
     const means = dailyMeans(runs[0]!.run);
     const endsDkh = means.at(-1)!;
-    if (Math.abs(endsDkh - scenario.tank.alkalinityDkh) > NEAR_DKH || promisedDays === 0) {
+    if (Math.abs(endsDkh - scenario.tank.alkalinityDkh) > NEAR_TARGET_DKH || promisedDays === 0) {
       return { kind: 'offTarget', endsDkh };
     }
     const { topOff } = scenario;

@@ -1,10 +1,8 @@
 import { randomLcg, randomNormal } from 'd3-random';
+import { NEAR_TARGET_DKH } from '../../../shared/verdict/nearTarget';
 import type { Now } from '../fit/fitted';
 import { rootOf } from '../forecast/leaving';
 import { RESTED_H } from './holding';
-
-/** As near as a test can tell, dKH. */
-export const NEAR_DKH = 0.3;
 
 /** What a log leaves open of level, use and growth, and how far use and level wander on. */
 export type Open = Pick<Now, 'covariance' | 'restless'>;
@@ -53,7 +51,7 @@ export function oddsOnTarget(
         off[day]! += byUse * step[day - from]! + byLevel * jump[day - from]!;
       }
     }
-    return off.slice(restedDays).every((dkh) => Math.abs(dkh) <= NEAR_DKH);
+    return off.slice(restedDays).every((dkh) => Math.abs(dkh) <= NEAR_TARGET_DKH);
   });
   return near.filter(Boolean).length / DRAWS;
 }
