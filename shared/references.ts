@@ -136,6 +136,10 @@ export const references = {
   hairerNorsettWanner1993: {
     text: 'Hairer, Nørsett & Wanner 1993. Solving Ordinary Differential Equations I, 2nd ed., Springer, section II.13: methods that use how the rates change (from memory)',
   },
+  broyden1965: {
+    text: 'Broyden 1965. A class of methods for solving nonlinear simultaneous equations. Math. Comp. 19, 577–593 (from memory)',
+    doi: '10.1090/S0025-5718-1965-0198670-6',
+  },
   burtonWalter1987: {
     text: 'Burton & Walter 1987. Relative precipitation rates of aragonite and Mg calcite from seawater: temperature or carbonate ion control? Geology 15, 111–114 (read as fitted in temperature by published code)',
   },

@@ -3,7 +3,6 @@ import type { GrowthReference } from '../../shared/processes/process';
 import { indexOf } from '../../shared/species/block';
 import { noFactors } from '../../shared/scenario/factors';
 import type { Scenario } from '../../shared/scenario/schema';
-import { Between } from './between';
 import { compile, type Plan } from './compile';
 import { LitPath } from './litPath';
 import { Simulation, type SimulationOptions } from './simulation';
@@ -40,7 +39,6 @@ const otherUseEq = ({ ledger, books }: Plan): number =>
 
 /** Watches the saturation of a tank as it steps through a day. */
 function watchPath(simulation: Simulation, { corals, lights }: Scenario): LitPath {
-  const between = new Between(simulation);
   const weights = dayWeights(corals.lightDarkRatio, lights.hours);
   const litAt = (timeH: number, omega: number) => ({
     weight: weights.dark + (weights.light - weights.dark) * simulation.view.lightAt(timeH),
@@ -50,9 +48,13 @@ function watchPath(simulation: Simulation, { corals, lights }: Scenario): LitPat
   let lastH = 0;
   let lastOmega = simulation.view.omegaAragonite;
   simulation.onStep = () => {
-    const { timeH, omegaAragonite } = simulation.view;
-    const middle = litAt((lastH + timeH) / 2, between.at(0.5).omegaAragonite);
-    path.add(timeH - lastH, litAt(lastH, lastOmega), middle, litAt(timeH, omegaAragonite));
+    const { view, step } = simulation;
+    const { timeH, omegaAragonite } = view;
+    const hours = timeH - lastH;
+    // A cubic through both ends and their slopes.
+    const bulge = (hours * (step.begins.omegaPerH - step.ends.omegaPerH)) / 8;
+    const middle = litAt((lastH + timeH) / 2, (lastOmega + omegaAragonite) / 2 + bulge);
+    path.add(hours, litAt(lastH, lastOmega), middle, litAt(timeH, omegaAragonite));
     lastH = timeH;
     lastOmega = omegaAragonite;
   };

@@ -41,6 +41,8 @@ export class Look {
   kg = 0.5;
   private airOxygenMol = NaN;
   saltKgPerH = 0.5;
+  /** How the saturation with aragonite changes in an hour. */
+  omegaPerH = 0.5;
   private tempCPerH = 0;
   private pco2AirUatmPerH = 0;
   chalkMolPerH = 0.5;
@@ -114,6 +116,7 @@ export class Look {
     motion.precipitateMol = this.chalkMolPerH;
     motion.follow(view, slope);
     this.saltKgPerH = motion.saltKg;
+    this.omegaPerH = motion.omegaAragonite;
     this.drift();
   }
 

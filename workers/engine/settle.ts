@@ -1,9 +1,10 @@
+import { usedOmega } from '../../shared/processes/growthLaw';
 import type { GrowthReference } from '../../shared/processes/process';
 import type { Scenario } from '../../shared/scenario/schema';
 import { pco2WetUatm } from '../../shared/seawater/gas';
+import { Broyden, forgetful, type Answering } from './broyden';
 import { plainGrowth, runDay, type Wanted } from './firstDay';
 import { LeftRange } from './leftRange';
-import { Secant } from './secant';
 import { inOneGo, type Sliced } from './sliced';
 import type { SettledStart, SimulationOptions } from './simulation';
 
@@ -16,17 +17,19 @@ export interface Settled extends SettledStart {
 const LOWEST_UATM = 1;
 /** A tenth of an atmosphere: no tank that anything lives in comes to rest above it. */
 const HIGHEST_UATM = 1e5;
+const [LOWEST, HIGHEST] = [Math.log(LOWEST_UATM), Math.log(HIGHEST_UATM)];
 /** So close from one day to the next is settled, Ω. */
 const CLOSE = 1e-5;
-const SECANT_DAYS = 30;
+const QUICK_DAYS = 30;
 /** Where those are thrown off, from the air and day after day as they come. */
 const PLAIN_DAYS = 90;
 const FEW_DAYS = 12;
 
 /**
- * Finds the CO2 at which the first day ends as it began, by secant steps on its logarithm (dKH is
- * the start's each time: the run-in is at fixed dKH), together with what growth refers to so that
- * this day takes what was typed. A tank much like one that is settled already is sought from there.
+ * Finds the CO2 at which the first day ends as it began (dKH is the start's each time: the run-in is
+ * at fixed dKH), together with what growth refers to so that this day takes what was typed: Broyden's
+ * steps on the CO2's logarithm and the saturation. A tank much like one that is settled already is
+ * sought from there, and by how that one answered.
  */
 export const settle = (
   scenario: Scenario,
@@ -55,18 +58,41 @@ const roomPco2Uatm = ({ tank, room }: Scenario): number =>
 const moved = (a: GrowthReference, b: GrowthReference): number =>
   Math.max(Math.abs(a.omegaReference - b.omegaReference), Math.abs(a.stopOmega - b.stopOmega));
 
+/** Most tanks answer about like this: each stays where it was by little, and more CO2 is less saturation. */
+const usualAnswering: Answering = [
+  [-1, -0.08],
+  [-0.35, -0.85],
+];
+
+/** A reference that the keeper gives does not answer. */
+const answeringOf = ({ start }: Scenario): Answering =>
+  start.omegaReference > 0 ? forgetful : usualAnswering;
+
+const begun = ({ start }: Scenario): Wanted =>
+  start.omegaReference > 0 ? { ...plainGrowth, omegaReference: start.omegaReference } : plainGrowth;
+
+const gapOf = (tried: GrowthReference, wanted: GrowthReference): number =>
+  wanted.omegaReference - tried.omegaReference;
+
+const withOmega = (growth: Wanted, omega: number): Wanted => ({
+  ...growth,
+  omegaReference: usedOmega(Math.max(0, omega)),
+});
+
 /** What growth refers to when the CO2 at the start is given. */
 function* growthAt(
   scenario: Scenario,
   pco2Uatm: number | undefined,
   options: SimulationOptions,
 ): Sliced<Wanted> {
-  let growth: Wanted = plainGrowth;
+  const steps = new Broyden(answeringOf(scenario));
+  let growth = begun(scenario);
   for (let i = 0; i < FEW_DAYS; i++) {
     const { wanted } = runDay(scenario, { ...growth, pco2Uatm }, options);
     yield;
     if (moved(growth, wanted) < CLOSE / 10) return wanted;
-    growth = wanted;
+    const [, omega] = steps.next([0, growth.omegaReference], [0, gapOf(growth, wanted)]);
+    growth = withOmega(wanted, omega);
   }
   return growth;
 }
@@ -82,25 +108,26 @@ function* findCycle(
     const fixed = start.carbon === 'airEquilibrium' ? air : undefined;
     return { pco2Uatm: air, ...(yield* growthAt(scenario, fixed, options)), settled: true };
   }
+  const quick = new Broyden(near?.answering ?? answeringOf(scenario));
   const atRest = yield* comingToRest(scenario, options, {
-    ...{ pco2Uatm: near?.pco2Uatm ?? air, growth: near ?? plainGrowth, days: SECANT_DAYS },
-    steps: new Secant(),
+    ...{ pco2Uatm: near?.pco2Uatm ?? air, growth: near ?? begun(scenario), days: QUICK_DAYS },
+    steps: quick,
   });
-  if (atRest) return atRest;
+  if (atRest) return { ...atRest, answering: quick.answering };
   const growth = yield* growthAt(scenario, air, options);
   const again = { pco2Uatm: air, growth, days: PLAIN_DAYS, steps: plainSteps };
   const slowly = yield* comingToRest(scenario, options, again);
   return slowly ?? { pco2Uatm: air, ...growth, settled: false };
 }
 
-const plainSteps: Pick<Secant, 'next'> = { next: (x, gap) => x + gap };
+const plainSteps: Pick<Broyden, 'next'> = { next: ([x, y], [gap, other]) => [x + gap, y + other] };
 
 interface Search {
   readonly pco2Uatm: number;
   readonly growth: Wanted;
   readonly days: number;
-  /** The next logarithm of the CO2 to try, from this one and how far the day moved it. */
-  readonly steps: Pick<Secant, 'next'>;
+  /** The next logarithm of the CO2 and saturation to try, from these and how far the day moved them. */
+  readonly steps: Pick<Broyden, 'next'>;
 }
 
 /** Day after day until one ends as it began; undefined when none does, or carbon runs out. */
@@ -119,11 +146,12 @@ function* comingToRest(
     if (Math.abs(gap) < 1e-6 && moved(growth, wanted) < CLOSE && endPco2Uatm > LOWEST_UATM) {
       return { pco2Uatm, ...wanted, settled: true };
     }
-    growth = wanted;
     const before = x;
-    x = Math.min(Math.max(steps.next(x, gap), Math.log(LOWEST_UATM)), Math.log(HIGHEST_UATM));
+    const [next, omega] = steps.next([x, growth.omegaReference], [gap, gapOf(growth, wanted)]);
+    x = Math.min(Math.max(next, LOWEST), HIGHEST);
+    growth = withOmega(wanted, omega);
     const stuck = x === before;
-    if (stuck && (x === Math.log(LOWEST_UATM) || x === Math.log(HIGHEST_UATM))) return undefined;
+    if (stuck && (x === LOWEST || x === HIGHEST)) return undefined;
   }
   return undefined;
 }

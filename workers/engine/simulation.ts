@@ -4,6 +4,7 @@ import type { Factors } from '../../shared/scenario/factors';
 import type { Pipe } from '../../shared/devices/device';
 import { solutionKg, WATER, type Block } from '../../shared/species/block';
 import { Agenda } from './agenda';
+import type { Answering } from './broyden';
 import { Books } from './books';
 import { movingPools, type Plan } from './compile';
 import { Flows } from './flows';
@@ -23,6 +24,8 @@ import { TankView } from './tankView';
 export interface SettledStart extends GrowthReference {
   readonly pco2Uatm: number;
   readonly oxygenMolPerKg?: number;
+  /** How the days of the run-in answered to where they began: a tank much like it answers alike. */
+  readonly answering?: Answering;
 }
 
 export interface SimulationOptions {
