@@ -20,24 +20,25 @@ const fields = [
   ...(['grams'] as const),
 ];
 
-/** Any way in which something breaks, with whatever may be typed of it. */
-const anyFault = fc
-  .record({
-    kind: fc.constantFrom(...faultIds),
-    hour: fc.integer({ min: 0, max: 23 }),
-    hours: fc.double({ min: 0.5, max: 40, noNaN: true }),
-    cooling: fc.constantFrom('none', 'estimated', 'own'),
-    own: fc.record(Object.fromEntries(fields.map((field) => [field, typed(field)]))),
-  })
-  .map(({ kind, hour, hours, cooling, own }): Fault => {
-    const given = Object.entries(own).filter(([, value]) => value !== undefined);
-    return newFault(kind, {
-      ...{ day: 1, hour, endsAfterH: hours, cooling: cooling as Fault['cooling'] },
-      ...Object.fromEntries(given),
-      // More than a kilogram by hand is no slip.
-      ...(own.grams === undefined ? {} : { grams: Math.min(1000, Number(own.grams)) }),
+/** Something of these kinds that breaks, with whatever may be typed of it. */
+export const anyFaultOf = (kinds: readonly Fault['kind'][]): fc.Arbitrary<Fault> =>
+  fc
+    .record({
+      kind: fc.constantFrom(...kinds),
+      hour: fc.integer({ min: 0, max: 23 }),
+      hours: fc.double({ min: 0.5, max: 40, noNaN: true }),
+      cooling: fc.constantFrom('none', 'estimated', 'own'),
+      own: fc.record(Object.fromEntries(fields.map((field) => [field, typed(field)]))),
+    })
+    .map(({ kind, hour, hours, cooling, own }): Fault => {
+      const given = Object.entries(own).filter(([, value]) => value !== undefined);
+      return newFault(kind, {
+        ...{ day: 1, hour, endsAfterH: hours, cooling: cooling as Fault['cooling'] },
+        ...Object.fromEntries(given),
+        // More than a kilogram by hand is no slip.
+        ...(own.grams === undefined ? {} : { grams: Math.min(1000, Number(own.grams)) }),
+      });
     });
-  });
 
 /** A tank with limewater and a dosing pump, in which one thing breaks, or two. */
 export const anyFailure = fc
@@ -46,7 +47,7 @@ export const anyFailure = fc
     lime: fc.option(fc.double({ min: 0.2, max: 1.5, noNaN: true }), { nil: undefined }),
     dosed: fc.boolean(),
     stocking: fc.constantFrom('few' as const, 'usual' as const, 'crowded' as const),
-    faults: fc.array(anyFault, { minLength: 1, maxLength: 2 }),
+    faults: fc.array(anyFaultOf(faultIds), { minLength: 1, maxLength: 2 }),
   })
   .map(({ tank, lime, dosed, stocking, faults }): Scenario => {
     const soda = { additive: 'sodiumCarbonate' as const, gramsPerL: 60 };
