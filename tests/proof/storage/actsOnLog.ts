@@ -76,8 +76,7 @@ export async function edit(desk: DeskWindow): Promise<void> {
   }
   desk.note(`edited ${old} into ${name}`);
   desk.touched.add(old).add(name);
-  desk.oracle.deleted(old);
-  desk.oracle.wrote(name);
+  desk.oracle.edited(desk.who, old, name);
 }
 
 export async function walk(desk: DeskWindow): Promise<void> {

@@ -10,6 +10,10 @@ export class Oracle {
   private readonly removed = new Set<string>();
   /** The last turn of each lever of each tank: what it came to must be kept somewhere. */
   readonly turns = new Map<string, string>();
+  /** Of a line that several windows changed at once, and one of them stepped back: which text stands, nobody can say. */
+  readonly contested = new Set<string>();
+  /** The windows that changed a line, whatever it was called at the time. */
+  private readonly changedBy = new Map<string, Set<number>>();
   readonly broken: string[] = [];
   readonly journal: string[] = [];
   private readonly begun = Date.now();
@@ -25,6 +29,13 @@ export class Oracle {
   /** Something was written under a name of its own; another window may have taken it away already. */
   wrote(name: string): void {
     if (!this.gone.has(name) && !this.removed.has(name)) this.must.set(name, Date.now());
+  }
+  /** A line was changed: it is told by another name from now on. */
+  edited(who: number, old: string, name: string): void {
+    const windows = this.changedBy.get(old) ?? new Set();
+    for (const one of [old, name]) this.changedBy.set(one, windows.add(who));
+    this.deleted(old);
+    this.wrote(name);
   }
   /** It is there again. */
   back(name: string): void {
@@ -45,6 +56,12 @@ export class Oracle {
       this.deleted(name);
     }
     for (const name of back) this.back(name);
+    for (const name of own) {
+      if ((this.changedBy.get(name)?.size ?? 0) < 2) continue;
+      this.must.delete(name);
+      this.gone.delete(name);
+      this.contested.add(name);
+    }
   }
   /** Turns were taken back, or went with their tank. */
   forgetTurns(): void {

@@ -70,7 +70,8 @@ async function atOnce(browser: Browser, address: string, seed: number, seconds: 
     }
     const notices = windows.flatMap(({ watch }) => [...watch.notices]);
     if (asides > 0 && notices.length === 0) oracle.fail('plans were put aside and nobody was told');
-    return { oracle, acts, asides, notices, readings: oracle.must.size };
+    const [readings, contested] = [oracle.must.size, oracle.contested.size];
+    return { oracle, acts, asides, notices, readings, contested };
   } finally {
     await context.close();
   }
@@ -83,7 +84,7 @@ export async function windowsAttack(
   seconds: number,
 ): Promise<Attacked> {
   const broken: string[] = [];
-  let [acts, asides, readings] = [0, 0, 0];
+  let [acts, asides, readings, contested] = [0, 0, 0, 0];
   for (const seed of seeds) {
     // Three of four without the engine: what is written comes much thicker then.
     server.isMute = seed % 4 !== 0;
@@ -91,6 +92,7 @@ export async function windowsAttack(
     acts += came.acts;
     asides += came.asides;
     readings += came.readings;
+    contested += came.contested;
     broken.push(...came.oracle.broken.map((what) => `seed ${seed}: ${what}`));
     console.log(
       `   windows, seed ${seed}: ${came.acts} acts, ${came.readings} readings held, ${came.asides} set aside, ${came.oracle.broken.length} broken`,
@@ -105,6 +107,6 @@ export async function windowsAttack(
     attack: `five windows on the same tanks at once, ${seconds} s`,
     tried: seeds.length,
     broken,
-    figures: `${acts} acts; ${readings} readings that nobody took back; ${asides} times plans of two windows clashed and one was kept as a tank of its own`,
+    figures: `${acts} acts; ${readings} readings that nobody took back, ${contested} texts that two windows changed at once and one took back (not judged); ${asides} times plans of two windows clashed and one was kept as a tank of its own`,
   };
 }
