@@ -1,13 +1,7 @@
 import type { Device, DeviceKind, VesselId, VesselRole } from '../../shared/devices/device';
 import { deviceKinds } from '../../shared/devices/registry';
 import type { TankEvent } from '../../shared/events/event';
-import { eventKinds } from '../../shared/events/registry';
-import type {
-  BoundProcess,
-  GrowthReference,
-  ProcessKind,
-  Start,
-} from '../../shared/processes/process';
+import type { GrowthReference, ProcessKind, Start } from '../../shared/processes/process';
 import { USUAL_STOP_OMEGA } from '../../shared/processes/growthLaw';
 import { processes } from '../../shared/processes/registry';
 import { noFactors, type Factors } from '../../shared/scenario/factors';
@@ -15,51 +9,15 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { densityKgPerM3 } from '../../shared/seawater/density';
 import { pco2WetUatm } from '../../shared/seawater/gas';
 import { emptyBlock, indexOf, solutionKg } from '../../shared/species/block';
-import { oxygenDemand, oxygenOf, type OxygenDemand } from '../../shared/species/oxygenDemand';
-import { assertBalanced } from '../../shared/species/reaction';
-import { poolsWith, type PoolRole } from '../../shared/species/species';
-import { refillRow } from '../../shared/trace/refillRow';
+import { oxygenDemand } from '../../shared/species/oxygenDemand';
 import type { LedgerRow } from '../../shared/trace/trace';
 import { mixWater, type Carbon } from '../../shared/water/mixWater';
-import { Books, type Term } from './books';
-import { termsIn } from './termsIn';
+import { Books } from './books';
+import { channelsOf, runningIn, type Channel } from './channels';
+import { ledgerRows } from './ledgerRows';
+import { plannedEvents } from './plannedEvents';
 import type { TankState } from './tankState';
 import { weatherOf, type Weather } from './weather';
-
-/** A process made ready for this tank. */
-export interface Channel {
-  readonly id: string;
-  readonly row: number;
-  readonly terms: readonly Term[];
-  /** The terms that fall in the tank, which the integrator needs. */
-  readonly tankTerms: readonly Term[];
-  /** mol of oxygen that a mole of it gives to the tank (+) or takes (−). */
-  readonly oxygenMol: number;
-  readonly process: BoundProcess;
-  /** The channel that it follows; -1 where there is none. */
-  readonly lead: number;
-}
-
-/** Where a pool of a role is moved: by which channel, and by how many moles for each of its own. */
-export interface Moving {
-  readonly channel: number;
-  readonly account: number;
-  readonly moles: number;
-}
-
-/** Every reaction that moves a pool of this role, whatever either is called. */
-export function movingPools(
-  channels: readonly Channel[],
-  books: Books,
-  role: PoolRole,
-): readonly Moving[] {
-  const accounts = poolsWith(role).map((id) => books.poolIndex(id));
-  return channels.flatMap(({ terms }, channel) =>
-    terms
-      .filter(({ index }) => accounts.includes(index))
-      .map(({ index: account, moles }) => ({ channel, account, moles })),
-  );
-}
 
 /** A scenario made ready to run. */
 export interface Plan {
@@ -87,35 +45,6 @@ function startingCarbon(scenario: Scenario, pco2Uatm: number | undefined): Carbo
   return start.carbon === 'measuredPh'
     ? { phNbs: start.phNbs }
     : { pco2Uatm: pco2WetUatm(room.co2Ppm, tank.tempC, tank.salinityPractical) };
-}
-
-/** A process of this tank, as its kind binds it. */
-interface Running {
-  readonly kind: ProcessKind;
-  readonly process: BoundProcess;
-}
-
-/** Those that follow come after those that lead. */
-function inOrder(running: readonly Running[]): readonly Running[] {
-  const leads = running.filter(({ kind }) => kind.follows === undefined);
-  return [...leads, ...running.filter(({ kind }) => kind.follows !== undefined)];
-}
-
-function compileChannel(
-  { kind: { id, follows }, process }: Running,
-  row: number,
-  running: readonly Running[],
-  books: Books,
-  demand: OxygenDemand,
-): Channel {
-  const { reaction } = process;
-  assertBalanced(id, reaction);
-  const named = termsIn(books, 'tank', reaction);
-  const tankTerms = named.filter(({ index }) => index < books.tank.length);
-  const oxygenMol = oxygenOf(reaction, demand);
-  const terms = oxygenMol === 0 ? named : [...named, { index: indexOf.O2, moles: oxygenMol }];
-  const lead = running.findIndex(({ kind }) => kind.id === follows);
-  return { id, row, terms, tankTerms, oxygenMol, process, lead };
 }
 
 /** An expression of time that nobody sampled would be passed over in silence. */
@@ -149,10 +78,6 @@ interface StandingVessel {
   readonly contents: Float64Array;
 }
 
-/** What the scenario plans to do to the tank, in order of time. */
-export const plannedEvents = (scenario: Scenario): TankEvent[] =>
-  eventKinds.flatMap((kind) => kind.occurrences(scenario)).sort((a, b) => a.timeH - b.timeH);
-
 /** Throws a RangeError with a table when a process's reaction does not balance. */
 export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   const scenario = options.withoutEvents ? { ...asGiven, faults: [], responses: [] } : asGiven;
@@ -172,28 +97,10 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
   };
   const devices = (options.kinds ?? deviceKinds).flatMap((kind) => kind.build(scenario, factors));
 
-  const running = inOrder(
-    (options.registry ?? processes).flatMap((kind) => {
-      const process = kind.bind(start);
-      return process === null ? [] : [{ kind, process }];
-    }),
-  );
-  const pipes = devices.flatMap((device) => device.pipes);
-  const rows: LedgerRow[] = [
-    ...running.map(({ kind: { id, label, role } }) => ({ id, label, role })),
-    ...pipes.map(({ id, label, role, pump }) => ({
-      ...{ id, label, role },
-      ...(pump !== undefined && { pump }),
-    })),
-    ...eventKinds.map(({ id, label, role }) => ({ id, label, role })),
-  ];
+  const running = runningIn(start, options.registry ?? processes);
   const { ledger: before = [], vessels: standing = [] } = options.beside ?? {};
-  const named = new Set([...rows, refillRow].map(({ id }) => id));
-  const ledger = [
-    ...rows,
-    ...before.map(({ row }) => row).filter(({ id }) => !named.has(id)),
-    refillRow,
-  ];
+  const pipes = devices.flatMap((device) => device.pipes);
+  const ledger = ledgerRows(running, pipes, before);
   const own = devices.flatMap((device) => device.vessels);
   const used: StandingVessel[] = [
     { id: 'tank', contents: water },
@@ -211,7 +118,7 @@ export function compile(asGiven: Scenario, options: CompileOptions = {}): Plan {
     scenario,
     start,
     books,
-    channels: running.map((one, row) => compileChannel(one, row, running, books, demand)),
+    channels: channelsOf(running, books, demand),
     devices,
     reservoirs: vessels.flatMap(({ id, role }) => (role === 'reservoir' ? [id] : [])),
     events: options.withoutEvents ? [] : (options.events ?? plannedEvents(scenario)),

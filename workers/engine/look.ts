@@ -1,7 +1,7 @@
 import type { Lead } from '../../shared/processes/process';
 import { oxygenSaturationUmolPerKg } from '../../shared/seawater/oxygen';
 import { BLOCK_SIZE, copyBlock, indexOf, type Block } from '../../shared/species/block';
-import type { Channel } from './compile';
+import type { Channel } from './channels';
 import type { Flows } from './flows';
 import type { Reactions } from './reactions';
 import type { TankMotion } from './tankMotion';

@@ -1,5 +1,5 @@
 import { WATER } from '../../shared/species/block';
-import type { Channel } from './compile';
+import type { Channel } from './channels';
 
 /**
  * When a step would take more of a species than there is, all that consume it are scaled together:

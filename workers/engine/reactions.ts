@@ -1,6 +1,6 @@
 import type { Block } from '../../shared/species/block';
 import type { Books } from './books';
-import { movingPools, type Channel } from './compile';
+import { movingPools, type Channel } from './channels';
 import { flatTerms, type FlatTerms } from './flatTerms';
 
 /** All reactions of a tank as flat tables, in the order of their rows. */

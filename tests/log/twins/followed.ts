@@ -2,7 +2,7 @@ import { localTimeOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { plannedEvents } from '../../../workers/engine/compile';
+import { plannedEvents } from '../../../workers/engine/plannedEvents';
 import { ended, stateAfter } from '../../../workers/engine/run';
 import { usualOptions } from '../../../workers/engine/simulation';
 import type { TankState } from '../../../workers/engine/tankState';

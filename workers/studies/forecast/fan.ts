@@ -1,5 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import { plannedEvents } from '../../engine/compile';
+import { plannedEvents } from '../../engine/plannedEvents';
 
 import type { SimulationOptions } from '../../engine/simulation';
 import type { Fit } from '../fit/fit';

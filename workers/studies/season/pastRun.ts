@@ -7,7 +7,7 @@ import { noFactors } from '../../../shared/scenario/factors';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { ColumnId } from '../../../shared/trace/columns';
 import { readColumn, type Trace } from '../../../shared/trace/trace';
-import { plannedEvents } from '../../engine/compile';
+import { plannedEvents } from '../../engine/plannedEvents';
 import { takenOver } from '../../engine/goOn';
 import { stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
