@@ -4,6 +4,8 @@ import { defineConfig, type Plugin } from 'vite';
 import { headers, metaPolicy } from './scripts/headers.mjs';
 import { offlinePlugin } from './scripts/offline/offlinePlugin.mjs';
 
+const standIn = (file: string) => fileURLToPath(new URL(file, import.meta.url));
+
 const policyInBuiltPage: Plugin = {
   name: 'policy-in-built-page',
   apply: 'build',
@@ -26,7 +28,10 @@ const unspoken = (): Plugin => ({
 export default defineConfig({
   base: './',
   resolve: {
-    alias: { 'd3-color': fileURLToPath(new URL('src/charts/noColor.ts', import.meta.url)) },
+    alias: {
+      'd3-format': standIn('src/charts/noFormat.ts'),
+      'd3-interpolate': standIn('src/charts/numbersBetween.ts'),
+    },
   },
   plugins: [svelte(), policyInBuiltPage, offlinePlugin()],
   build: {
@@ -39,9 +44,8 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'first', test: /src\/app\/App\.svelte$/ },
-            // What is fetched together comes in one piece: each piece is named in the first file.
+            // Each piece is named in the first file, so what is fetched together is one.
             { name: 'fields', test: /src\/fields\/(?!onceRead|beingRead|fieldOf)/ },
-            { name: 'below', test: /src\/bench\/(Cautions|Assumptions|Differences)Panel/ },
           ],
         },
       },

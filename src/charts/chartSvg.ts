@@ -3,6 +3,7 @@ import { line } from 'd3-shape';
 import { timeMarks } from './axisMarks';
 import { rowsIn, scalesFor, type Frame, type Series } from './chartScales';
 import { decimate, type Point } from './decimate';
+import { tickText } from './tickText';
 import { spreadLabels } from './endLabels';
 import type { TimeWindow } from './timeWindow';
 
@@ -59,6 +60,7 @@ export function chartSvg(chart: ChartOut): string {
     frame.top,
     PLOT_BOTTOM,
   );
+  const written = tickText(y, 6);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${OUT_WIDTH}" height="${height}" viewBox="0 0 ${OUT_WIDTH} ${height}" font-family="Georgia, serif" font-size="13" fill="#2a2823">`,
     `<title>${escaped(title)}</title>`,
@@ -71,7 +73,7 @@ export function chartSvg(chart: ChartOut): string {
       .ticks(6)
       .flatMap((tick) => [
         `<line x1="${frame.left}" x2="${right}" y1="${y(tick)}" y2="${y(tick)}" stroke="#d8cfb8"/>`,
-        text(frame.left - 8, y(tick) + 4, y.tickFormat(6, 'f')(tick), 'text-anchor="end"'),
+        text(frame.left - 8, y(tick) + 4, written(tick), 'text-anchor="end"'),
       ]),
     ...timeMarks(window, OUT_WIDTH, clockHour).map(({ at, label }) =>
       text(x(at), PLOT_BOTTOM + 22, label, 'text-anchor="middle"'),
