@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { figure } from '../words/figure';
 import { say } from '../words/log';
 import { fieldIn, type Field } from '../scenario/fields';
 import { required, words } from '../scenario/quantity';
@@ -7,7 +6,7 @@ import { alkalinity, calcium, magnesium, salinity } from '../scenario/tank';
 import { additiveIds } from '../species/additives';
 import { isLocalTime } from './localTime';
 
-const { fields, help } = say;
+const { fields } = say;
 const measured = (options: Parameters<typeof required>[0]) => v.optional(required(options));
 
 /** Letters of a note. */
@@ -21,12 +20,7 @@ export const USUAL_ACCURACY_DKH = 0.15;
  * that ends its name; whatever was not measured is left out.
  */
 export const readingSchema = v.strictObject({
-  at: v.pipe(
-    v.string(),
-    v.check(isLocalTime, 'a date and a time of day'),
-    v.title(fields.at),
-    v.description(help.at),
-  ),
+  at: v.pipe(v.string(), v.check(isLocalTime, 'a date and a time of day'), v.title(fields.at)),
   alkalinityDkh: measured(alkalinity(fields.alkalinityDkh)),
   calciumMgPerL: measured(calcium(fields.calciumMgPerL)),
   magnesiumMgPerL: measured(magnesium(fields.magnesiumMgPerL)),
@@ -36,7 +30,6 @@ export const readingSchema = v.strictObject({
     min: 6.5,
     max: 9.5,
     step: 0.01,
-    help: help.phNbs,
   }),
   salinityPractical: measured(salinity(fields.salinityPractical)),
   tempC: measured({ title: fields.tempC, unit: '°C', min: 10, max: 38, step: 0.1 }),
@@ -61,8 +54,6 @@ export const readingSchema = v.strictObject({
     min: 0.01,
     max: 3,
     step: 0.01,
-    help: help.accuracy(figure(USUAL_ACCURACY_DKH)),
-    measure: help.measureAccuracy,
   }),
   lot: v.optional(words(fields.lot, 60)),
   testsLeft: measured({ title: fields.testsLeft, unit: '', min: 0, max: 1000, step: 1 }),
@@ -81,7 +72,6 @@ export const readingSchema = v.strictObject({
     min: -95,
     max: 400,
     step: 1,
-    help: help.corals,
   }),
   notes: v.optional(words(fields.notes, LONGEST_NOTE)),
 });

@@ -23,16 +23,6 @@ export const de: Words<typeof en> = {
     coralsPercent: 'Korallen dazu oder heraus',
     notes: 'Notizen',
   },
-  help: {
-    at: 'Die Uhr neben dem Becken, ohne Zeitzone.',
-    phNbs:
-      'Wie die Sonde anzeigt (NBS). Kurz vor Licht an und kurz vor Licht aus sagt es am meisten.',
-    accuracy: (dkh) => `Leer gelassen: ${dkh} dKH (übliche Praxis 0,1–0,2).`,
-    corals:
-      'Von allem, was Alkalinität nimmt, nach Größe, wie Sie es schätzen: −33, wenn ein Drittel verkauft wurde, 20, wenn ein Fünftel dazukam. Es zählt von diesem Augenblick an, und die Messungen danach rücken es zurecht.',
-    measureAccuracy:
-      'Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.',
-  },
   checks: { title: 'Was geprüft ist', what: 'Was funktionieren soll', tested: 'Geprüft am' },
   supplies: {
     title: 'Was übrig ist',

@@ -20,14 +20,6 @@ export const en = {
     coralsPercent: 'Corals added or taken out',
     notes: 'Notes',
   },
-  help: {
-    at: 'The clock beside the tank, without time zone.',
-    phNbs: 'As the probe reads (NBS). Before lights-on and before lights-off tell most.',
-    accuracy: (dkh: string) => `Left out: ${dkh} dKH (common practice 0.1–0.2).`,
-    corals:
-      'Of all that take alkalinity, by size as you judge it: −33 when a third was sold, 20 when a fifth more came in. It counts from this moment on, and the readings that follow put it right.',
-    measureAccuracy: 'Test the same water five times; two thirds of the results lie within one σ.',
-  },
   checks: { title: 'What is tested', what: 'Thing that should work', tested: 'Tested on' },
   supplies: {
     title: 'What is left',

@@ -41,6 +41,15 @@ export const de: Words<typeof en> = {
     nothingPoured: 'nichts',
     unitOf: (field) => `Einheit: ${field}`,
   },
+  help: {
+    at: 'Die Uhr neben dem Becken, ohne Zeitzone.',
+    phNbs:
+      'Wie die Sonde anzeigt (NBS). Kurz vor Licht an und kurz vor Licht aus sagt es am meisten.',
+    accuracyDkh: (dkh) =>
+      `Leer gelassen: ${dkh} dKH (übliche Praxis 0,1–0,2). Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.`,
+    coralsPercent:
+      'Von allem, was Alkalinität nimmt, nach Größe, wie Sie es schätzen: −33, wenn ein Drittel verkauft wurde, 20, wenn ein Fünftel dazukam. Es zählt von diesem Augenblick an, und die Messungen danach rücken es zurecht.',
+  },
   counted: {
     future: (count, when) =>
       count === 1

@@ -35,6 +35,14 @@ export const en = {
     nothingPoured: 'nothing',
     unitOf: (field: string) => `Unit of ${field}`,
   },
+  help: {
+    at: 'The clock beside the tank, without time zone.',
+    phNbs: 'As the probe reads (NBS). Before lights-on and before lights-off tell most.',
+    accuracyDkh: (dkh: string) =>
+      `Left out: ${dkh} dKH (common practice 0.1–0.2). Test the same water five times; two thirds of the results lie within one σ.`,
+    coralsPercent:
+      'Of all that take alkalinity, by size as you judge it: −33 when a third was sold, 20 when a fifth more came in. It counts from this moment on, and the readings that follow put it right.',
+  },
   counted: {
     future: (count: number, when: string) =>
       count === 1
