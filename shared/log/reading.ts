@@ -15,6 +15,13 @@ export const LONGEST_NOTE = 1000;
 /** Repeatability of a usual alkalinity test, dKH: common practice 0.1–0.2. */
 export const USUAL_ACCURACY_DKH = 0.15;
 
+/** What is done to a tank's equipment. */
+export const eventIds = [
+  ...(['bought', 'cleaned', 'replaced', 'calibrated'] as const),
+  ...(['reservoirFilled', 'bottleFilled'] as const),
+] as const;
+export type EventId = (typeof eventIds)[number];
+
 /**
  * One line of the test log: what was read, what was done, and when. Every number is in the unit
  * that ends its name; whatever was not measured is left out.
@@ -47,6 +54,13 @@ export const readingSchema = v.strictObject({
     max: 20,
     step: 0.01,
   }),
+  phosphateMgPerL: measured({
+    title: fields.phosphateMgPerL,
+    unit: 'mg/L PO₄',
+    min: 0,
+    max: 20,
+    step: 0.01,
+  }),
   test: v.optional(words(fields.test, 60)),
   accuracyDkh: measured({
     title: fields.accuracyDkh,
@@ -73,6 +87,8 @@ export const readingSchema = v.strictObject({
     max: 400,
     step: 1,
   }),
+  event: v.optional(v.pipe(v.picklist(eventIds), v.title(fields.event))),
+  equipment: v.optional(words(fields.equipment, 60)),
   notes: v.optional(words(fields.notes, LONGEST_NOTE)),
 });
 
@@ -91,7 +107,7 @@ export const saysSomething = (reading: Reading): boolean =>
   readingNames.some((name) => name !== 'at' && reading[name] !== undefined);
 
 const besideTheWater: readonly ReadingName[] = [
-  ...(['at', 'test', 'accuracyDkh', 'lot', 'testsLeft', 'notes'] as const),
+  ...(['at', 'test', 'accuracyDkh', 'lot', 'testsLeft', 'event', 'equipment', 'notes'] as const),
 ];
 
 /** Whether a line says what the water was or what was done to it: a note does not. */

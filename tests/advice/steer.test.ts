@@ -177,7 +177,7 @@ it(
         const found = breachesOf(one.any, together.stretches, one.level, most);
         breaches.push(...found);
       }),
-      runsOf(40),
+      runsOf(30),
     );
     console.log(JSON.stringify(kinds), breaches.length);
     expect(breaches).toEqual([]);
