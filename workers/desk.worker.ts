@@ -4,7 +4,14 @@ import { questionNamed } from './desk/questions';
 
 export type { Answer as WorkedOut, Failure as WorkFailure } from './desk/answer';
 export type { Ensemble } from './desk/drillQuestions';
-export type { AwayTold, DeliveryTold, Offered, SeasonTold, TurnTold } from './desk/logQuestions';
+export type {
+  AwayTold,
+  DeliveryTold,
+  Offered,
+  SeasonTold,
+  SteerTold,
+  TurnTold,
+} from './desk/logQuestions';
 export type { Desk } from './desk/desk';
 export type { AskedOf, GivenBy, ToldBy } from './desk/question';
 export type { QuestionName, Questions } from './desk/questions';

@@ -12,6 +12,7 @@ const kept = {
   tempC: 'tempC',
   nitrateMgPerL: 'nitrateMgPerL',
   ammoniaMgPerL: 'ammoniaMgPerL',
+  phosphateMgPerL: 'phosphateMgPerL',
 } as const satisfies Partial<Record<keyof Reading, keyof Scenario['tank']>>;
 
 const bandOf = {

@@ -5,10 +5,14 @@ import { typedNumber } from '../units/typedNumber';
 import { say as csv } from '../words/csv';
 import { figure } from '../words/figure';
 import { readNumber, type DecimalMark } from './csv/numbers';
-import { ownUnit, readingField, type ReadingName } from './reading';
+import { say as page } from '../words/logPage';
+import { eventIds, ownUnit, readingField, type EventId, type ReadingName } from './reading';
 
 const say = csv.rows;
 export const { refuse } = say;
+
+/** "<0.02": less than the kit shows is no number. */
+const BELOW = /^\s*[<≤]/;
 
 /** A number in the unit beside it, turned into the field's own; or why not. */
 export function readValue(
@@ -19,6 +23,7 @@ export function readValue(
 ): number | string {
   const own = ownUnit(name)!;
   const { title, quantity } = readingField(name);
+  if (BELOW.test(text)) return refuse(title, text, say.belowTheKit);
   const { digits, unit: named } = typedNumber(text);
   const typed = readNumber(digits, decimal);
   const unit = testUnit(own, named || (beside ?? own));
@@ -37,6 +42,12 @@ export function readValue(
     refuse(title, text, say.range(figure(min), figure(max), own)) + (mistake ? ` ${mistake}.` : '')
   );
 }
+
+/** What was done by its name here or its word. */
+export const eventOf = (text: string): EventId | undefined => {
+  const wanted = text.trim().toLowerCase();
+  return eventIds.find((id) => [id, page.events[id]].some((name) => name.toLowerCase() === wanted));
+};
 
 /** An additive by its name here, its label or its formula. */
 export function additiveOf(text: string): string | undefined {

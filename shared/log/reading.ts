@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { figure } from '../words/figure';
 import { say } from '../words/log';
 import { fieldIn, type Field } from '../scenario/fields';
 import { required, words } from '../scenario/quantity';
@@ -7,7 +6,7 @@ import { alkalinity, calcium, magnesium, salinity } from '../scenario/tank';
 import { additiveIds } from '../species/additives';
 import { isLocalTime } from './localTime';
 
-const { fields, help } = say;
+const { fields } = say;
 const measured = (options: Parameters<typeof required>[0]) => v.optional(required(options));
 
 /** Letters of a note. */
@@ -16,17 +15,19 @@ export const LONGEST_NOTE = 1000;
 /** Repeatability of a usual alkalinity test, dKH: common practice 0.1–0.2. */
 export const USUAL_ACCURACY_DKH = 0.15;
 
+/** What is done to a tank's equipment. */
+export const eventIds = [
+  ...(['bought', 'cleaned', 'replaced', 'calibrated'] as const),
+  ...(['reservoirFilled', 'bottleFilled'] as const),
+] as const;
+export type EventId = (typeof eventIds)[number];
+
 /**
  * One line of the test log: what was read, what was done, and when. Every number is in the unit
  * that ends its name; whatever was not measured is left out.
  */
 export const readingSchema = v.strictObject({
-  at: v.pipe(
-    v.string(),
-    v.check(isLocalTime, 'a date and a time of day'),
-    v.title(fields.at),
-    v.description(help.at),
-  ),
+  at: v.pipe(v.string(), v.check(isLocalTime, 'a date and a time of day'), v.title(fields.at)),
   alkalinityDkh: measured(alkalinity(fields.alkalinityDkh)),
   calciumMgPerL: measured(calcium(fields.calciumMgPerL)),
   magnesiumMgPerL: measured(magnesium(fields.magnesiumMgPerL)),
@@ -36,7 +37,6 @@ export const readingSchema = v.strictObject({
     min: 6.5,
     max: 9.5,
     step: 0.01,
-    help: help.phNbs,
   }),
   salinityPractical: measured(salinity(fields.salinityPractical)),
   tempC: measured({ title: fields.tempC, unit: '°C', min: 10, max: 38, step: 0.1 }),
@@ -54,6 +54,13 @@ export const readingSchema = v.strictObject({
     max: 20,
     step: 0.01,
   }),
+  phosphateMgPerL: measured({
+    title: fields.phosphateMgPerL,
+    unit: 'mg/L PO₄',
+    min: 0,
+    max: 20,
+    step: 0.01,
+  }),
   test: v.optional(words(fields.test, 60)),
   accuracyDkh: measured({
     title: fields.accuracyDkh,
@@ -61,8 +68,6 @@ export const readingSchema = v.strictObject({
     min: 0.01,
     max: 3,
     step: 0.01,
-    help: help.accuracy(figure(USUAL_ACCURACY_DKH)),
-    measure: help.measureAccuracy,
   }),
   lot: v.optional(words(fields.lot, 60)),
   testsLeft: measured({ title: fields.testsLeft, unit: '', min: 0, max: 1000, step: 1 }),
@@ -81,8 +86,9 @@ export const readingSchema = v.strictObject({
     min: -95,
     max: 400,
     step: 1,
-    help: help.corals,
   }),
+  event: v.optional(v.pipe(v.picklist(eventIds), v.title(fields.event))),
+  equipment: v.optional(words(fields.equipment, 60)),
   notes: v.optional(words(fields.notes, LONGEST_NOTE)),
 });
 
@@ -101,7 +107,7 @@ export const saysSomething = (reading: Reading): boolean =>
   readingNames.some((name) => name !== 'at' && reading[name] !== undefined);
 
 const besideTheWater: readonly ReadingName[] = [
-  ...(['at', 'test', 'accuracyDkh', 'lot', 'testsLeft', 'notes'] as const),
+  ...(['at', 'test', 'accuracyDkh', 'lot', 'testsLeft', 'event', 'equipment', 'notes'] as const),
 ];
 
 /** Whether a line says what the water was or what was done to it: a note does not. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { usualMostPerDay } from '../recipe/mostPerDay';
 import { quantity } from '../scenario/quantity';
 import { fieldIn, type Field } from '../scenario/fields';
 import { alkalinity } from '../scenario/tank';
@@ -8,7 +9,7 @@ import { checkSchema } from './check';
 import { readingSchema } from './reading';
 import { supplyIds, supplySchema } from './supply';
 
-const { settings } = say;
+const { settings, fields } = say;
 /** As long as anyone is away, and as often as anyone comes, days. */
 export const MOST_AWAY_DAYS = 60;
 /** More than anyone tests. */
@@ -22,6 +23,9 @@ const moment = (title: string) =>
     ),
     '',
   );
+
+const from0 = (title: string, unit: string, max: number, usual: number) =>
+  quantity({ title, unit, min: usual && 0.1, max, step: 0.1 }, usual);
 
 /** The log of one tank, and how it is to be read. */
 export const tankLogSchema = v.pipe(
@@ -43,7 +47,6 @@ export const tankLogSchema = v.pipe(
         min: 0.005,
         max: 2,
         step: 0.01,
-        help: settings.withinHelp,
       },
       0.1,
     ),
@@ -56,7 +59,6 @@ export const tankLogSchema = v.pipe(
         min: 0,
         max: 500,
         step: 0.1,
-        help: settings.scoopHelp,
       },
       0,
     ),
@@ -67,7 +69,6 @@ export const tankLogSchema = v.pipe(
         min: 0,
         max: 5000,
         step: 0.5,
-        help: settings.pumpHelp,
       },
       0,
     ),
@@ -77,6 +78,20 @@ export const tankLogSchema = v.pipe(
       [],
     ),
     shopDays: quantity({ title: settings.shopDays, unit: 'days', min: 0, max: 90, step: 1 }, 7),
+    /** Where calcium and magnesium are to stand; 0, or outside the keeper's band: in its middle. */
+    calciumTargetMgPerL: from0(fields.calciumMgPerL, 'mg/L', 1000, 0),
+    magnesiumTargetMgPerL: from0(fields.magnesiumMgPerL, 'mg/L', 3000, 0),
+    /** May be moved in a day. */
+    mostCalciumMgPerLPerDay: from0(fields.calciumMgPerL, 'mg/L', 100, usualMostPerDay.calcium),
+    mostMagnesiumMgPerLPerDay: from0(
+      fields.magnesiumMgPerL,
+      'mg/L',
+      200,
+      usualMostPerDay.magnesium,
+    ),
+    mostSalinityPerDay: from0(fields.salinityPractical, 'ppt', 3, usualMostPerDay.salinity),
+    /** Whether the bottles of a pair are turned each by itself. */
+    pairUnlinked: v.optional(v.boolean(), false),
     /** How long the keeper is away next, and how often somebody comes; 0: nobody does. */
     awayDays: quantity(
       { title: settings.awayDays, unit: 'days', min: 1, max: MOST_AWAY_DAYS, step: 1 },
@@ -108,7 +123,12 @@ export type LogSetting =
   | 'pumpMlPerMin'
   | 'awayDays'
   | 'visitDays'
-  | 'shopDays';
+  | 'shopDays'
+  | 'calciumTargetMgPerL'
+  | 'magnesiumTargetMgPerL'
+  | 'mostCalciumMgPerLPerDay'
+  | 'mostMagnesiumMgPerLPerDay'
+  | 'mostSalinityPerDay';
 
 /** What the schema says about one of them. */
 export const settingField = (name: LogSetting): Field => fieldIn(tankLogSchema, [name])!;

@@ -2,7 +2,7 @@ import { say } from '../words/logPage';
 import { checkedReading } from './checkedReading';
 import { readMoment } from './csv/dates';
 import { decimalMark, type DecimalMark } from './csv/numbers';
-import { additiveOf, readValue, refuse } from './readValue';
+import { additiveOf, eventOf, readValue, refuse } from './readValue';
 import { parseQuantity } from '../units/parse';
 import { testUnit } from '../units/testUnits';
 import { typedNumber } from '../units/typedNumber';
@@ -24,7 +24,12 @@ export type TypedOutcome =
 
 /** A line must say more than whose bottle it was. */
 const isWorthALine = (reading: Reading): boolean =>
-  tellsOfWater(reading) || reading.notes !== undefined;
+  tellsOfWater(reading) || (reading.notes ?? reading.event) !== undefined;
+
+const whyNoLine = ({ lot, equipment }: Reading): string => {
+  if (equipment !== undefined) return say.enter.equipmentAlone;
+  return lot === undefined ? say.enter.nothingTyped : say.enter.lotAlone;
+};
 
 /** A file may have it; typed beside a tank it is a slip. */
 const EXPONENT = /\de[-+]?\d/i;
@@ -64,7 +69,12 @@ export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome
     if (own !== undefined && EXPONENT.test(text))
       reasons.push(refuse(readingField(name).title, text, say.enter.onlyDigits));
     else if (own === undefined)
-      values[name] = name === 'additive' ? (additiveOf(text) ?? text) : text;
+      values[name] =
+        name === 'additive'
+          ? (additiveOf(text) ?? text)
+          : name === 'event'
+            ? (eventOf(text) ?? text)
+            : text;
     else {
       const unit = units[name] ?? own;
       const value = readValue(name, text, unit, markOf(text, unit));
@@ -79,9 +89,7 @@ export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome
   const { reading } = outcome;
   const half = (reading.additive === undefined) !== (reading.grams === undefined);
   const problems = [
-    ...(isWorthALine(reading)
-      ? []
-      : [reading.lot === undefined ? say.enter.nothingTyped : say.enter.lotAlone]),
+    ...(isWorthALine(reading) ? [] : [whyNoLine(reading)]),
     ...(half ? [say.enter.halfADose] : []),
   ];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, reading };

@@ -1,17 +1,26 @@
 import type { Scenario } from '../scenario/schema';
 
-/** May be moved in a day, mg/L and ppt: common practice, each the keeper's to change. */
-export interface MostPerDay {
-  readonly calcium: number;
-  readonly magnesium: number;
-  readonly salinity: number;
-}
-export const usualMostPerDay: MostPerDay = { calcium: 20, magnesium: 50, salinity: 1 };
-
 /** Where the keeper wants calcium and magnesium, mg/L. */
 export interface SeasonTargets {
   readonly calcium: number;
   readonly magnesium: number;
+}
+
+/** What was asked for where that lies inside the keeper's bands, else their middle. */
+export function targetsWithin(
+  { limits }: Pick<Scenario, 'limits'>,
+  { calcium, magnesium }: SeasonTargets,
+): SeasonTargets {
+  const middle = usualTargets({ limits });
+  const isIn = (value: number, low: number, high: number) => value >= low && value <= high;
+  return {
+    calcium: isIn(calcium, limits.calciumLowMgPerL, limits.calciumHighMgPerL)
+      ? calcium
+      : middle.calcium,
+    magnesium: isIn(magnesium, limits.magnesiumLowMgPerL, limits.magnesiumHighMgPerL)
+      ? magnesium
+      : middle.magnesium,
+  };
 }
 
 /** The middle of the keeper's bands. */

@@ -22,6 +22,12 @@ const unit = (name: string, toOwn: (value: number) => number, ...more: string[])
 /** mg of CaCO3 for one milliequivalent. */
 const mgPerMeq = molarMassGPerMol({ Ca: 1, C: 1, O: 3 }) / 2;
 const mgPerL = [unit('mg/L', same, 'ppm', 'mg/l')];
+const PO4_G_PER_MOL = molarMassGPerMol({ P: 1, O: 4 });
+/** Kits show phosphate, or the phosphorus in it: a third. */
+const PO4_PER_P = PO4_G_PER_MOL / molarMassGPerMol({ P: 1 });
+/** As "µ" is typed: the sign, the Greek letter, a u. */
+const micro = ['µg/l', 'μg/l', 'ug/l', 'ppb'];
+const phosphorus = (own: string) => ['p', 'po4-p', 'po4p', 'po₄-p'].map((of) => `${own}${of}`);
 /** Meters print conductivity as it would be at 25 °C. */
 const METER_TEMP_C = 25;
 
@@ -45,6 +51,13 @@ const units: Readonly<Record<string, readonly TestUnit[]>> = {
   ],
   '°C': [unit('°C', same, 'c', 'degc'), unit('°F', (f) => ((f - 32) * 5) / 9, 'f', 'degf')],
   'mg/L': mgPerL,
+  'mg/L PO₄': [
+    unit('mg/L PO₄', same, 'mg/lpo4', 'mg/l', 'ppm', 'ppmpo4', 'po4'),
+    unit('mg/L P', (mg) => mg * PO4_PER_P, ...phosphorus('mg/l'), ...phosphorus('ppm')),
+    unit('µg/L PO₄', (ug) => ug / 1000, ...micro.flatMap((own) => [own, `${own}po4`, `${own}po₄`])),
+    unit('µg/L P', (ug) => (ug * PO4_PER_P) / 1000, ...micro.flatMap(phosphorus)),
+    unit('µmol/L', (umol) => (umol * PO4_G_PER_MOL) / 1000, 'μmol/l', 'umol/l', 'µm', 'um'),
+  ],
 };
 
 /** Every unit that a field kept in `own` is also read in; the first is its own. */

@@ -48,6 +48,7 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   delivered: ofTheLog,
   paces: ofTheLog,
   season: whole,
+  steer: whole,
   reaches: ofTheLog,
   correct: ofTheLog,
 };

@@ -3,11 +3,11 @@ import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { Frame, Scales } from './chartScales';
 
-/** Something that happened: poured in, water changed, or what runs, is kept or is tested with changed. */
+/** Something that happened: poured in, water changed, what runs or is kept changed, or what was noted. */
 export interface Mark {
   /** Hours since the start of the log. */
   readonly timeH: number;
-  readonly kind: 'poured' | 'water' | 'change';
+  readonly kind: 'poured' | 'water' | 'change' | 'note';
   readonly text: string;
 }
 

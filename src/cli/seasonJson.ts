@@ -1,5 +1,6 @@
 import type { SeasonTold } from '../../workers/desk/logQuestions';
 import type { First } from '../../workers/studies/season/firstDays';
+import type { Lowering } from '../../workers/studies/season/lowering';
 import type { Passed } from '../../workers/studies/season/seasonTank';
 import type { Share } from '../../workers/studies/season/share';
 import { lineJson, named } from './lineJson';
@@ -9,7 +10,7 @@ type Id = 'calcium' | 'magnesium' | 'salinity';
 const sharesJson = (id: Id, shares: readonly Share[]) =>
   shares.map(({ mover, moved }) => ({ mover, ...named('moved', id, moved) }));
 
-const endsJson = (ends: Readonly<Record<Id, number>>) => ({
+export const endsJson = (ends: Readonly<Record<Id, number>>) => ({
   calciumMgPerL: ends.calcium,
   magnesiumMgPerL: ends.magnesium,
   salinityPractical: ends.salinity,
@@ -21,7 +22,7 @@ const passedJson = ({ line, fast, firstH }: Passed) => ({
   fast: fast && { quantity: fast.id, ...named('inADay', fast.id, fast.by) },
 });
 
-function firstJson(first: First) {
+export function firstJson(first: First) {
   if (first.kind === 'refused') return { kind: first.kind, passed: passedJson(first.passed) };
   if (first.kind !== 'first') return first;
   const { kind, days, share, poured, change, ends } = first;
@@ -55,6 +56,16 @@ function wouldJson(id: Id, would: Would) {
       return { kind, weeklyG: would.gramsPerWeek };
   }
 }
+
+/** What is too high, and what brings it down. */
+export const loweringJson = ({ id, above, limit, newWaterHolds, ways }: Lowering) => ({
+  ways: ways.map((way) => ({
+    ...{ kind: way.kind, days: way.days },
+    weeklyL: way.kind === 'change' ? way.litres : undefined,
+  })),
+  ...{ quantity: id, ...named('above', id, above), ...named('limit', id, limit) },
+  ...named('newWater', id, newWaterHolds),
+});
 
 /** A season for other programs. */
 export function seasonAnswerJson({ season, question }: SeasonTold) {
@@ -95,14 +106,7 @@ export function seasonAnswerJson({ season, question }: SeasonTold) {
       notHeld: notHeld.map(({ id, day, side }) => ({ quantity: id, onDay: day, side })),
       ...{ ends: endsJson(ends), passed: passed && passedJson(passed) },
     },
-    lowerings: lowerings.map(({ id, above, limit, newWaterHolds, ways }) => ({
-      ways: ways.map((way) => ({
-        ...{ kind: way.kind, days: way.days },
-        weeklyL: way.kind === 'change' ? way.litres : undefined,
-      })),
-      ...{ quantity: id, ...named('above', id, above), ...named('limit', id, limit) },
-      ...named('newWater', id, newWaterHolds),
-    })),
+    lowerings: lowerings.map(loweringJson),
     alkalinityLeavesDay,
     drifts: drifts.map(({ id, now, after, giveOrTake, leavesDay, shares }) => ({
       ...{ quantity: id, leavesDay, ...named('now', id, now) },

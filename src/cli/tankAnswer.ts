@@ -2,7 +2,13 @@ import { countedReadings, type Counted } from '../../shared/log/counted';
 import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import * as ask from '../../workers/desk/logQuestions';
-import type { AwayTold, Offered, SeasonTold, TurnTold } from '../../workers/desk/logQuestions';
+import type {
+  AwayTold,
+  Offered,
+  SeasonTold,
+  SteerTold,
+  TurnTold,
+} from '../../workers/desk/logQuestions';
 import type { LogAnswer, Unanswered } from '../../workers/studies/answerLog';
 import type { RanUntil } from '../../workers/studies/fit/turnedAt';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
@@ -10,7 +16,7 @@ import type { SupplyPace } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
 import { awayAsked } from '../diary/away/awayAsked';
 import { ranUntil } from '../diary/ranUntil';
-import { usualWants } from '../diary/season/seasonAsked';
+import { metalWants, seasonWants } from '../diary/season/seasonAsked';
 import { toldOffer, type ToldOffer } from '../say/plan/offer';
 import { pairNames } from '../say/plan/ways';
 import type { Tank } from '../store/tanks';
@@ -31,6 +37,8 @@ export interface TankAnswer {
   readonly chosen: ToldOffer;
   readonly correction: Correction;
   readonly turn: TurnTold;
+  /** Calcium, magnesium and salinity beside the turn. */
+  readonly steer: SteerTold;
   /** How fast powders and salt go; empty where nobody has counted what is left. */
   readonly paces: readonly SupplyPace[];
   /** Undefined where calcium, magnesium and salinity have never been read. */
@@ -65,26 +73,35 @@ export async function tankAnswer(
   const ran = ranUntil(bench);
   const answer = await ask.answer({ plan, log: readings, withinDkhPerDay, ran });
   const known = 'why' in answer ? undefined : answer;
-  const { targetDkh, scoopG, pumpMlPerMin } = log;
+  const { targetDkh, scoopG, pumpMlPerMin, pairUnlinked } = log;
   const kit = { scoopG, pumpMlPerMin };
-  const wanted = { targetDkh, kit, pairNames };
+  const wanted = { targetDkh, kit, pairNames, unlinked: pairUnlinked };
   const asked = { plan, log: readings, known, wanted };
   const plans = await ask.plans(asked);
   const { question } = plans;
   const offers = plans.offers.map((offer) => toldOffer(offer, kit));
   const chosen = offers.find(({ offered }) => offered) ?? offers[0]!;
   const correction = { question, plan: chosen.scenario, additive: 'sodiumBicarbonate' } as const;
+  const { happened } = counted;
+  const turn = await ask.turn(asked);
+  const steer = await ask.steer({ plan, told: turn, happened, wants: metalWants(plan, log) });
   const away =
     days > 0 ? await ask.away({ ...asked, absence: awayAsked(days, visitDays, known) }) : undefined;
   return {
     ...{ tank, now, plan, ran, counted, answer, question, offers, chosen },
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
-    turn: await ask.turn(asked),
+    ...{ turn, steer },
     paces: log.supplies.length > 0 ? await ask.paces(asked) : [],
     season: counted.happened.some(tellsOfASeason)
       ? await ask.season({
-          ...{ ...asked, happened: counted.happened, ran, wants: usualWants(plan) },
+          ...{
+            ...asked,
+            happened: counted.happened,
+            ran,
+            told: turn,
+            wants: seasonWants(plan, log),
+          },
         })
       : undefined,
   };

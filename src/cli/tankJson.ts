@@ -6,6 +6,7 @@ import type { ToldOffer } from '../say/plan/offer';
 import { turnRecipe } from '../say/turn/turnRecipe';
 import { lineJson, named } from './lineJson';
 import { seasonAnswerJson } from './seasonJson';
+import { steeredJson } from './steeredJson';
 import type { TankAnswer } from './tankAnswer';
 import { orderBy } from '../../shared/recipe/orderBy';
 import { allPaces } from '../say/stock/order';
@@ -91,19 +92,20 @@ const units = { pump: 'mlPerDay', channel: 'mlPerDay', mix: 'gPerL', drip: 'lPer
 function turnJson(told: TankAnswer) {
   const { turn } = told.turn;
   const says = turnTold(told);
-  if (turn.kind === 'nothingRuns') return { kind: turn.kind, says };
+  const steered = steeredJson(told.steer);
+  if (turn.kind === 'nothingRuns') return { kind: turn.kind, says, steered };
   if (turn.kind === 'refused') {
     const { refusal, nearest, kind } = turn;
     const reason =
       refusal.kind === 'breach'
         ? { kind: refusal.kind, firstH: refusal.firstH, line: lineJson(refusal.breach) }
         : refusal;
-    return { kind, says, refusal: reason, nearest };
+    return { kind, says, refusal: reason, nearest, steered };
   }
   const { turned } = turn;
   const { lever, from, to, low, high, peakPh, also, worstDump, dkh, first } = turned;
   const { promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps } = turned;
-  const { largestDailyDkh, allowedDkh, scenario, plan, heldPlan } = turned;
+  const { largestDailyDkh, allowedDkh, scenario, plan, heldPlan, apart } = turned;
   const unit = units[lever];
   return {
     ...{ kind: turn.kind, says, lever, unit, from, to, low, high },
@@ -116,7 +118,12 @@ function turnJson(told: TankAnswer) {
       clockHour: worstDump.clockHour,
       ...{ peakPhNbs: worstDump.peakPh, peakDkh: worstDump.peakDkh },
     },
-    hourlyDkh: dkh,
+    ...{ hourlyDkh: dkh, steered },
+    apart: apart && {
+      pumps: apart.pumps.map(({ name, mlPerDay }) => ({ pumpName: name, dailyMl: mlPerDay })),
+      ...{ onDay: apart.day, calciumMgPerL: apart.calciumMgPerL },
+      togetherCalciumMgPerL: apart.togetherMgPerL,
+    },
   };
 }
 

@@ -13,6 +13,7 @@ import { notesOf } from '../say/fit/notes';
 import { unansweredSentence } from '../say/fit/unanswered';
 import { gettingThere } from '../say/plan/correction';
 import { movesSentence } from '../say/turn/turned';
+import { steerSentences } from '../say/turn/steer';
 import { turnSentences } from '../say/turn/turn';
 import { turnedAt } from '../say/turn/turnedAt';
 import { newestOf } from '../../shared/log/newest';
@@ -64,17 +65,22 @@ export const firstSentence = ({ correction, question, counted }: TankAnswer): st
   gettingThere(correction, question, counted.readings);
 
 /** What to turn of what runs, the answer first. */
-export function turnTold({ turn, answer, plan, ran, counted, now }: TankAnswer): string[] {
+export function turnTold({ turn, steer, answer, plan, ran, counted, now }: TankAnswer): string[] {
   const { readings } = counted;
   const known = 'why' in answer ? undefined : answer;
-  const { headline, more } = turnSentences(turn, {
+  const around = {
     ...{ readings, answer: known, now },
     turnedAt: turnedAt(ran, plan, newestOf(readings, 'alkalinityDkh')?.at),
-  });
+  };
+  const { headline, more } = turnSentences(turn, around);
+  const beside = steerSentences(steer, turn, around);
   const found = turn.turn;
-  if (found.kind !== 'turn') return [headline, ...more];
+  if (found.kind !== 'turn') return [headline, ...more, ...beside];
   const recipe = turnRecipe(found.turned, turn);
-  return [headline, ...more, movesSentence(found.turned), ...recipe.mix, ...recipe.dose];
+  return [
+    ...[headline, ...more, ...beside, movesSentence(found.turned)],
+    ...[...recipe.mix, ...recipe.dose],
+  ];
 }
 
 /** Days without the keeper, what may fail meanwhile, and what whoever comes tops up. */

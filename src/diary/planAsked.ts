@@ -30,7 +30,8 @@ export const knownOf = ({ now, useNow, fit }: LogAnswer) => ({
 
 /** What is asked of the worker, for a plan as for a turn. */
 export function planAsked({ log, plan, readings, answer }: PlanProps) {
-  const { targetDkh, scoopG, pumpMlPerMin } = log.now;
-  const wanted = { targetDkh, kit: { scoopG, pumpMlPerMin }, pairNames };
+  const { targetDkh, scoopG, pumpMlPerMin, pairUnlinked } = log.now;
+  const kit = { scoopG, pumpMlPerMin };
+  const wanted = { targetDkh, kit, pairNames, unlinked: pairUnlinked };
   return { plan, log: readings, known: answer && knownOf(answer), wanted };
 }

@@ -1,7 +1,8 @@
 import { median } from 'd3-array';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { usualMostPerDay, usualTargets } from '../../shared/recipe/seasonTargets';
+import { usualMostPerDay } from '../../shared/recipe/mostPerDay';
+import { usualTargets } from '../../shared/recipe/seasonTargets';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { usualOptions } from '../../workers/engine/simulation';
 import { firstAsked, heldSalinity } from '../../workers/studies/season/firstAsked';

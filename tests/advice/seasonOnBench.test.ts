@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { withNewestWater } from '../../shared/log/newest';
-import { usualMostPerDay, usualTargets } from '../../shared/recipe/seasonTargets';
+import { usualMostPerDay } from '../../shared/recipe/mostPerDay';
+import { usualTargets } from '../../shared/recipe/seasonTargets';
 import { limitBands } from '../../shared/scenario/limitBands';
 import { readColumn } from '../../shared/trace/trace';
 import { run } from '../../workers/engine/run';

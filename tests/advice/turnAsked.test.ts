@@ -84,6 +84,28 @@ it('turns both pumps of a pair together, by as much as the tests fall short', as
   expect(byDaySentence(turned, 0)).toMatch(/^Not within 0 days inside your daily limit/);
 });
 
+it('turns one bottle of a pair alone where they are unlinked, and says what calcium does then', async () => {
+  const readings = daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]);
+  const answer = answerLog(pumps, readings, 0.1);
+  if ('why' in answer) throw new Error(answer.why);
+  const asks = { plan: pumps, log: readings, known: answer };
+  const [linked, alone] = await Promise.all(
+    [false, true].map((unlinked) => turn({ ...asks, wanted: { targetDkh: 8.5, unlinked } })),
+  );
+  if (linked!.turn.kind !== 'turn' || alone!.turn.kind !== 'turn') throw new Error('two turns');
+  const { turned } = alone!.turn;
+  expect(linked!.turn.turned.apart).toBeUndefined();
+  expect(turned.pumps.map(({ name }) => name)).toEqual(['soda']);
+  expect(turned.plan.dosers[1]!.mlPerDay).toBe(80);
+  const { apart } = turned;
+  // Less calcium comes in than goes out with what is dosed of alkalinity.
+  expect(apart!.calciumMgPerL).toBeLessThan(apart!.togetherMgPerL);
+  const { more } = turnSentences(alone!, { readings, answer, now: '2026-03-08T20:00' });
+  expect(more.join(' ')).toMatch(
+    /The bottles are unlinked: “calcium” stays at 80 mL a day\. Calcium then stands at \d+ mg\/L on day 28; turned together it would be \d+\./,
+  );
+});
+
 /** The keeper's own: limewater that just holds 1.1 dKH a day, more of it than may go in at once. */
 const fullLime = scenarioOf({
   tank: { volumeL: 300, alkalinityDkh: 8.5 },

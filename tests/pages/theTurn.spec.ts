@@ -71,3 +71,42 @@ test('is tried beside today’s plan, and is run by only when it is said so, and
   await expect(plan).toHaveText(before!);
   await expect(asked).toContainText(/Turn “/, { timeout: 30_000 });
 });
+
+test('gives grams for calcium with the turn, keeps what else was typed, and turns one bottle alone where it is said so', async ({
+  page,
+}) => {
+  await tankInTheLog(page, 'dosing pumps: carbonate and calcium');
+  await enterTests(page, TESTS.slice(0, -1));
+  await page.clock.setFixedTime('2026-03-08T18:00');
+  await page.getByLabel('When', { exact: true }).fill('2026-03-08T10:30');
+  await page.getByLabel('Calcium', { exact: true }).first().fill('372');
+  await page.getByLabel('Phosphate', { exact: true }).first().fill('30 ppb');
+  await page.getByLabel('Done', { exact: true }).first().selectOption('cleaned');
+  await page.getByLabel('To what', { exact: true }).first().fill('skimmer');
+  await page.getByLabel('Notes', { exact: true }).first().fill('polyps shut');
+  const dkh = page.getByLabel('Alkalinity', { exact: true }).first();
+  await dkh.fill('7.5');
+  await dkh.press('Enter');
+  const turn = turnOf(page);
+  await expect(turn).toContainText(
+    /Calcium stands at 372 mg\/L, below your 400 mg\/L\. Add [\d.]+ g/,
+    {
+      timeout: 40_000,
+    },
+  );
+  await expect(turn).toContainText('both were run as one for 28 days');
+  if (SHOTS) await turn.screenshot({ path: `${SHOTS}/turn-calcium.png` });
+  // What was noted stands on the month in pencil, and is read by key as by pointer.
+  const note = page.getByRole('button', { name: '8 March: skimmer: cleaned. polyps shut' });
+  await note.focus();
+  await expect(page.getByText('8 March: skimmer: cleaned. polyps shut')).toBeVisible();
+  await expect(
+    page.getByRole('cell', { name: /skimmer: cleaned, .*Phosphate 0\.03 mg\/L/ }),
+  ).toBeVisible();
+  await axeFindsNothing(page);
+  const link = turn.getByLabel('Turn the bottles of a pair together');
+  await link.uncheck();
+  await expect(turn).toContainText(/The bottles are unlinked: “.+” stays at/, { timeout: 40_000 });
+  await page.reload();
+  await expect(link).not.toBeChecked();
+});

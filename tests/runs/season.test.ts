@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import type { Reading } from '../../shared/log/reading';
-import { usualMostPerDay, usualTargets } from '../../shared/recipe/seasonTargets';
+import { usualMostPerDay } from '../../shared/recipe/mostPerDay';
+import { usualTargets } from '../../shared/recipe/seasonTargets';
 import { twoPart } from '../../shared/recipe/twoPart';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';

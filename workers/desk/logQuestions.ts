@@ -16,12 +16,14 @@ import { PLAN_DAYS } from '../studies/plan/holding';
 import { offers as offersFor, type Offer } from '../studies/plan/offers';
 import { planQuestion, type Known, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
+import { steer as steerOf, type Steered } from '../studies/turn/steer';
 import { season as seasonOf, type Season, type SeasonQuestion } from '../studies/season/season';
 import { SEASON_DAYS } from '../studies/season/weeks';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
 import { deliveredOf, type Delivery, type DeliveryQuestion } from '../studies/stock/delivered';
 import { PACE_DAYS, pacesOf, type SupplyPace } from '../studies/stock/paces';
 import { turn as turnOf } from '../studies/turn/turn';
+import type { Stretch } from '../studies/turn/replay';
 import type { Turn } from '../studies/turn/turned';
 import type { Job } from './question';
 
@@ -164,6 +166,8 @@ export interface SeasonAsked extends PlanAsked {
   readonly happened: readonly Reading[];
   readonly ran: readonly RanUntil[];
   readonly wants: Pick<SeasonQuestion, 'backDays' | 'targets' | 'mostPerDay'>;
+  /** The turn, where it is known already. */
+  readonly told?: TurnTold;
 }
 
 /** Why calcium, magnesium and salinity moved, what to add, and what holds them over a season. */
@@ -174,8 +178,42 @@ export async function season(asks: SeasonAsked): Promise<SeasonTold> {
   const { now, giveOrTakeDkhPerDay } = plan;
   const { useDkhPerDay } = now.corals;
   const back = { ...wants, plan: runs, readings: happened, ran, useDkhPerDay };
-  const question = { ...back, now, giveOrTakeDkhPerDay };
+  // What is turned meanwhile: a season and a turn say the same of what is poured.
+  const turned = toldRun(asks.told ?? (await turn(asks)));
+  const question = { ...back, now, giveOrTakeDkhPerDay, turned };
   return { question, season: seasonOf(question, options), isRead: known !== undefined };
+}
+
+export interface SteerAsked {
+  readonly plan: Scenario;
+  /** The turn that it goes with. */
+  readonly told: TurnTold;
+  readonly happened: readonly Reading[];
+  readonly wants: Pick<SeasonQuestion, 'targets' | 'mostPerDay'>;
+}
+
+/** Calcium, magnesium and salinity beside a turn, and what was asked. */
+export interface SteerTold {
+  readonly readings: readonly Reading[];
+  /** Undefined where all that was read stays inside as the tank runs. */
+  readonly steered: Steered | undefined;
+}
+
+/** What the keeper is told to do for alkalinity, day by day. */
+function toldRun({ turn: found, untilKnown }: TurnTold): readonly Stretch[] {
+  if (untilKnown?.kind === 'raise' || untilKnown?.kind === 'wait') {
+    const { scenario } = untilKnown;
+    return [{ scenario, untilDay: scenario.days }];
+  }
+  return found.kind === 'turn' ? found.turned.stretches : [];
+}
+
+/** What brings calcium, magnesium and salinity back, run as one with the turn. */
+export async function steer({ plan, told, happened, wants }: SteerAsked): Promise<SteerTold> {
+  const options = await sampledOptions(plan, SEASON_DAYS + 2);
+  const { now, giveOrTakeDkhPerDay } = told.question;
+  const asked = { ...wants, now, giveOrTakeDkhPerDay, readings: happened };
+  return { readings: happened, steered: steerOf({ ...asked, turned: toldRun(told) }, options) };
 }
 
 /** When a level is reached as the tank runs now. */

@@ -52,6 +52,7 @@ export const questions = {
   delivered: async () => (await logs()).delivered,
   paces: async () => (await logs()).paces,
   season: async () => (await logs()).season,
+  steer: async () => (await logs()).steer,
   reaches: async () => (await logs()).reaches,
   correct: async () => (await logs()).correct,
 };

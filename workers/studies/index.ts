@@ -18,14 +18,11 @@ export { offers, type Offer } from './plan/offers';
 export { planQuestion, type Wanted } from './plan/planQuestion';
 export { threePlans, type Candidate, type PlanQuestion } from './plan/threePlans';
 export { pacesOf, type SupplyPace } from './stock/paces';
-export {
-  usualMostPerDay,
-  usualTargets,
-  type MostPerDay,
-  type SeasonTargets,
-} from '../../shared/recipe/seasonTargets';
+export { usualMostPerDay, type MostPerDay } from '../../shared/recipe/mostPerDay';
+export { usualTargets, type SeasonTargets } from '../../shared/recipe/seasonTargets';
 export { season, type Season, type SeasonQuestion } from './season/season';
 export { deliveredOf, type Delivered, type Delivery } from './stock/delivered';
 export { reaches, type Reached } from './turn/reaches';
+export { steer, type Steered } from './turn/steer';
 export { turn, type TurnQuestion } from './turn/turn';
 export type { NearestTurn, Turn, Turned } from './turn/turned';

@@ -21,12 +21,15 @@ const words: readonly (readonly [ColumnTarget, RegExp])[] = [
   ['additive', /additive|substance|poured|mittel|zusatz/],
   ['coralsPercent', /coral|livestock|korallen|besatz/],
   ['waterChangePercent', /water.?change|\bwc\b|changed|wasserwechsel/],
+  ['event', /\b(event|done|maintenance|ereignis|getan|wartung)\b/],
+  ['equipment', /equipment|device|to what|gerät|woran|technik/],
   ['notes', /note|comment|remark|notiz|bemerkung/],
   ['test', /\b(test|kit|method|kind)\b/],
   ['alkalinityDkh', /alkalinity|alkalinität|\balk\b|\bd?kh\b|carbonate hardness|karbonathärte/],
   ['calciumMgPerL', /calcium|kalzium|\bca\b/],
   ['magnesiumMgPerL', /magnesium|\bmg\b(?!\/l)/],
   ['nitrateMgPerL', /nitrate?|\bno3\b/],
+  ['phosphateMgPerL', /phosphate?|phosphor|\bpo4\b/],
   ['ammoniaMgPerL', /ammonia|ammonium|ammoniak|\bnh[34]\b/],
   [
     'salinityPractical',
@@ -45,8 +48,13 @@ function split(header: string): { name: string; unit: string } {
   return match ? { name: match[1]!, unit: match[2]!.trim() } : { name: header, unit: '' };
 }
 
+/** "PO4-P", "phosphorus": a third of the phosphate. */
+const AS_PHOSPHORUS = /po4.?p\b|phosphor(us)?\b/;
+
 /** The unit that a number's header names, or that its name implies. */
 function unitIn(own: string, name: string, unit: string): string | undefined {
+  const ofP = AS_PHOSPHORUS.test(name) ? testUnit(own, `${unit || 'mg/l'} p`) : undefined;
+  if (ofP) return ofP.name;
   if (unit !== '') return testUnit(own, unit)?.name;
   if (testUnitsOf(own).length === 1) return own;
   const spelled = name.split(/[\s_]+/).map((word) => testUnit(own, word)?.name);
@@ -94,6 +102,7 @@ const ourNames: Readonly<Record<ReadingName, string>> = {
   tempC: 'temperature',
   nitrateMgPerL: 'nitrate',
   ammoniaMgPerL: 'ammonia',
+  phosphateMgPerL: 'phosphate',
   test: 'test',
   accuracyDkh: 'accuracy',
   lot: 'lot',
@@ -102,6 +111,8 @@ const ourNames: Readonly<Record<ReadingName, string>> = {
   grams: 'amount',
   waterChangePercent: 'water changed',
   coralsPercent: 'corals added or taken out',
+  event: 'done',
+  equipment: 'to what',
   notes: 'notes',
 };
 

@@ -40,6 +40,10 @@ export const de: Words<typeof en> = {
   plan: (name, water, use, ppm, kLa) =>
     `${name}: ${water}; ${use}; CO₂ im Raum ${ppm} ppm, kLa ${kLa} je Stunde.`,
   fanKey: 'Punkte: Ihre Messungen ± σ · Linie: das angepasste Becken · Fläche: 19 von 20 Malen',
+  notes: 'Notizen des Monats',
+  readNotes:
+    'Ein Bleistiftzeichen ist eine Notiz: Drücken Sie es, oder gehen Sie mit den Pfeiltasten durch.',
+  noted: (day, text) => `${day}: ${text}`,
   fanMarks: '▲ hineingegeben · ○ Wasser gewechselt',
   fan: (count, from, to, by) =>
     `Alkalinität in dKH: ${count} Messungen, und die Vorhersage von ${from} bis ${to} ± ${by}`,

@@ -37,6 +37,9 @@ export const en = {
   plan: (name: string, water: string, use: string, ppm: string, kLa: string) =>
     `${name}: ${water}; ${use}; room CO₂ ${ppm} ppm, kLa ${kLa} per hour.`,
   fanKey: 'dots: your readings ± σ · line: the fitted tank · wash: 19 times in 20',
+  notes: 'Notes of the month',
+  readNotes: 'A pencil mark is a note: press it, or step through with the arrow keys.',
+  noted: (day: string, text: string) => `${day}: ${text}`,
   fanMarks: '▲ poured in · ○ water changed',
   fan: (count: string, from: string, to: string, by: string) =>
     `Alkalinity in dKH: ${count} readings, and the forecast from ${from} to ${to} ± ${by}`,

@@ -54,6 +54,8 @@ export const de: Words<typeof en> = {
     refuse: (what, got, expected) => `${what}: „${got}“ gelesen; erwartet: ${expected}.`,
     numberWithPoint: 'eine Zahl mit Dezimalpunkt',
     numberWithComma: 'eine Zahl mit Dezimalkomma',
+    belowTheKit:
+      'eine Zahl: Tippen Sie 0, wenn es weniger ist, als der Test zeigt, oder das Kleinste, was er zeigt',
     range: (min, max, unit) => `${min} bis ${max} ${unit}`,
     another: 'etwas anderes',
     cannotBe: (what, cell, unit, why) => `${what}: „${cell}“ ${unit} kann nicht sein: ${why}.`,

@@ -53,6 +53,7 @@ export const en = {
       `${what}: got “${got}”; expected ${expected}.`,
     numberWithPoint: 'a number with a decimal point',
     numberWithComma: 'a number with a decimal comma',
+    belowTheKit: 'a number: type 0 for less than the kit shows, or the least that it shows',
     range: (min: string, max: string, unit: string) => `${min} to ${max} ${unit}`,
     another: 'another',
     cannotBe: (what: string, cell: string, unit: string, why: string) =>

@@ -37,9 +37,28 @@ export const de: Words<typeof en> = {
       'Eine Flasche allein ist keine Zeile im Messbuch: Ihre Charge gehört zum nächsten Messwert der Alkalinität, geben Sie ihn daneben ein.',
     nothingTyped:
       'Noch steht nichts da: Geben Sie einen Messwert, eine Dosis, einen Wasserwechsel oder eine Notiz ein.',
+    equipmentAlone:
+      'Sagen Sie, was damit geschah: gekauft, gereinigt, ersetzt, kalibriert, gefüllt.',
     halfADose: 'Eine Dosis braucht beides: was hineingegeben wurde und wie viele Gramm.',
     nothingPoured: 'nichts',
     unitOf: (field) => `Einheit: ${field}`,
+  },
+  settingHelp: {
+    withinDkhPerDay: 'Bei zwei Standardfehlern: neunzehn von zwanzig Malen.',
+    scoopG: '0: alles abwiegen. Pulver sind verschieden: Wiegen Sie zehn Löffel von Ihrem.',
+    pumpMlPerMin: '0: die Pumpe in mL am Tag einstellen.',
+  },
+  help: {
+    at: 'Die Uhr neben dem Becken, ohne Zeitzone.',
+    phNbs:
+      'Wie die Sonde anzeigt (NBS). Kurz vor Licht an und kurz vor Licht aus sagt es am meisten.',
+    accuracyDkh: (dkh) =>
+      `Leer gelassen: ${dkh} dKH (übliche Praxis 0,1–0,2). Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.`,
+    phosphate:
+      'Wie der Test es zeigt: PO₄, oder Phosphor (PO₄-P), ein Drittel davon; „30 ppb“ sind 0,03 mg/L. Zeigt der Test nichts, tippen Sie 0.',
+    equipment: 'Abschäumer, Pumpe, Lampe; bei „Flasche gefüllt“ der Name der Pumpe, leer: alle.',
+    coralsPercent:
+      'Von allem, was Alkalinität nimmt, nach Größe, wie Sie es schätzen: −33, wenn ein Drittel verkauft wurde, 20, wenn ein Fünftel dazukam. Es zählt von diesem Augenblick an, und die Messungen danach rücken es zurecht.',
   },
   counted: {
     future: (count, when) =>
@@ -74,7 +93,16 @@ export const de: Words<typeof en> = {
     onlyLatest: 'Nur die neuesten',
     all: (count) => `Alle ${count} Zeilen`,
   },
+  events: {
+    bought: 'gekauft',
+    cleaned: 'gereinigt',
+    replaced: 'ersetzt',
+    calibrated: 'Sonde kalibriert',
+    reservoirFilled: 'Reservoir gefüllt',
+    bottleFilled: 'Flasche gefüllt',
+  },
   marks: {
+    event: (what, done) => (what === '' ? done : `${what}: ${done}`),
     poured: (grams, additive) => `${grams} g ${additive}`,
     water: (percent) => `${percent} % neues Wasser`,
     corals: (percent) => `Korallen ${percent} %`,

@@ -31,9 +31,26 @@ export const en = {
     lotAlone:
       'A bottle alone is no line of the log: its lot goes with the next alkalinity reading, so type that beside it.',
     nothingTyped: 'Nothing is typed yet: give a reading, a dose, a water change or a note.',
+    equipmentAlone: 'Say what was done to it: bought, cleaned, replaced, calibrated, filled.',
     halfADose: 'A dose needs both: what was poured in, and how many grams.',
     nothingPoured: 'nothing',
     unitOf: (field: string) => `Unit of ${field}`,
+  },
+  settingHelp: {
+    withinDkhPerDay: 'At two standard errors: nineteen times in twenty.',
+    scoopG: '0: weigh everything. Powders differ: weigh ten scoops of yours.',
+    pumpMlPerMin: '0: set the pump in mL a day.',
+  },
+  help: {
+    at: 'The clock beside the tank, without time zone.',
+    phNbs: 'As the probe reads (NBS). Before lights-on and before lights-off tell most.',
+    accuracyDkh: (dkh: string) =>
+      `Left out: ${dkh} dKH (common practice 0.1–0.2). Test the same water five times; two thirds of the results lie within one σ.`,
+    phosphate:
+      'As the kit shows it: PO₄, or phosphorus (PO₄-P), a third of it; “30 ppb” is 0.03 mg/L. Where the kit shows nothing, type 0.',
+    equipment: 'Skimmer, pump, lamp; for “bottle filled” the pump’s name, empty: all bottles.',
+    coralsPercent:
+      'Of all that take alkalinity, by size as you judge it: −33 when a third was sold, 20 when a fifth more came in. It counts from this moment on, and the readings that follow put it right.',
   },
   counted: {
     future: (count: number, when: string) =>
@@ -68,7 +85,16 @@ export const en = {
     onlyLatest: 'Only the latest',
     all: (count: number) => `All ${count} lines`,
   },
+  events: {
+    bought: 'bought',
+    cleaned: 'cleaned',
+    replaced: 'replaced',
+    calibrated: 'probe calibrated',
+    reservoirFilled: 'reservoir filled',
+    bottleFilled: 'bottle filled',
+  },
   marks: {
+    event: (what: string, done: string) => (what === '' ? done : `${what}: ${done}`),
     poured: (grams: string, additive: string) => `${grams} g ${additive}`,
     water: (percent: string) => `${percent} % new water`,
     corals: (percent: string) => `corals ${percent} %`,

@@ -91,6 +91,37 @@ export const de: Words<typeof en> = {
     breach: (what, value, limit, day) =>
       `Zu drehen, was schon läuft, wird nicht angeboten: Bei einem Verbrauch, den das Messbuch zulässt, erreicht ${what} ${value} (Ihre Grenze ${limit}), zuerst am Tag ${day}.`,
   },
+  unlinked: (pumps, calcium, together, day) =>
+    `Die Flaschen sind getrennt: ${pumps}. Calcium steht dann an Tag ${day} bei ${calcium} mg/L; gemeinsam gedreht wären es ${together}.`,
+  stays: (name, ml) => `„${name}“ bleibt bei ${ml} mL am Tag`,
+  link: 'Die Flaschen eines Paares gemeinsam drehen',
+  linkWhy:
+    'Ohne Haken wird nur die Flasche gedreht, die Alkalinität bringt: Was die andere bringt, bleibt, und Calcium geht seinen eigenen Weg.',
+  steer: {
+    title: 'Calcium, Magnesium und Salzgehalt dazu',
+    trying: 'Calcium, Magnesium und Salzgehalt werden mitgerechnet …',
+    above: (what, level, limit) => `${what} steht bei ${level}, über Ihren ${limit}.`,
+    below: (what, level, limit) => `${what} steht bei ${level}, unter Ihren ${limit}.`,
+    rises: (what, limit, day) =>
+      `${what} steigt an Tag ${day} über Ihre ${limit}, wie das Becken läuft.`,
+    falls: (what, limit, day) =>
+      `${what} fällt an Tag ${day} unter Ihre ${limit}, wie das Becken läuft.`,
+    testFirst: 'Testen Sie es mit der Alkalinität: Was hineinmuss, folgt daraus.',
+    asOne: (days, most) =>
+      `Beginnen Sie damit zugleich mit der Drehung: Beides wurde als eines über ${days} Tage gerechnet, bei jedem Verbrauch, den das Messbuch zulässt, und die Alkalinität bewegt sich um höchstens ${most} dKH am Tag.`,
+    alone: (days, most) =>
+      `Über ${days} Tage gerechnet, bei jedem Verbrauch, der für möglich gilt: Die Alkalinität bewegt sich um höchstens ${most} dKH am Tag.`,
+    ends: (calcium, magnesium, salinity) =>
+      `Ist es getan, hält das Wasser ${calcium} mg/L Calcium, ${magnesium} mg/L Magnesium und ${salinity} ppt.`,
+    lower: (by) =>
+      `Die Alkalinität endet dadurch ${by} dKH tiefer als durch die Drehung allein: Mit mehr Calcium nehmen Korallen mehr auf. Ihre Tests zeigen es.`,
+    higher: (by) =>
+      `Die Alkalinität endet dadurch ${by} dKH höher als durch die Drehung allein. Ihre Tests zeigen es.`,
+    careful:
+      'Lösen Sie jedes Salz für sich, und gießen Sie keines binnen einer Stunde neben Natron oder Soda hinein: Zusammen fallen sie als Kalk aus. Schutzbrille bei Calciumchlorid: Es wird in Wasser heiß und reizt die Augen.',
+    noWayBeside:
+      'Wie es herunterkommt, ändert sich mit dieser Drehung: Drehen Sie zuerst, testen Sie es noch einmal, und sehen Sie dann unter Saison nach.',
+  },
   pour: (dose, mornings) =>
     `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie außer zu den oben genannten Tagen vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,
   grams: (grams, additive, litres) => `${grams} g ${additive} (für ${litres} L)`,

@@ -96,6 +96,39 @@ export const en = {
     breach: (what: string, value: string, limit: string, day: string) =>
       `Turning what runs already is not offered: at a use that the log allows, ${what} reaches ${value} (your limit ${limit}), first on day ${day}.`,
   },
+  unlinked: (pumps: string, calcium: string, together: string, day: number) =>
+    `The bottles are unlinked: ${pumps}. Calcium then stands at ${calcium} mg/L on day ${day}; turned together it would be ${together}.`,
+  stays: (name: string, ml: string) => `“${name}” stays at ${ml} mL a day`,
+  link: 'Turn the bottles of a pair together',
+  linkWhy:
+    'Unticked, only the bottle that brings alkalinity is turned: what the other brings stays, and calcium goes its own way.',
+  steer: {
+    title: 'Calcium, magnesium and salinity with it',
+    trying: 'Calcium, magnesium and salinity are run with it…',
+    above: (what: string, level: string, limit: string) =>
+      `${what} stands at ${level}, above your ${limit}.`,
+    below: (what: string, level: string, limit: string) =>
+      `${what} stands at ${level}, below your ${limit}.`,
+    rises: (what: string, limit: string, day: number) =>
+      `${what} rises past your ${limit} on day ${day} as the tank runs.`,
+    falls: (what: string, limit: string, day: number) =>
+      `${what} falls below your ${limit} on day ${day} as the tank runs.`,
+    testFirst: 'Test it with alkalinity: what to add follows from that.',
+    asOne: (days: number, most: string) =>
+      `Begin with the turn: both were run as one for ${days} days, at every use that the log allows, and alkalinity moves by at most ${most} dKH in a day.`,
+    alone: (days: number, most: string) =>
+      `Run for ${days} days at every use that is thought possible: alkalinity moves by at most ${most} dKH in a day.`,
+    ends: (calcium: string, magnesium: string, salinity: string) =>
+      `Once it is done the water then holds ${calcium} mg/L calcium, ${magnesium} mg/L magnesium and ${salinity} ppt.`,
+    lower: (by: string) =>
+      `Alkalinity ends ${by} dKH lower by it than by the turn alone: with more calcium corals take more. Your tests tell.`,
+    higher: (by: string) =>
+      `Alkalinity ends ${by} dKH higher by it than by the turn alone. Your tests tell.`,
+    careful:
+      'Dissolve each salt by itself, and pour none within an hour of bicarbonate or carbonate: together they fall out as chalk. Goggles for calcium chloride: it gets hot in water and irritates eyes.',
+    noWayBeside:
+      'How it comes down changes with this turn: turn first, test it again, and look at the season then.',
+  },
   pour: (dose: string, mornings: number) =>
     `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Besides the tests named above, test before the first pour and on day 3; stop at the target.`,
   grams: (grams: string, additive: string, litres: string) =>

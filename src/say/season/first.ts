@@ -34,13 +34,13 @@ export function firstText(first: First): string {
   return what === '' ? say.changeFirst(days, ...water) : say.pourWith(what, days, ...water);
 }
 
-function refusedText({ passed: { line, fast } }: Extract<First, { kind: 'refused' }>): string {
-  return say.refused(
-    line
-      ? `${beyondText(line)} (${figureText(lineValue(line.quantity, line.worst))})`
-      : say.fast(begins(name(fast!.id)), value(fast!.id, fast!.by)),
-  );
-}
+const refusedText = ({ passed }: Extract<First, { kind: 'refused' }>): string =>
+  say.refused(passedText(passed));
+
+const passedText = ({ line, fast }: Extract<First, { kind: 'refused' }>['passed']): string =>
+  line
+    ? `${beyondText(line)} (${figureText(lineValue(line.quantity, line.worst))})`
+    : say.fast(begins(name(fast!.id)), value(fast!.id, fast!.by));
 
 export function endsTexts({ first }: Season): string[] {
   if (first.kind !== 'first') return [];

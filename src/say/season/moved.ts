@@ -1,8 +1,8 @@
 import { hoursOf } from '../../../shared/log/localTime';
+import type { Reading } from '../../../shared/log/reading';
 import { wordFor } from '../../../shared/scenario/words';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/season';
-import type { SeasonTold } from '../../ask/outcome';
 import {
   type Season,
   type Moved,
@@ -46,10 +46,13 @@ export function movedText({ id, since }: Moved): string {
 }
 
 /** What nobody has read, and what was read too long ago. */
-export function unreadTexts({ why }: Season, { readings }: SeasonTold['question']): string[] {
-  const unread = why.moved.filter(({ latest }) => latest === undefined);
+export function unreadTexts(
+  moved: readonly Pick<Moved, 'id' | 'latest'>[],
+  readings: readonly Reading[],
+): string[] {
+  const unread = moved.filter(({ latest }) => latest === undefined);
   const newest = readings.reduce((last, { at }) => (at > last ? at : last), '');
-  const old = why.moved.flatMap(({ id, latest }): string[] => {
+  const old = moved.flatMap(({ id, latest }): string[] => {
     const days = latest ? Math.round((hoursOf(newest) - hoursOf(latest.at)) / 24) : 0;
     return days > OLD_DAYS ? [say.oldReading(begins(name(id)), days)] : [];
   });

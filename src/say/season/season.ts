@@ -22,7 +22,7 @@ export function seasonSentences({ question, season, isRead }: SeasonTold): Seaso
   return {
     headline: [...past, firstText(first), weeklyText(season, mixedNow)].join(' '),
     beside: [
-      ...unreadTexts(season, question),
+      ...unreadTexts(why.moved, question.readings),
       ...(season.alkalinityLeavesDay === undefined
         ? []
         : [say.alkalinityLeaves(String(season.alkalinityLeavesDay))]),

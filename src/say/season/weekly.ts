@@ -17,7 +17,7 @@ import {
 /** A test tells so much. */
 const TOLD_DKH = 0.25;
 
-export function weeklyText({ weekly }: Season, mixedNow: number): string {
+export function weeklyText({ weekly }: Pick<Season, 'weekly'>, mixedNow: number): string {
   const { kind, exchange } = weekly;
   if (kind === 'cannot') return say.thenCannot;
   if (!exchange) return say.thenNone;
@@ -34,7 +34,7 @@ function partsText(parts: number): string {
 
 const METALS = ['calcium', 'magnesium'] as const;
 
-export function weeklyTexts({ weekly }: Season, mixedNow: number): string[] {
+export function weeklyTexts({ weekly }: Pick<Season, 'weekly'>, mixedNow: number): string[] {
   const { exchange, poured, leftIn, notHeld, alkalinityByDkh } = weekly;
   return [
     ...waterTexts(exchange, mixedNow),

@@ -13,6 +13,7 @@ export function turnedSentences(turned: Turned, scoopG: number, { answer }: Arou
   return [
     headlineOf(turned),
     ...(turned.whyNotOwn ? whyNotOwn(turned.whyNotOwn) : []),
+    ...apartSentence(turned),
     ...pourSentence(turned, scoopG),
     ...(settled ? [say.between(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
     ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
@@ -23,8 +24,19 @@ export function turnedSentences(turned: Turned, scoopG: number, { answer }: Arou
 }
 
 /** What is written into the log when a turn is run by: what goes with it, poured or later, is not lost. */
-export const turnNote = (turned: Turned, scoopG: number): string =>
-  say.noted([headlineOf(turned), ...pourSentence(turned, scoopG)].join(' ')).slice(0, LONGEST_NOTE);
+export const turnNote = (turned: Turned, scoopG: number, beside = ''): string =>
+  `${say.noted([headlineOf(turned), ...pourSentence(turned, scoopG)].join(' '))}${beside}`.slice(
+    0,
+    LONGEST_NOTE,
+  );
+
+/** What unlinking the bottles of a pair does. */
+function apartSentence({ apart }: Turned): string[] {
+  if (!apart) return [];
+  const { pumps, calciumMgPerL, togetherMgPerL, day } = apart;
+  const stay = pumps.map(({ name, mlPerDay }) => say.stays(name, plain(mlPerDay))).join(', ');
+  return [say.unlinked(stay, figure(calciumMgPerL, 0), figure(togetherMgPerL, 0), day)];
+}
 
 /** What else the runs say: how fast it moves, and how high pH goes. */
 export function movesSentence(turned: Turned): string {

@@ -1,5 +1,5 @@
 import { molarMassGPerMol } from '../../../shared/seawater';
-import { usualMostPerDay } from '../../../shared/recipe/seasonTargets';
+import { usualMostPerDay } from '../../../shared/recipe/mostPerDay';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { AdditiveId } from '../../../shared/species/additives';
 import { usualOptions } from '../../../workers/engine/simulation';

@@ -15,6 +15,8 @@ export interface Wanted {
   readonly kit?: Kit;
   /** What new pumps are to be called. */
   readonly pairNames?: PairNames;
+  /** The bottles of a pair are turned each by itself. */
+  readonly unlinked?: boolean;
 }
 
 /** What a log says, as far as a plan asks for it. */
@@ -31,10 +33,10 @@ export function planQuestion(
   plan: Scenario,
   readings: readonly Reading[],
   answer: Known | Unanswered | undefined,
-  { targetDkh, kit = NO_KIT, pairNames }: Wanted,
+  { targetDkh, kit = NO_KIT, pairNames, unlinked }: Wanted,
   options: SimulationOptions = usualOptions,
 ): PlanQuestion {
-  const wanted = { targetDkh, kit, ...(pairNames && { pairNames }) };
+  const wanted = { targetDkh, kit, ...(pairNames && { pairNames }), ...(unlinked && { unlinked }) };
   if (answer && 'useNow' in answer) {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
     return { ...wanted, now: answer.now, giveOrTakeDkhPerDay, open: answer.fit.now };

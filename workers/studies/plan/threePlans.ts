@@ -32,6 +32,8 @@ export interface PlanQuestion {
   readonly kit: Kit;
   /** What new pumps are called; by what they bring where nothing is given. */
   readonly pairNames?: PairNames;
+  /** The bottles of a pair are turned each by itself; together where nothing is said. */
+  readonly unlinked?: boolean;
 }
 
 /** A plan replayed: what it says against the limits, and for how long it can be promised. */

@@ -1,4 +1,5 @@
-import type { MostPerDay, SeasonTargets } from '../../../shared/recipe/seasonTargets';
+import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
+import type { SeasonTargets } from '../../../shared/recipe/seasonTargets';
 import type { AdditiveId } from '../../../shared/species/additives';
 import { metals, salts, type Metal } from './metals';
 import { seasonQuantities } from './quantity';

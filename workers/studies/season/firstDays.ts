@@ -15,7 +15,8 @@ export type First =
       readonly share: number;
       readonly poured: Partial<Record<Metal, Poured>>;
       readonly change: DailyChange | undefined;
-      /** Mean of the day after the last morning. */
+      /** Mean of the day after the last morning, and from which hour on that is. */
+      readonly endsFromH: number;
       readonly ends: Readonly<Record<SeasonId, number>>;
       readonly stretch: Stretch;
     }
@@ -85,12 +86,16 @@ function tried(
   const stretch = mornings.stretch(doses);
   for (const use of tank.uses) {
     const replay = tank.replay([stretch], use);
-    const [passed] = tank.passed(replay, stretch.untilDay, mostPerDay, use);
+    const [passed] = [
+      ...tank.passed(replay, stretch.untilDay, mostPerDay, use),
+      ...(tank.turned.length > 0 ? tank.passedBeside({ first: stretch }, mostPerDay, use) : []),
+    ];
     if (passed) return { kind: 'refused', passed };
   }
   const [poured, change] = [mornings.poured(doses), mornings.change(doses)];
   const ends = mornings.endsOf(tank.replay([stretch]));
-  return { ...{ kind: 'first', days, share, poured, change }, ...{ ends, stretch } };
+  const { endsFromH } = mornings;
+  return { ...{ kind: 'first', days, share, poured, change }, ...{ ends, endsFromH, stretch } };
 }
 
 const isOfSalinity = ({ line, fast }: Passed): boolean =>

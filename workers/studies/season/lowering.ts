@@ -1,4 +1,4 @@
-import type { MostPerDay } from '../../../shared/recipe/seasonTargets';
+import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Stretch } from '../turn/replay';
 import { metals, type Metal } from './metals';
@@ -42,6 +42,13 @@ function without(now: Scenario, metal: Metal): Scenario | undefined {
     return { ...doser, recipe, mlPerDay: recipe.length > 0 ? doser.mlPerDay : 0 };
   });
   return { ...now, dosers };
+}
+
+/** The tank as it runs by such a way. */
+export function loweredBy(now: Scenario, metal: Metal, way: Way): Scenario {
+  if (way.kind === 'wait') return now;
+  if (way.kind === 'leaveOut') return without(now, metal)!;
+  return { ...now, waterChanges: { ...now.waterChanges, percent: way.percent, everyDays: 7 } };
 }
 
 /** What is above its band, and how it comes back inside while all else goes on. */

@@ -95,11 +95,16 @@ export class Mornings {
     return { untilDay, scenario: { ...now, days: untilDay, additions, waterChanges: changed } };
   }
 
+  /** An hour after the last morning's. */
+  get endsFromH(): number {
+    const { clockHour } = this.tank.now.start;
+    return (this.firstDay + this.days - 2) * 24 + CHANGE_HOUR - clockHour + 1;
+  }
+
   /** Mean of the day after the last morning. */
   endsOf(replay: Replay): Record<SeasonId, number> {
-    const { clockHour } = this.tank.now.start;
-    const lastH = (this.firstDay + this.days - 2) * 24 + CHANGE_HOUR - clockHour + 1;
-    const of = (id: SeasonId) => meanOf(replay, id, lastH, lastH + 24);
+    const { endsFromH: fromH } = this;
+    const of = (id: SeasonId) => meanOf(replay, id, fromH, fromH + 24);
     return { calcium: of('calcium'), magnesium: of('magnesium'), salinity: of('salinity') };
   }
 

@@ -1,27 +1,21 @@
-import type { MostPerDay, SeasonTargets } from '../../../shared/recipe/seasonTargets';
-import { withNewestWater } from '../../../shared/log/newest';
+import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { ended, stateAfter } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { delivery } from '../fit/doubts';
+import { aheadOf, seasonOptions, seasonTank, type Ahead, type AheadQuestion } from './ahead';
 import { firstAsked } from './firstAsked';
 import { firstDays, type First } from './firstDays';
 import { metals } from './metals';
-import { loweringsOf, type Lowering } from './lowering';
 import { seasonQuantities, type SeasonId } from './quantity';
-import { daily, leavesOn, SeasonTank } from './seasonTank';
+import { daily, leavesOn, type SeasonTank } from './seasonTank';
 import { sharesOf, type Share } from './share';
-import { weeklyHold } from './weekly';
 import type { Weekly } from './weeklyTold';
 import { SEASON_DAYS } from './weeks';
 import { whyMoved, type Why, type WhyQuestion } from './why';
 
-export interface SeasonQuestion extends WhyQuestion {
-  /** The tank as it stands, with today's use. */
-  readonly now: Scenario;
-  readonly giveOrTakeDkhPerDay: number;
-  readonly targets: SeasonTargets;
-  readonly mostPerDay: MostPerDay;
+export interface SeasonQuestion extends WhyQuestion, AheadQuestion {
+  readonly readings: readonly Reading[];
 }
 
 /** Where a quantity goes in a season if the tank runs as it does. */
@@ -38,22 +32,17 @@ export interface Drift {
 }
 
 /** A season looked back over, and the next one. */
-export interface Season {
+export interface Season extends Ahead {
   readonly why: Why;
   readonly drifts: readonly Drift[];
   /** Day on which alkalinity leaves the band as it runs: that is turned first. */
   readonly alkalinityLeavesDay: number | undefined;
-  readonly first: First;
-  /** The same with the other salt of each metal, where anything is poured. */
+  /** What is poured first, with the other salt of each metal, where anything is poured. */
   readonly instead: First | undefined;
-  readonly lowerings: readonly Lowering[];
-  readonly weekly: Weekly;
   /** The tank as it stands with all of it, as one plan. */
   readonly trial: Scenario;
 }
 
-/** Over months a step may err by more, µmol/kg, and nothing that is told changes. */
-const SEASON_TOLERANCE = 0.5;
 const OTHER_SALT = 1;
 /** A plan holds no more. */
 const MOST_ADDITIONS = 200;
@@ -64,23 +53,18 @@ const MOST_ADDITIONS = 200;
  * the newest water.
  */
 export function season(question: SeasonQuestion, given: SimulationOptions = usualOptions): Season {
-  const options = { ...given, toleranceUmolPerKg: SEASON_TOLERANCE };
-  const { readings, targets, mostPerDay, giveOrTakeDkhPerDay } = question;
+  const options = seasonOptions(given);
+  const { targets, mostPerDay } = question;
   const why = whyMoved(question, options);
-  const { tank: newest } = withNewestWater(question.now, readings);
-  const { calciumMgPerL, magnesiumMgPerL, salinityPractical } = newest;
-  const known = { calciumMgPerL, magnesiumMgPerL, salinityPractical };
-  const now = { ...question.now, tank: { ...question.now.tank, ...known } };
-  const tank = new SeasonTank(now, giveOrTakeDkhPerDay, options);
-  const first = firstDays(tank, firstAsked(tank, targets, mostPerDay));
-  const weekly = weeklyHold(tank, first, targets, mostPerDay);
+  const tank = seasonTank(question, options);
+  const ahead = aheadOf(tank, question);
+  const { first, weekly } = ahead;
   const poursAny = first.kind === 'first' && metals.some((metal) => first.poured[metal]);
   const instead = poursAny
     ? firstDays(tank, firstAsked(tank, targets, mostPerDay, OTHER_SALT))
     : undefined;
   return {
-    ...{ why, first, weekly, instead, drifts: driftsOf(tank, options) },
-    lowerings: loweringsOf(tank, first, mostPerDay),
+    ...{ ...ahead, why, instead, drifts: driftsOf(tank, options) },
     alkalinityLeavesDay: tank.alkalinityLeavesDay(SEASON_DAYS),
     trial: trialOf(tank.now, first, weekly),
   };

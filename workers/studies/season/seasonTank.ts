@@ -1,4 +1,4 @@
-import type { MostPerDay } from '../../../shared/recipe/seasonTargets';
+import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limitBands, type Band } from '../../../shared/scenario/limitBands';
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
@@ -6,8 +6,10 @@ import { stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import { dayMeans } from '../dayMeans';
 import { stillInside } from '../plan/breaches';
+import { PLAN_DAYS } from '../plan/holding';
 import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
+import { laid, type Beside } from '../turn/laid';
 import { replayed, widestDay, type Replay, type Stretch } from '../turn/replay';
 import { seasonQuantities, type SeasonId } from './quantity';
 
@@ -38,10 +40,12 @@ export class SeasonTank {
   private readonly alone = new Map<string, Replay>();
   private readonly replays = new Map<string, Replay>();
 
+  /** `turned` is what the keeper is told to do for alkalinity meanwhile, day by day. */
   constructor(
     now: Scenario,
     giveOrTakeDkhPerDay: number,
     private readonly options: SimulationOptions,
+    readonly turned: readonly Stretch[] = [],
   ) {
     const known = withReference(now, options);
     this.now = { ...known, additions: [], faults: [], responses: [] };
@@ -60,6 +64,31 @@ export class SeasonTank {
     const [oldest] = this.replays.keys();
     if (this.replays.size > MOST_KEPT && oldest !== undefined) this.replays.delete(oldest);
     return found;
+  }
+
+  /** What is turned, run as one with what is done beside it; with nothing, the turn alone. */
+  turnedWith(beside: Beside, days: number, use: number): Replay {
+    const stretches = laid(this.now, this.turned, beside, days);
+    if (beside.first ?? beside.then) return this.replay(stretches, use);
+    const key = `turned ${days} ${use}`;
+    const known = this.alone.get(key);
+    if (known) return known;
+    const found = this.replay(stretches, use);
+    this.alone.set(key, found);
+    return found;
+  }
+
+  /**
+   * What such mornings pass beside the turn that the turn alone keeps. Alkalinity counts while they
+   * last: later it is tested and turned again.
+   */
+  passedBeside(beside: Beside, most: MostPerDay, use: number): Passed[] {
+    const lastDay = beside.first?.untilDay ?? 0;
+    const days = Math.max(PLAN_DAYS, lastDay + 1);
+    const run = this.turnedWith(beside, days, use);
+    return this.passed(run, days, most, use, this.turnedWith({}, days, use)).filter(
+      ({ line, firstH }) => line?.quantity !== 'alkalinity' || firstH <= lastDay * 24,
+    );
   }
 
   /** As it runs, with nothing done. */
@@ -92,10 +121,16 @@ export class SeasonTank {
 
   /**
    * Every line that a replay passes although it is kept, or kept nearer, as it runs; and each of the
-   * three that it moves faster in a day than it may. The soonest comes first.
+   * three that it moves faster in a day than it may. The soonest comes first. What it is held
+   * against is the tank left alone, unless it is something else that is done anyway.
    */
-  passed(replay: Replay, days: number, most: MostPerDay, use: number): Passed[] {
-    const alone = this.leftAlone(days, use);
+  passed(
+    replay: Replay,
+    days: number,
+    most: MostPerDay,
+    use: number,
+    alone = this.leftAlone(days, use),
+  ): Passed[] {
     const lines = replay.lines.flatMap((line): Passed[] => {
       if (stillInside(line, alone.lines) || isUntold(line)) return [];
       const before = lineOf(alone.lines, line.id);

@@ -1,4 +1,5 @@
-import type { MostPerDay, SeasonTargets } from '../../../shared/recipe/seasonTargets';
+import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
+import type { SeasonTargets } from '../../../shared/recipe/seasonTargets';
 import type { First } from './firstDays';
 import type { SeasonTank } from './seasonTank';
 import { weeklyDoses } from './weeklyDoses';

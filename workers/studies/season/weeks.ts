@@ -1,5 +1,6 @@
 import { mean } from 'd3-array';
-import type { MostPerDay, SeasonTargets } from '../../../shared/recipe/seasonTargets';
+import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
+import type { SeasonTargets } from '../../../shared/recipe/seasonTargets';
 import { mgPerGram } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';

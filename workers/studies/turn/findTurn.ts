@@ -9,8 +9,8 @@ export interface Levers {
   readonly more: readonly Lever[];
 }
 
-export const allLevers = ({ now, pairNames }: Seeker): Levers => ({
-  own: leversOf(now),
+export const allLevers = ({ now, pairNames, unlinked }: Seeker): Levers => ({
+  own: leversOf(now, unlinked),
   more: (['sodiumCarbonate', 'sodiumBicarbonate'] as const).flatMap((one) =>
     channelOf(now, one, pairNames),
   ),

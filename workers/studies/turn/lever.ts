@@ -1,9 +1,9 @@
 import { pulsesOf } from '../../../shared/devices/doseTimes';
+import { otherParts, stockMeqPerL } from '../../../shared/recipe/pair';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
-import { oxidisedMeqPerG } from '../../../shared/species/additives';
 
 type Doser = Scenario['dosers'][number];
 
@@ -21,10 +21,6 @@ export interface Lever {
 
 const hundredths = (value: number) => Math.round(value * 100) / 100;
 
-/** Alkalinity in a litre of a stock once all of it has been oxidised, meq/L. */
-export const stockMeqPerL = ({ recipe }: Doser): number =>
-  recipe.reduce((sum, { additive, gramsPerL }) => sum + gramsPerL * oxidisedMeqPerG(additive), 0);
-
 /** What a pump can give in a day of its hours, mL. */
 function mostMlPerDay({ schedule }: Doser): number {
   const { count, spacingH } = pulsesOf(schedule, 0);
@@ -35,9 +31,15 @@ function mostMlPerDay({ schedule }: Doser): number {
 const broughtMeqPerDay = (dosers: readonly Doser[]): number =>
   dosers.reduce((sum, doser) => sum + (doser.mlPerDay / 1000) * stockMeqPerL(doser), 0);
 
+/** One pump at another dose, by itself. */
+const pumpAlone = (plan: Scenario, pump: number, mlPerDay: number): Scenario => ({
+  ...plan,
+  dosers: plan.dosers.map((doser, i) => (i === pump ? { ...doser, mlPerDay } : doser)),
+});
+
 /** One pump at another dose; pumps that bring no alkalinity are its other part, and go with it. */
 function pumpAt(plan: Scenario, pump: number, mlPerDay: number): Scenario {
-  const turned = plan.dosers.map((doser, i) => (i === pump ? { ...doser, mlPerDay } : doser));
+  const turned = pumpAlone(plan, pump, mlPerDay).dosers;
   const times = broughtMeqPerDay(turned) / broughtMeqPerDay(plan.dosers);
   const dosers = turned.map((doser) =>
     stockMeqPerL(doser) > 0 ? doser : { ...doser, mlPerDay: threeFigures(doser.mlPerDay * times) },
@@ -45,10 +47,10 @@ function pumpAt(plan: Scenario, pump: number, mlPerDay: number): Scenario {
   return { ...plan, dosers };
 }
 
-function pumpLever(plan: Scenario, pump: number): Lever {
+function pumpLever(plan: Scenario, pump: number, unlinked: boolean): Lever {
   const { dosers } = plan;
   const { mlPerDay: from } = dosers[pump]!;
-  const others = dosers.filter((doser) => stockMeqPerL(doser) === 0 && doser.mlPerDay > 0);
+  const others = unlinked ? [] : otherParts(plan);
   // As far as the slower pump of a pair goes.
   const timesOthers = Math.min(...others.map((doser) => mostMlPerDay(doser) / doser.mlPerDay));
   const all = broughtMeqPerDay(dosers);
@@ -57,7 +59,7 @@ function pumpLever(plan: Scenario, pump: number): Lever {
   return {
     ...{ kind: 'pump', pump, from, rounded: threeFigures },
     most: Math.min(mostMlPerDay(dosers[pump]!), byOthers),
-    set: (base, mlPerDay) => pumpAt({ ...base, dosers }, pump, mlPerDay),
+    set: (base, mlPerDay) => (unlinked ? pumpAlone : pumpAt)({ ...base, dosers }, pump, mlPerDay),
   };
 }
 
@@ -80,10 +82,10 @@ const dripLever = ({ calciumReactor }: Scenario): Lever => ({
 });
 
 /** All that brings alkalinity as the tank runs: what is there but does nothing is no lever. */
-export function leversOf(plan: Scenario): Lever[] {
+export function leversOf(plan: Scenario, unlinked = false): Lever[] {
   const { dosers, topOff, calciumReactor } = plan;
   const pumps = dosers.flatMap((doser, i) =>
-    doser.mlPerDay > 0 && stockMeqPerL(doser) > 0 ? [pumpLever(plan, i)] : [],
+    doser.mlPerDay > 0 && stockMeqPerL(doser) > 0 ? [pumpLever(plan, i, unlinked)] : [],
   );
   const mixes = topOff.additive !== 'none' && topOff.reservoirL > 0 && topOff.gramsPerL > 0;
   return [

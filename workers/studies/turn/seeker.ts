@@ -61,13 +61,16 @@ export class Seeker {
 
   /** What new pumps are called. */
   readonly pairNames: PlanQuestion['pairNames'];
+  /** Whether the bottles of a pair are turned each by itself. */
+  readonly unlinked: boolean;
 
   constructor(
-    question: Pick<PlanQuestion, 'now' | 'pairNames'>,
+    question: Pick<PlanQuestion, 'now' | 'pairNames' | 'unlinked'>,
     private readonly targetDkh: number,
     private readonly options: SimulationOptions,
   ) {
     this.pairNames = question.pairNames;
+    this.unlinked = question.unlinked ?? false;
     const now = withReference(question.now, options);
     this.now = { ...now, days: PLAN_DAYS, additions: [], faults: [], responses: [] };
     this.from = stateAfter({ ...this.now, days: 0 }, options);

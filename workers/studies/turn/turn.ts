@@ -4,6 +4,7 @@ import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { worstDump } from '../drill/worstDump';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import type { PlanQuestion } from '../plan/threePlans';
+import { apartOf } from './apart';
 import { allLevers, findTurn } from './findTurn';
 import { allowedIn, nearestTurn } from './nearestTurn';
 import { dayMeans } from '../dayMeans';
@@ -59,6 +60,7 @@ function told(
     ...range(seeker, held, giveOrTakeDkhPerDay),
     levelDkh: now.tank.alkalinityDkh,
     pumps: turnedPumps(now, scenario),
+    apart: seeker.unlinked ? apartOf(seeker, held, way) : undefined,
     settled: { days: settledDays, ...between(replays, settledDays) },
     largestDailyDkh: Math.max(...replays.map(({ largestMoveDkh }) => largestMoveDkh)),
     peakPh: Math.max(...replays.map((replay) => replay.peakPh)),
@@ -71,6 +73,7 @@ function told(
     scenario: stretches[0]!.scenario,
     plan: lever.set(plan, first.kind === 'less' ? first.to : to),
     heldPlan: lever.set(plan, to),
+    stretches,
   };
   return { kind: 'turn', turned };
 }

@@ -1,8 +1,10 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { WorstDump } from '../drill/worstDump';
+import type { Apart } from './apart';
 import type { First } from './gettingThere';
 import type { Promised, Refusal } from './promised';
 import type { Lever } from './lever';
+import type { Stretch } from './replay';
 
 /** A dose that is set anew: mL a day. */
 export interface TurnedPump {
@@ -21,6 +23,8 @@ export interface Turned extends Promised {
   readonly high: number;
   /** Every pump that is set anew: both parts of a pair. */
   readonly pumps: readonly TurnedPump[];
+  /** The other part of a pair that is left as it is; undefined where it is turned along, or there is none. */
+  readonly apart: Apart | undefined;
   readonly first: First;
   readonly levelDkh: number;
   readonly targetDkh: number;
@@ -47,6 +51,8 @@ export interface Turned extends Promised {
   /** The keeper's plan with what is turned now, and with what holds once it has settled. */
   readonly plan: Scenario;
   readonly heldPlan: Scenario;
+  /** What is done day by day, as it was replayed. */
+  readonly stretches: readonly Stretch[];
 }
 
 /** One change that would make a turn of it. */
