@@ -8,6 +8,8 @@ export const de: Words<typeof en> = {
   whole: 'Ganzer Versuch',
   week: '7 Tage',
   twoDays: '2 Tage',
+  nearer: 'Näher',
+  farther: 'Weiter weg',
   enlarge: (title) => `${title} groß zeigen`,
   folded: 'Temperatur, Sauerstoff, Sättigung, Kohlenstoff, CO₂, Volumen, Nachfüllbehälter, Nitrat',
   alkalinity: 'Alkalinität',
@@ -40,6 +42,8 @@ export const de: Words<typeof en> = {
   plan: (name, water, use, ppm, kLa) =>
     `${name}: ${water}; ${use}; CO₂ im Raum ${ppm} ppm, kLa ${kLa} je Stunde.`,
   fanKey: 'Punkte: Ihre Messungen ± σ · Linie: das angepasste Becken · Fläche: 19 von 20 Malen',
+  fanDays:
+    'Punkte: Ihre Messungen ± σ · Linie und Band: das angepasste Becken, tageweise · Fläche: 19 von 20',
   fanMarks: '▲ hineingegeben · ○ Wasser gewechselt',
   fan: (count, from, to, by) =>
     `Alkalinität in dKH: ${count} Messungen, und die Vorhersage von ${from} bis ${to} ± ${by}`,

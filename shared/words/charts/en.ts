@@ -5,6 +5,8 @@ export const en = {
   whole: 'Whole trial',
   week: '7 days',
   twoDays: '2 days',
+  nearer: 'Nearer',
+  farther: 'Farther',
   enlarge: (title: string) => `Show ${title} large`,
   folded: 'Temperature, oxygen, saturation, carbon, CO₂, volume, reservoir, nitrate',
   alkalinity: 'Alkalinity',
@@ -37,6 +39,7 @@ export const en = {
   plan: (name: string, water: string, use: string, ppm: string, kLa: string) =>
     `${name}: ${water}; ${use}; room CO₂ ${ppm} ppm, kLa ${kLa} per hour.`,
   fanKey: 'dots: your readings ± σ · line: the fitted tank · wash: 19 times in 20',
+  fanDays: 'dots: readings ± σ · line, ribbon: the fitted tank by day · wash: 19 in 20',
   fanMarks: '▲ poured in · ○ water changed',
   fan: (count: string, from: string, to: string, by: string) =>
     `Alkalinity in dKH: ${count} readings, and the forecast from ${from} to ${to} ± ${by}`,
