@@ -1,3 +1,4 @@
+import { AND_THE_SAME } from '../charts/endLabels';
 import type { Trace } from '../../shared/trace/trace';
 import type { Plans } from './plans.svelte';
 import type { Trials } from './trials.svelte';
@@ -11,11 +12,23 @@ export interface ShownTrial {
   readonly trace: Trace;
 }
 
-export const shownTrials = (plans: Plans, trials: Trials): ShownTrial[] =>
-  plans.all.flatMap(({ id, name, ink }) => {
+/** The trials that have a course; those that are the same are one line, in the selected one's ink. */
+export function shownTrials(plans: Plans, trials: Trials): ShownTrial[] {
+  const all = plans.all.flatMap(({ id, name, ink }) => {
     const result = trials.of(id).result;
     return result ? [{ id, name, ink: inks[ink]!, trace: result.outcome.trace }] : [];
   });
+  return asOneLine(all, plans.selected.id);
+}
+
+export function asOneLine(all: readonly ShownTrial[], selectedId: string): ShownTrial[] {
+  return all.flatMap((trial) => {
+    const alike = all.filter(({ trace }) => trace === trial.trace);
+    if (alike[0] !== trial) return [];
+    const lead = alike.find(({ id }) => id === selectedId) ?? trial;
+    return [{ ...lead, name: alike.map(({ name }) => name).join(AND_THE_SAME) }];
+  });
+}
 
 export const sameTrials = (a: readonly ShownTrial[], b: readonly ShownTrial[]): boolean =>
   a.length === b.length &&

@@ -1,12 +1,11 @@
 import { area, line } from 'd3-shape';
+import { isLongView, rowADay } from './byDay';
 import { rowsIn, type Frame, type Scales, type Series } from './chartScales';
 import { dayMean } from './dayMean';
 import { dayRange } from './dayRange';
 import { decimate, type Point } from './decimate';
 import type { TimeWindow } from './timeWindow';
 
-/** From so many hours on a day is too narrow to read: a ribbon from lowest to highest, and its mean. */
-const LONG_VIEW_H = 24 * 7;
 const RIBBON_ALPHA = 0.22;
 /** Outside the keeper's band a line is thicker, on the warning ink. */
 const WARNING_PX = 6;
@@ -59,16 +58,14 @@ export function drawLines(
   };
   const fill = (values: Float64Array) => {
     const [from, to] = rowsIn(window, values.length);
-    const days = Math.ceil((to - from) / 24);
-    const rows = Array.from({ length: days + 1 }, (_, i) => Math.min(to, from + 24 * i));
     context.beginPath();
     context.globalAlpha = RIBBON_ALPHA;
-    ribbon(rows.map((row) => ({ x: x(row), range: dayRange(values, row) })));
+    ribbon(rowADay(from, to).map((row) => ({ x: x(row), range: dayRange(values, row) })));
     context.fill();
     context.globalAlpha = 1;
   };
 
-  const long = window.toH - window.fromH >= LONG_VIEW_H;
+  const long = isLongView(window);
   for (const { values, className, dash } of series) {
     const shown = long ? dayMean(values) : values;
     context.fillStyle = ink(className);

@@ -1,9 +1,15 @@
+/** Between the names of lines that are one; at the line's end they stand under each other. */
+export const AND_THE_SAME = ' = ';
+
 interface Label {
   readonly key: string;
   readonly y: number;
 }
 
-/** Moves labels apart so that none covers another, keeping their order. */
+/**
+ * Moves labels apart so that none covers another and none leaves the frame, keeping their order; where
+ * there is not so much room for all, they share what there is.
+ */
 export function spreadLabels<L extends Label>(
   labels: readonly L[],
   gap: number,
@@ -11,13 +17,10 @@ export function spreadLabels<L extends Label>(
   bottom: number,
 ): L[] {
   const sorted = [...labels].sort((a, b) => a.y - b.y);
-  const spread: L[] = [];
-  let below = top - gap;
-  for (const label of sorted) {
-    const y = Math.max(label.y, below + gap);
-    spread.push({ ...label, y });
-    below = y;
-  }
-  const overflow = Math.max(0, below - bottom);
-  return spread.map((label) => ({ ...label, y: label.y - overflow }));
+  const last = sorted.length - 1;
+  const by = Math.min(gap, Math.max(0, bottom - top) / Math.max(1, last));
+  let above = top - by;
+  return sorted
+    .map((label) => ({ ...label, y: (above = Math.max(label.y, above + by)) }))
+    .map((label, i) => ({ ...label, y: Math.min(label.y, bottom - (last - i) * by) }));
 }

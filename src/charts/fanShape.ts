@@ -1,7 +1,11 @@
 import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
+import { isLongView, rowADay } from './byDay';
 import type { Frame, Scales } from './chartScales';
+import { dayMean } from './dayMean';
+import { dayRange } from './dayRange';
+import { hourByHour } from './hourByHour';
 
 /** Something that happened: poured in, water changed, what runs or is kept changed, or what was noted. */
 export interface Mark {
@@ -29,15 +33,22 @@ export interface FanPicture {
 
 interface FanShape extends Scales {
   readonly middle: string;
+  /** What a day swings by, over a week or more; else none. */
+  readonly swing: string;
   readonly wash: string;
 }
 
-/** The paths of a fan in a frame: the middle line, and two standard errors to either side. */
+/**
+ * The paths of a fan in a frame: the middle line, and two standard errors to either side. Over a week or
+ * more the line is the mean of each day, and the sides are its lowest and its highest hour's.
+ */
 export function fanShape(picture: FanPicture, frame: Frame): FanShape {
   const { timesH, dkh, spreadDkh, points, band, fromH, toH } = picture;
-  const rows = timesH.flatMap((timeH, k) =>
-    timeH >= fromH && timeH <= toH ? [{ timeH, dkh: dkh[k]!, by: 2 * spreadDkh[k]! }] : [],
-  );
+  const course = hourByHour(timesH, dkh);
+  const spread = hourByHour(timesH, spreadDkh).values;
+  const rows = Array.from(course.values, (value, k) => ({
+    ...{ timeH: course.fromH + k, dkh: value, by: 2 * spread[k]! },
+  })).filter(({ timeH }) => timeH >= fromH && timeH <= toH);
   const ends = [
     ...rows.flatMap((row) => [row.dkh - row.by, row.dkh + row.by]),
     ...points.flatMap(({ value, sigma }) => [value - sigma, value + sigma]),
@@ -49,20 +60,31 @@ export function fanShape(picture: FanPicture, frame: Frame): FanShape {
     [Math.max(0, Math.min(low, ...near) - 0.1), Math.min(30, Math.max(high, ...near) + 0.1)],
     [frame.height - frame.bottom, frame.top],
   );
-  type Row = (typeof rows)[number];
+  const long = isLongView(picture);
+  const days = long ? rowADay(0, rows.length - 1) : [...rows.keys()];
+  const of = (value: (row: (typeof rows)[number]) => number) => Float64Array.from(rows, value);
+  const middle = of((row) => row.dkh);
+  const mean = long ? dayMean(middle) : middle;
+  const around = (values: Float64Array, row: number) =>
+    long ? dayRange(values, row) : ([values[row]!, values[row]!] as const);
+  const between = (low: Float64Array, high: Float64Array) =>
+    area<number>(
+      (row) => x(rows[row]!.timeH),
+      (row) => y(around(low, row)[0]),
+      (row) => y(around(high, row)[1]),
+    )(days) ?? '';
   return {
     x,
     y,
     middle:
-      line<Row>(
-        ({ timeH }) => x(timeH),
-        (row) => y(row.dkh),
-      )(rows) ?? '',
-    wash:
-      area<Row>(
-        ({ timeH }) => x(timeH),
-        (row) => y(row.dkh - row.by),
-        (row) => y(row.dkh + row.by),
-      )(rows) ?? '',
+      line<number>(
+        (row) => x(rows[row]!.timeH),
+        (row) => y(mean[row]!),
+      )([...rows.keys()]) ?? '',
+    swing: long ? between(middle, middle) : '',
+    wash: between(
+      of((row) => row.dkh - row.by),
+      of((row) => row.dkh + row.by),
+    ),
   };
 }

@@ -48,9 +48,21 @@ for (const { width, colorScheme } of looks) {
     await page.emulateMedia({ colorScheme });
     await enterSix(page);
     await expect(headline(page)).toContainText(/The tank uses.* on 6 March/);
+    await expect(headline(page).locator('.stamp')).toContainText('leave');
+    // However much of the form is open, answer and month are in the first fold, the answer first.
+    await page.evaluate(() => scrollTo(0, 0));
+    const [said, month] = await Promise.all([
+      headline(page).boundingBox(),
+      page.locator('.month svg').boundingBox(),
+    ]);
+    expect(month!.y + month!.height).toBeLessThan(0.7 * 900);
+    if (width < 1000) expect(said!.y).toBeLessThan(month!.y);
     await openPlace(page, 'Plans');
     await page.getByRole('button', { name: 'Work out three plans' }).click();
     await page.getByRole('button', { name: 'Make the card' }).first().click({ timeout: 30_000 });
+    await expect(page.locator('.dose-card .on-paper svg')).toHaveAccessibleName(
+      /light on: .* dKH, pH/,
+    );
     await page.getByRole('button', { name: 'Another tank' }).click();
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
@@ -140,7 +152,13 @@ test('the bench offers the newest reading, and a plan is rehearsed at its worst 
   );
   await expect(note).toBeVisible();
   // Beside the stamp, and above the chart.
-  await expect(page.locator('.strip').filter({ has: note })).toBeVisible();
+  const [stamp, offered, chart] = await Promise.all([
+    page.locator('.headline').boundingBox(),
+    note.boundingBox(),
+    page.locator('.strip .plot').boundingBox(),
+  ]);
+  expect(offered!.y).toBeGreaterThanOrEqual(stamp!.y);
+  expect(offered!.y + offered!.height).toBeLessThanOrEqual(chart!.y);
   await page.getByRole('button', { name: 'Start from that water' }).click();
   await expect(note).toBeHidden();
   await expect(page.locator('.strip .readings')).toContainText('Trial A 7.50');

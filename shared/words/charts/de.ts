@@ -8,6 +8,8 @@ export const de: Words<typeof en> = {
   whole: 'Ganzer Versuch',
   week: '7 Tage',
   twoDays: '2 Tage',
+  nearer: 'Näher',
+  farther: 'Weiter weg',
   enlarge: (title) => `${title} groß zeigen`,
   folded: 'Temperatur, Sauerstoff, Sättigung, Kohlenstoff, CO₂, Volumen, Nachfüllbehälter, Nitrat',
   alkalinity: 'Alkalinität',
@@ -44,6 +46,8 @@ export const de: Words<typeof en> = {
   readNotes:
     'Ein Bleistiftzeichen ist eine Notiz: Drücken Sie es, oder gehen Sie mit den Pfeiltasten durch.',
   noted: (day, text) => `${day}: ${text}`,
+  fanDays:
+    'Punkte: Ihre Messungen ± σ · Linie und Band: das angepasste Becken, tageweise · Fläche: 19 von 20',
   fanMarks: '▲ hineingegeben · ○ Wasser gewechselt',
   fan: (count, from, to, by) =>
     `Alkalinität in dKH: ${count} Messungen, und die Vorhersage von ${from} bis ${to} ± ${by}`,

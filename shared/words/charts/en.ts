@@ -5,6 +5,8 @@ export const en = {
   whole: 'Whole trial',
   week: '7 days',
   twoDays: '2 days',
+  nearer: 'Nearer',
+  farther: 'Farther',
   enlarge: (title: string) => `Show ${title} large`,
   folded: 'Temperature, oxygen, saturation, carbon, CO₂, volume, reservoir, nitrate',
   alkalinity: 'Alkalinity',
@@ -40,6 +42,7 @@ export const en = {
   notes: 'Notes of the month',
   readNotes: 'A pencil mark is a note: press it, or step through with the arrow keys.',
   noted: (day: string, text: string) => `${day}: ${text}`,
+  fanDays: 'dots: readings ± σ · line, ribbon: the fitted tank by day · wash: 19 in 20',
   fanMarks: '▲ poured in · ○ water changed',
   fan: (count: string, from: string, to: string, by: string) =>
     `Alkalinity in dKH: ${count} readings, and the forecast from ${from} to ${to} ± ${by}`,

@@ -72,9 +72,10 @@ export const de: Words<typeof en> = {
   },
   answer: {
     title: 'Was das Messbuch sagt',
+    reasons: 'Wie sicher, und was daraus folgt',
     use: (dkh, by, date) => `Das Becken verbraucht ${dkh} ± ${by} dKH am Tag, Stand ${date}.`,
     withTyped: (by) =>
-      `So sagen es die Messungen; sind Volumen, Verdunstung und Dosierung so ungenau eingetippt, wie sie es meist sind, ist es ± ${by}.`,
+      `Das ± des Verbrauchs kommt von den Messungen allein; sind Volumen, Verdunstung und Dosierung so ungenau eingetippt, wie sie es meist sind, ist es ± ${by}.`,
     fall: (dkh, by) => `Die Messwerte fallen um ${dkh} ± ${by} dKH am Tag.`,
     rise: (dkh, by) => `Die Messwerte steigen um ${dkh} ± ${by} dKH am Tag.`,
     drift: (from, to, by) =>

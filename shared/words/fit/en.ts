@@ -70,11 +70,12 @@ export const en = {
   },
   answer: {
     title: 'What the log says',
+    reasons: 'How sure, and what follows',
     use: (dkh: string, by: string, date: string) =>
       `The tank uses ${dkh} ± ${by} dKH a day on ${date}.`,
     /** What no reading checks: volume, evaporation, what is dosed. */
     withTyped: (by: string) =>
-      `That is by the readings; with volume, evaporation and dosing off as typed numbers commonly are, it is ± ${by}.`,
+      `The ± of the use is by the readings alone; with volume, evaporation and dosing off as typed numbers commonly are, it is ± ${by}.`,
     fall: (dkh: string, by: string) => `The readings fall by ${dkh} ± ${by} dKH a day.`,
     rise: (dkh: string, by: string) => `The readings rise by ${dkh} ± ${by} dKH a day.`,
     drift: (from: string, to: string, by: string) =>
