@@ -26,7 +26,7 @@ export type { MemberResult } from './studies/drill/memberResult';
 export type { ResponseChoices } from './studies/drill/responsePlans';
 export type { ResponseResult } from './studies/drill/responses';
 export type { Delivered } from './studies/stock/delivered';
-export type { SupplyPace } from './studies/stock/paces';
+export type { SupplyPace, UsedUp } from './studies/stock/paces';
 export type { RanUntil } from './studies/fit/turnedAt';
 export type { Correction } from './studies/plan/correct';
 export type { Nearest } from './studies/plan/nearest';

@@ -46,7 +46,7 @@ export const manners: Readonly<Record<QuestionName, Manner>> = {
   away: ofTheLog,
   nobodyLooks: runs,
   delivered: ofTheLog,
-  paces: ofTheLog,
+  usedUp: ofTheLog,
   season: whole,
   steer: whole,
   reaches: ofTheLog,

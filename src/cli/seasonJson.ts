@@ -16,7 +16,7 @@ export const endsJson = (ends: Readonly<Record<Id, number>>) => ({
   salinityPractical: ends.salinity,
 });
 
-const passedJson = ({ line, fast, firstH }: Passed) => ({
+export const passedJson = ({ line, fast, firstH }: Passed) => ({
   firstH,
   line: line && lineJson(line),
   fast: fast && { quantity: fast.id, ...named('inADay', fast.id, fast.by) },

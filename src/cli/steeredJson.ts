@@ -1,6 +1,6 @@
 import type { SteerTold } from '../../workers/desk/logQuestions';
 import { named } from './lineJson';
-import { endsJson, firstJson, loweringJson } from './seasonJson';
+import { endsJson, firstJson, loweringJson, passedJson } from './seasonJson';
 
 /** Calcium, magnesium and salinity beside a turn, for other programs. */
 export function steeredJson({ steered }: SteerTold) {
@@ -17,6 +17,7 @@ export function steeredJson({ steered }: SteerTold) {
       ...{ days: together.days, holds: together.holds },
       ends: together.ends && endsJson(together.ends),
       alkalinityByDkh: together.alkalinityByDkh,
+      alkalinityPasses: together.alkalinityPasses && passedJson(together.alkalinityPasses),
       ...{ largestDailyDkh: together.largestDailyDkh, scenario: together.scenario },
     },
   };

@@ -12,11 +12,12 @@ import type {
 import type { LogAnswer, Unanswered } from '../../workers/studies/answerLog';
 import type { RanUntil } from '../../workers/studies/fit/turnedAt';
 import type { NobodyLooks } from '../../workers/studies/away/unnoticed';
-import type { SupplyPace } from '../../workers/studies/stock/paces';
+import type { UsedUp } from '../../workers/studies/stock/paces';
 import type { Correction } from '../../workers/studies/plan/correct';
 import { awayAsked } from '../diary/away/awayAsked';
 import { ranUntil } from '../diary/ranUntil';
 import { metalWants, seasonWants } from '../diary/season/seasonAsked';
+import { isCounted } from '../say/stock/runsOut';
 import { toldOffer, type ToldOffer } from '../say/plan/offer';
 import { pairNames } from '../say/plan/ways';
 import type { Tank } from '../store/tanks';
@@ -39,8 +40,8 @@ export interface TankAnswer {
   readonly turn: TurnTold;
   /** Calcium, magnesium and salinity beside the turn. */
   readonly steer: SteerTold;
-  /** How fast powders and salt go; empty where nobody has counted what is left. */
-  readonly paces: readonly SupplyPace[];
+  /** How fast what is used up goes; undefined where nobody has counted or filled anything. */
+  readonly usedUp: UsedUp | undefined;
   /** Undefined where calcium, magnesium and salinity have never been read. */
   readonly season: SeasonTold | undefined;
   /** Days without the keeper; undefined where none were asked for. */
@@ -92,7 +93,7 @@ export async function tankAnswer(
     correction: await ask.correct(correction),
     absence: away && { asked: away, looks: (await ask.nobodyLooks(away, headless))! },
     ...{ turn, steer },
-    paces: log.supplies.length > 0 ? await ask.paces(asked) : [],
+    usedUp: isCounted(log) ? await ask.usedUp(asked) : undefined,
     season: counted.happened.some(tellsOfASeason)
       ? await ask.season({
           ...{

@@ -5,6 +5,7 @@ import type { Correction } from '../../workers/studies/plan/correct';
 import type { ToldOffer } from '../say/plan/offer';
 import { turnRecipe } from '../say/turn/turnRecipe';
 import { lineJson, named } from './lineJson';
+import { soonestOut } from '../say/stock/runsOut';
 import { seasonAnswerJson } from './seasonJson';
 import { steeredJson } from './steeredJson';
 import type { TankAnswer } from './tankAnswer';
@@ -176,7 +177,7 @@ function awayJson(told: TankAnswer) {
 /** What is left and by when to order it; days are from when it was counted. */
 function ordersJson(told: TankAnswer) {
   const { log } = told.tank;
-  const paces = allPaces(told.paces, told.counted.readings);
+  const paces = allPaces(told.usedUp?.supplies ?? [], told.counted.readings);
   return log.supplies.flatMap(({ id, left, countedAt }) => {
     const pace = paces.find((one) => one.id === id);
     const found = pace && orderBy(left, pace, log.shopDays);
@@ -208,7 +209,10 @@ export function tankJson(told: TankAnswer) {
     answer: 'why' in answer ? undefined : answerJson(answer),
     turn: turnJson(told),
     away: awayJson(told),
-    orders: { says: ordersTold(told), supplies: ordersJson(told) },
+    orders: {
+      ...{ says: ordersTold(told), supplies: ordersJson(told) },
+      runsOutFirst: told.usedUp && soonestOut(tank.log, told.usedUp, counted, told.now),
+    },
     season: told.season && { says: seasonTold(told), ...seasonAnswerJson(told.season) },
     plansFor: {
       targetDkh: question.targetDkh,

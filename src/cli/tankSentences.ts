@@ -26,6 +26,7 @@ import { say } from '../../shared/words/away';
 import { bottleDumps } from '../../shared/recipe/bottleDump';
 import { bottleSentence } from '../say/plan/bottle';
 import { allPaces, orderText, supplyName } from '../say/stock/order';
+import { runsOutText, soonestOut } from '../say/stock/runsOut';
 import { promiseOf } from '../say/plan/promise';
 import type { ToldOffer } from '../say/plan/offer';
 import { turnRecipe } from '../say/turn/turnRecipe';
@@ -100,11 +101,15 @@ export function awayTold({ absence, answer, counted: { readings } }: TankAnswer)
 }
 
 /** What is left of what is used up, and by when to order it. */
-export const ordersTold = ({ tank: { log }, paces, counted, now }: TankAnswer): string[] =>
-  allPaces(paces, counted.readings).flatMap((pace) => {
+export function ordersTold({ tank: { log }, usedUp, counted, now }: TankAnswer): string[] {
+  if (!usedUp) return [];
+  const first = soonestOut(log, usedUp, counted, now);
+  const orders = allPaces(usedUp.supplies, counted.readings).flatMap((pace) => {
     const supply = log.supplies.find(({ id }) => id === pace.id);
     return supply ? [`${supplyName(pace.id)}: ${orderText(supply, pace, log.shopDays, now)}`] : [];
   });
+  return [...(first ? [runsOutText(first, now)] : []), ...orders];
+}
 
 /** Calcium, magnesium and salinity over months, the answer first. */
 export function seasonTold({ season }: TankAnswer): string[] {

@@ -2,7 +2,8 @@ import { countedReadings } from '../../shared/log/counted';
 import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { outsideNow, type Outside } from '../../shared/log/newest';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { LogAnswer } from '../ask/outcome';
+import type { LogAnswer, UsedUp } from '../ask/outcome';
+import { soonestOut, type RunsOut } from '../say/stock/runsOut';
 import { isTestDue, testDueH } from '../ask/testDue';
 import type { Tank } from '../store/tanks';
 
@@ -23,6 +24,8 @@ export interface Glance {
   /** When to test next, as a local time; undefined while nothing tells. */
   readonly testAt: string | undefined;
   readonly isTestDue: boolean;
+  /** What runs out first; undefined where nothing was counted or filled, or while it is worked out. */
+  readonly runsOut: RunsOut | undefined;
   /** Whether many readings tell nothing: something about them, or about the plan, is wrong. */
   readonly isPuzzling: boolean;
 }
@@ -33,9 +36,15 @@ const ENOUGH_TESTS = 5;
 const DAY_H = 24;
 
 /** What is seen of a tank at a moment, a local time. */
-export function glanceOf(tank: Tank, answer: LogAnswer | string | undefined, now: string): Glance {
+export function glanceOf(
+  tank: Tank,
+  answer: LogAnswer | string | undefined,
+  now: string,
+  usedUp?: UsedUp,
+): Glance {
   const plan = tank.bench.plans[0]!.scenario;
-  const { readings } = countedReadings(tank.log, now);
+  const counted = countedReadings(tank.log, now);
+  const { readings } = counted;
   const outside = outsideNow(plan, readings);
   const told = typeof answer === 'object' ? answer : undefined;
   const endH = told && hoursOf(told.fit.startAt) + told.fit.endH;
@@ -51,6 +60,7 @@ export function glanceOf(tank: Tank, answer: LogAnswer | string | undefined, now
     leavesInDays: fromNow(told?.leaving?.oneInTenH),
     testAt: told && localTimeOf(testDueH(told)),
     isTestDue: told !== undefined && isTestDue(told, now),
+    runsOut: usedUp && soonestOut(tank.log, usedUp, counted, now),
     isPuzzling:
       typeof answer === 'string' &&
       readings.filter(({ alkalinityDkh }) => alkalinityDkh !== undefined).length >= ENOUGH_TESTS,

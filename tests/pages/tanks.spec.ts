@@ -7,6 +7,9 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
 }) => {
   await tankInTheLog(page, 'limewater in the top-off');
   await enterTests(page, ['8.4', '8.3', '8.4', '8.3', '8.4']);
+  await page.getByLabel('When', { exact: true }).fill('2026-03-05T12:00');
+  await page.getByLabel('Done', { exact: true }).first().selectOption('reservoirFilled');
+  await page.getByRole('button', { name: 'Add to the log' }).click();
   const [calendar] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Into my calendar' }).click({ timeout: 30_000 }),
@@ -27,11 +30,17 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
   await expect(tiles.nth(1)).toContainText(/may have left: test.*A test was due by 6 March/, {
     timeout: 30_000,
   });
+  await expect(tiles.nth(1)).toContainText(
+    /Runs out first: the reservoir may be empty since \d+ March 2026/,
+    { timeout: 30_000 },
+  );
   await looksRight(page, 'tanks', page.getByRole('main'));
   // What was worked out once is there at once, also after a reload.
   await page.reload();
   await expect(tiles.nth(1)).toContainText(/may have left: test/);
-  const askedAnew = () => performance.getEntriesByName('answer').length;
+  await expect(tiles.nth(1)).toContainText('Runs out first: the reservoir');
+  const askedAnew = () =>
+    [...performance.getEntriesByName('answer'), ...performance.getEntriesByName('usedUp')].length;
   expect(await page.evaluate(askedAnew)).toBe(0);
   await tiles.first().getByRole('button').click();
   await expect(page.getByLabel('Tank', { exact: true })).toContainText('Quillon Bay nursery');

@@ -21,7 +21,7 @@ import { season as seasonOf, type Season, type SeasonQuestion } from '../studies
 import { SEASON_DAYS } from '../studies/season/weeks';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
 import { deliveredOf, type Delivery, type DeliveryQuestion } from '../studies/stock/delivered';
-import { PACE_DAYS, pacesOf, type SupplyPace } from '../studies/stock/paces';
+import { PACE_DAYS, usedUp as usedUpBy, type UsedUp } from '../studies/stock/paces';
 import { turn as turnOf } from '../studies/turn/turn';
 import type { Stretch } from '../studies/turn/replay';
 import type { Turn } from '../studies/turn/turned';
@@ -148,10 +148,10 @@ export async function delivered({ drawn, ...asks }: DeliveryAsked): Promise<Deli
   return { question, delivery: deliveredOf(question, options) };
 }
 
-/** How fast powders and salt go as the tank runs now. */
-export async function paces(asks: PlanAsked): Promise<SupplyPace[]> {
+/** How fast reservoir, bottles, powders and salt go as the tank runs now. */
+export async function usedUp(asks: PlanAsked): Promise<UsedUp> {
   const { question, options } = await asked(PACE_DAYS + 2, asks);
-  return pacesOf(question, options);
+  return usedUpBy(question, options);
 }
 
 /** A season looked back over and ahead, what was asked, and whether the use in it was read from the log. */

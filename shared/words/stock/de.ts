@@ -56,6 +56,14 @@ export const de: Words<typeof en> = {
     `Es sei denn, Beckenwasser geht verloren (ein Leck, Salzkrusten, ein nasser Abschäumer): Dann fällt die Salinität um etwa ${ppt} ppt in der Woche. Messen Sie sie; Dampf lässt das Salz zurück.`,
   byHand:
     'Es sei denn, jemand hat von Hand nachgefüllt, oder der Sensor ruft später als er soll: Sehen Sie nach, ob das Wasser an der Marke steht.',
+  runsOut: {
+    reservoir: 'das Reservoir',
+    bottle: (name) => `die Flasche von „${name}“`,
+    by: (what, date, days, asSet) =>
+      `Zuerst leer: ${what}, ${days === 0 ? 'heute' : days === 1 ? 'in einem Tag' : `in ${days} Tagen`} frühestens (${date}; wie eingestellt ${asSet}).`,
+    since: (what, date) =>
+      `Zuerst leer: ${what}, vielleicht schon seit ${date}: Sehen Sie nach, und zählen oder füllen Sie.`,
+  },
   orders: {
     title: 'Wann bestellen',
     why: 'Was Sie von dem übrig haben, was das Becken verbraucht, und bis wann zu bestellen ist, damit es kommt, bevor es ausgehen kann. Geben Sie ein, was übrig ist („450 g“, „3 kg“); ab diesem Tag wird gezählt.',

@@ -53,6 +53,14 @@ export const en = {
     `Unless tank water is lost (a leak, salt creep, a wet skimmer): then salinity falls by about ${ppt} ppt a week. Measure it; vapour leaves the salt behind.`,
   byHand:
     'Unless somebody topped up by hand, or the sensor calls later than it should: see that the level stands at its mark.',
+  runsOut: {
+    reservoir: 'the reservoir',
+    bottle: (name: string) => `the bottle of “${name}”`,
+    by: (what: string, date: string, days: number, asSet: string) =>
+      `Runs out first: ${what}, ${days === 0 ? 'today' : days === 1 ? 'in a day' : `in ${days} days`} at the soonest (${date}; as set ${asSet}).`,
+    since: (what: string, date: string) =>
+      `Runs out first: ${what} may be empty since ${date}: look, and count or fill it.`,
+  },
   orders: {
     title: 'When to order',
     why: 'What you have left of what the tank uses up, and by when to order so that it comes before it may run out. Type what is left (“450 g”, “3 kg”); it is counted from that day on.',

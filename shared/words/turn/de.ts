@@ -117,6 +117,8 @@ export const de: Words<typeof en> = {
       `Die Alkalinität endet dadurch ${by} dKH tiefer als durch die Drehung allein: Mit mehr Calcium nehmen Korallen mehr auf. Ihre Tests zeigen es.`,
     higher: (by) =>
       `Die Alkalinität endet dadurch ${by} dKH höher als durch die Drehung allein. Ihre Tests zeigen es.`,
+    passes: (what, value, limit, day) =>
+      `Damit kann ${what} an Tag ${day} Ihre Grenze von ${limit} überschreiten und auf ${value} kommen, beim Verbrauch, der dafür am schlimmsten ist: Testen Sie vorher, und drehen Sie dann nach.`,
     careful:
       'Lösen Sie jedes Salz für sich, und gießen Sie keines binnen einer Stunde neben Natron oder Soda hinein: Zusammen fallen sie als Kalk aus. Schutzbrille bei Calciumchlorid: Es wird in Wasser heiß und reizt die Augen.',
     noWayBeside:

@@ -124,6 +124,8 @@ export const en = {
       `Alkalinity ends ${by} dKH lower by it than by the turn alone: with more calcium corals take more. Your tests tell.`,
     higher: (by: string) =>
       `Alkalinity ends ${by} dKH higher by it than by the turn alone. Your tests tell.`,
+    passes: (what: string, value: string, limit: string, day: string) =>
+      `With it ${what} may pass your limit of ${limit} on day ${day} and go to ${value}, at the use that is worst for it: test before, and turn again.`,
     careful:
       'Dissolve each salt by itself, and pour none within an hour of bicarbonate or carbonate: together they fall out as chalk. Goggles for calcium chloride: it gets hot in water and irritates eyes.',
     noWayBeside:

@@ -8,7 +8,7 @@ import { KIT, unreadTexts } from '../season/moved';
 import { begins, name, value } from '../season/texts';
 import { weeklyText, weeklyTexts } from '../season/weekly';
 import { waitsFor, type Around } from './known';
-import { limits } from './texts';
+import { limits, passed } from './texts';
 
 const { steer: told } = say;
 
@@ -32,12 +32,15 @@ const wantingText = ({ id, level, side, limit, leavesDay }: Steered['wanting'][n
 
 /** How it goes with the turn, as the one run has it. */
 function togetherTexts({ days, ends, ...run }: Together, isTurned: boolean): string[] {
-  const { largestDailyDkh, alkalinityByDkh: by } = run;
+  const { largestDailyDkh, alkalinityByDkh: by, alkalinityPasses } = run;
   const most = limits(largestDailyDkh);
   return [
     (isTurned ? told.asOne : told.alone)(days, most),
     ...(ends
       ? [told.ends(figure(ends.calcium, 0), figure(ends.magnesium, 0), figure(ends.salinity, 1))]
+      : []),
+    ...(alkalinityPasses?.line
+      ? [told.passes(...passed(alkalinityPasses.line, alkalinityPasses.firstH))]
       : []),
     ...(isTurned && Math.abs(by) >= TOLD_DKH
       ? [(by < 0 ? told.lower : told.higher)(figure(Math.abs(by), 1))]

@@ -3,7 +3,7 @@ import { partOf, type FirstAsked } from './firstAsked';
 import { metals, type Metal } from './metals';
 import { Mornings, type DailyChange, type Poured } from './mornings';
 import { seasonQuantities, type SeasonId } from './quantity';
-import type { Passed, SeasonTank } from './seasonTank';
+import { isTurnedAgain, type Passed, type SeasonTank } from './seasonTank';
 
 /** How the water gets to where the keeper wants it. */
 export type First =
@@ -84,11 +84,14 @@ function tried(
   const doses = mornings.solved();
   if (!doses) return undefined;
   const stretch = mornings.stretch(doses);
+  const beside = { first: stretch };
   for (const use of tank.uses) {
     const replay = tank.replay([stretch], use);
     const [passed] = [
       ...tank.passed(replay, stretch.untilDay, mostPerDay, use),
-      ...(tank.turned.length > 0 ? tank.passedBeside({ first: stretch }, mostPerDay, use) : []),
+      ...(tank.turned.length > 0 ? tank.passedBeside(beside, mostPerDay, use) : []).filter(
+        (one) => !isTurnedAgain(one, beside),
+      ),
     ];
     if (passed) return { kind: 'refused', passed };
   }

@@ -78,17 +78,11 @@ export class SeasonTank {
     return found;
   }
 
-  /**
-   * What such mornings pass beside the turn that the turn alone keeps. Alkalinity counts while they
-   * last: later it is tested and turned again.
-   */
+  /** What passes with what is done beside the turn although the turn alone keeps it. */
   passedBeside(beside: Beside, most: MostPerDay, use: number): Passed[] {
-    const lastDay = beside.first?.untilDay ?? 0;
-    const days = Math.max(PLAN_DAYS, lastDay + 1);
+    const days = Math.max(PLAN_DAYS, (beside.first?.untilDay ?? 0) + 1);
     const run = this.turnedWith(beside, days, use);
-    return this.passed(run, days, most, use, this.turnedWith({}, days, use)).filter(
-      ({ line, firstH }) => line?.quantity !== 'alkalinity' || firstH <= lastDay * 24,
-    );
+    return this.passed(run, days, most, use, this.turnedWith({}, days, use));
   }
 
   /** As it runs, with nothing done. */
@@ -152,6 +146,10 @@ export class SeasonTank {
     return [...lines, ...fast].toSorted((a, b) => a.firstH - b.firstH);
   }
 }
+
+/** Alkalinity once the mornings are over: it is tested and turned again, and told beside. */
+export const isTurnedAgain = ({ line, firstH }: Passed, { first }: Beside): boolean =>
+  line?.quantity === 'alkalinity' && firstH > (first?.untilDay ?? 0) * 24;
 
 /** Of the three, nobody can tell so little beyond a limit: a share of it. */
 export const UNTOLD_SHARE = 0.005;

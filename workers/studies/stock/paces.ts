@@ -4,7 +4,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import type { AdditiveId } from '../../../shared/species/additives';
 import { saltGPerDay } from '../../../shared/verdict/supplies';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import { margins, MARGIN_SIGMAS, needsOf } from '../away/needs';
+import { margins, MARGIN_SIGMAS, needsOf, type Need } from '../away/needs';
 import { volume } from '../fit/doubts';
 
 /** What a plan uses up, and how well that is known. */
@@ -19,42 +19,62 @@ export interface SupplyPace extends Pace {
   readonly id: SupplyId;
 }
 
+/** Reservoir or bottle: litres a day of it. */
+export interface VesselPace extends Pace {
+  /** Which pump, counted from 0; undefined for the top-off's reservoir. */
+  readonly pump: number | undefined;
+  readonly name: string | undefined;
+  readonly hasL: number;
+}
+
+/** Everything that a plan uses up. */
+export interface UsedUp {
+  readonly supplies: readonly SupplyPace[];
+  readonly vessels: readonly VesselPace[];
+}
+
 /** Two weeks have every day of the week twice. */
 export const PACE_DAYS = 14;
 
 type Recipe = readonly { readonly additive: AdditiveId; readonly gramsPerL: number }[];
 
+/** A need as litres a day: as set, and at either end of what evaporates or a pump gives. */
+function vesselPace({ pump, name, hasL, usedL, dailyMostL }: Need): VesselPace {
+  const margin = pump === undefined ? margins.evaporation : margins.delivery;
+  const perDay = usedL / PACE_DAYS;
+  const mostPerDay = Math.max(dailyMostL, perDay * (1 + margin));
+  return { pump, name, hasL, perDay, mostPerDay, leastPerDay: perDay * (1 - margin) };
+}
+
 /** What goes out of a vessel, by the engine as set and at most, turned to follow the use to the ends of its doubt. */
-export function pacesOf(
+export function usedUp(
   { now, giveOrTakeDkhPerDay }: PaceQuestion,
   options: SimulationOptions = usualOptions,
-): SupplyPace[] {
+): UsedUp {
   const { topOff, dosers, corals } = now;
   const { useDkhPerDay } = corals;
   const useShare = useDkhPerDay > 0 ? Math.min(1, giveOrTakeDkhPerDay / useDkhPerDay) : 0;
   const paces = new Map<AdditiveId, Pace>();
-  for (const { pump, usedL, dailyMostL } of needsOf(now, PACE_DAYS, options)) {
+  const vessels = needsOf(now, PACE_DAYS, options).map(vesselPace);
+  for (const { pump, ...litres } of vessels) {
     const recipe: Recipe =
       pump !== undefined
         ? dosers[pump]!.recipe
         : topOff.reservoirL > 0 && topOff.additive !== 'none'
           ? [{ additive: topOff.additive, gramsPerL: topOff.gramsPerL }]
           : [];
-    const margin = pump === undefined ? margins.evaporation : margins.delivery;
-    const litres = usedL / PACE_DAYS;
-    const mostL = Math.max(dailyMostL, litres * (1 + margin));
     for (const { additive, gramsPerL } of recipe) {
       const before = paces.get(additive) ?? { perDay: 0, mostPerDay: 0, leastPerDay: 0 };
       paces.set(additive, {
-        perDay: before.perDay + litres * gramsPerL,
-        mostPerDay: before.mostPerDay + mostL * gramsPerL * (1 + useShare),
-        leastPerDay: before.leastPerDay + litres * gramsPerL * (1 - margin) * (1 - useShare),
+        perDay: before.perDay + litres.perDay * gramsPerL,
+        mostPerDay: before.mostPerDay + litres.mostPerDay * gramsPerL * (1 + useShare),
+        leastPerDay: before.leastPerDay + litres.leastPerDay * gramsPerL * (1 - useShare),
       });
     }
   }
   const salt = saltGPerDay(now);
   const ofVolume = MARGIN_SIGMAS * volume.sigma;
-  return [
+  const supplies: SupplyPace[] = [
     ...[...paces].flatMap(([id, pace]) => (pace.mostPerDay > 0 ? [{ id, ...pace }] : [])),
     ...(salt > 0
       ? [
@@ -65,4 +85,9 @@ export function pacesOf(
         ]
       : []),
   ];
+  return { supplies, vessels: vessels.filter(({ mostPerDay }) => mostPerDay > 0) };
 }
+
+/** The powders and the salt of it. */
+export const pacesOf = (question: PaceQuestion, options?: SimulationOptions) =>
+  usedUp(question, options).supplies;

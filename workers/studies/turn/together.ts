@@ -4,7 +4,7 @@ import { dayMeans } from '../dayMeans';
 import { PLAN_DAYS } from '../plan/holding';
 import type { Ahead } from '../season/ahead';
 import type { SeasonId } from '../season/quantity';
-import { meanOf, type SeasonTank } from '../season/seasonTank';
+import { isTurnedAgain, meanOf, type Passed, type SeasonTank } from '../season/seasonTank';
 import { asOnePlan, laid } from './laid';
 import type { Replay, Stretch } from './replay';
 
@@ -18,6 +18,8 @@ export interface Together {
   readonly ends: Readonly<Record<SeasonId, number>> | undefined;
   /** Alkalinity against that of the turn alone at the end, dKH: the farthest of all uses. */
   readonly alkalinityByDkh: number;
+  /** Alkalinity that passes a limit by it once the mornings are over, at the use that is worst for it. */
+  readonly alkalinityPasses: Passed | undefined;
   readonly largestDailyDkh: number;
   /** As it was run. */
   readonly stretches: readonly Stretch[];
@@ -34,7 +36,8 @@ export function together(
   const mornings = first.kind === 'first' ? first : undefined;
   const then = weekly.kind === 'turned' ? weekly.stretches.at(-1)!.scenario : undefined;
   const both = { first: mornings?.stretch, then };
-  const isKept = (use: number) => tank.passedBeside(both, mostPerDay, use).length === 0;
+  const isKept = (use: number) =>
+    tank.passedBeside(both, mostPerDay, use).every((one) => isTurnedAgain(one, both));
   const holds = then !== undefined && tank.uses.every(isKept);
   if (!mornings && !holds) return undefined;
   const beside = holds ? both : { first: mornings!.stretch };
@@ -48,6 +51,10 @@ export function together(
       ...{ calcium: of('calcium'), magnesium: of('magnesium'), salinity: of('salinity') },
     },
     alkalinityByDkh: by.reduce((far, one) => (Math.abs(one) > Math.abs(far) ? one : far), 0),
+    alkalinityPasses: tank.uses
+      .flatMap((use) => tank.passedBeside(beside, mostPerDay, use))
+      .filter((one) => isTurnedAgain(one, beside))
+      .toSorted((a, b) => a.firstH - b.firstH)[0],
     largestDailyDkh: Math.max(...runs.map(({ largestMoveDkh }) => largestMoveDkh)),
     scenario: asOnePlan(tank.now, tank.turned, beside),
   };
