@@ -73,7 +73,7 @@ export function turnTold({ turn, steer, answer, plan, ran, counted, now }: TankA
     ...{ readings, answer: known, now },
     turnedAt: turnedAt(ran, plan, newestOf(readings, 'alkalinityDkh')?.at),
   };
-  const { headline, more } = turnSentences(turn, around);
+  const { headline, more } = turnSentences(turn, around, steer);
   const beside = steerSentences(steer, turn, around);
   const found = turn.turn;
   if (found.kind !== 'turn') return [headline, ...more, ...beside];

@@ -10,7 +10,9 @@ import { dumpSentences } from '../../src/say/plan/dump';
 import { turnNote } from '../../src/say/turn/turned';
 import { turnedAt } from '../../src/say/turn/turnedAt';
 import { turnSentences } from '../../src/say/turn/turn';
-import { turn } from '../../workers/desk/logQuestions';
+import { metalWants } from '../../src/diary/season/seasonAsked';
+import { emptyLog } from '../../shared/log/tankLog';
+import { steer, turn } from '../../workers/desk/logQuestions';
 import { answerLog, reaches } from '../../workers/studies/index';
 
 const soda = { additive: 'sodiumCarbonate', gramsPerL: 60 } as const;
@@ -104,6 +106,22 @@ it('turns one bottle of a pair alone where they are unlinked, and says what calc
   expect(more.join(' ')).toMatch(
     /The bottles are unlinked: “calcium” stays at 80 mL a day\. Calcium then stands at \d+ mg\/L on day 28; turned together it would be \d+\./,
   );
+});
+
+it('says of calcium that it needs something of its own, unless that is told beside it', async () => {
+  const poor = { ...pumps, tank: { ...pumps.tank, calciumMgPerL: 370 } };
+  const first = { at: '2026-03-01T09:00', calciumMgPerL: 370 };
+  const readings = [first, ...daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9])];
+  const answer = answerLog(poor, readings, 0.1);
+  if ('why' in answer) throw new Error(answer.why);
+  const told = await turn({ plan: poor, log: readings, known: answer, wanted: { targetDkh: 8.5 } });
+  const wants = metalWants(poor, emptyLog);
+  const beside = await steer({ plan: poor, told, happened: readings, wants });
+  expect(beside.steered?.wanting.map(({ id }) => id)).toContain('calcium');
+  const around = { readings, answer, now: '2026-03-08T20:00' };
+  const ownNeed = /Calcium passes your limit .* needs something of its own/;
+  expect(turnSentences(told, around).more.join(' ')).toMatch(ownNeed);
+  expect(turnSentences(told, around, beside).more.join(' ')).not.toMatch(ownNeed);
 });
 
 /** The keeper's own: limewater that just holds 1.1 dKH a day, more of it than may go in at once. */

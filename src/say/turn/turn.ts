@@ -3,7 +3,7 @@ import { spokenDay } from '../../../shared/log/spokenTime';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
-import type { TurnTold } from '../../ask/outcome';
+import type { SteerTold, TurnTold } from '../../ask/outcome';
 import { dkhText, gramsText } from './texts';
 import { dosedText } from '../plan/correction';
 import { type Around, levelBy, waitsFor } from './known';
@@ -16,8 +16,8 @@ export interface TurnSentences {
   readonly more: readonly string[];
 }
 
-/** What is turned, as the page and the command say it. */
-export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
+/** What is turned, as the page and the command say it; what goes beside it is told by itself. */
+export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTold): TurnSentences {
   const { question, turn } = asked;
   const newest = newestOf(around.readings, 'alkalinityDkh');
   if (!newest) return { headline: say.noReading, more: [] };
@@ -33,7 +33,12 @@ export function turnSentences(asked: TurnTold, around: Around): TurnSentences {
   const told =
     turn.kind === 'refused'
       ? refusedSentences(turn, question.targetDkh)
-      : turnedSentences(turn.turned, question.kit.scoopG, around);
+      : turnedSentences(
+          turn.turned,
+          question.kit.scoopG,
+          around,
+          beside?.steered?.wanting.map(({ id }) => id),
+        );
   const { answer } = around;
   const waits = waitsFor(around);
   if (waits === undefined) return { headline: told[0]!, more: told.slice(1) };

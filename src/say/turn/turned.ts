@@ -8,7 +8,13 @@ import { limits, dkhText, plain, twoFigures, gramsText, passed } from './texts';
 import type { Around } from './known';
 import { whatToTurn } from './whatToTurn';
 
-export function turnedSentences(turned: Turned, scoopG: number, { answer }: Around): string[] {
+/** `steered` is what is told of in a part of its own. */
+export function turnedSentences(
+  turned: Turned,
+  scoopG: number,
+  { answer }: Around,
+  steered: readonly LineResult['quantity'][] = [],
+): string[] {
   const { settled, also, endedBy } = turned;
   return [
     headlineOf(turned),
@@ -19,7 +25,7 @@ export function turnedSentences(turned: Turned, scoopG: number, { answer }: Arou
     ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
     promiseSentence(turned),
     ...(endedBy ? [endSentence(endedBy.breach, endedBy.firstH)] : []),
-    ...alsoSentences(also),
+    ...alsoSentences(also.filter(({ quantity }) => !steered.includes(quantity))),
   ];
 }
 
