@@ -23,6 +23,8 @@ export interface Proof {
   readonly grazing: readonly Grazing[];
   readonly twins: readonly Twins[];
   readonly attacks: readonly Attacked[];
+  /** Attacks that were not tried. */
+  readonly leftOut: readonly string[];
   readonly versions: Readonly<Record<string, string>>;
   readonly seed: number;
   readonly date: string;
@@ -91,7 +93,7 @@ export function page(proof: Proof): string {
     `Values of the same table that are set aside, and why:\n\n${reasons.join('\n')}`,
     twinSection(proof.twins),
     `## Laws and whole runs at full length\n\n${lawsTable(proof.laws)}`,
-    attackSection(proof.attacks),
+    attackSection(proof.attacks, proof.leftOut),
     notChecked,
   ].join('\n\n')}\n`;
 }

@@ -5,7 +5,7 @@ import { scenarioFiles, scenarioFromFile } from '../runs/scenarioFiles';
 import type { Twins } from '../log/twins/twins';
 import { variants } from '../log/twins/variants';
 import { tightened } from '../runs/tightened';
-import { attacked } from './attacks';
+import { attacked, leftOut } from './attacks';
 import { groups } from './groups';
 import { madeInChild } from './inChild';
 import { kept } from './kept';
@@ -45,6 +45,7 @@ const proof: Proof = {
   ),
   twins: made.slice(laws.length) as Twins[],
   attacks: await attacked(seed % 10_000),
+  leftOut,
   versions: {
     'Paper Reef': versionOf('.'),
     Node: process.versions.node,
