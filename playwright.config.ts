@@ -2,6 +2,8 @@ import { defineConfig, type ReporterDescription } from '@playwright/test';
 import { chromiumPath, launchArgs } from './scripts/chromium.mjs';
 
 const address = 'http://127.0.0.1:4873';
+/** Where developers and tests see every part. */
+export const galleryAddress = 'http://127.0.0.1:4874/tests/gallery/';
 const executablePath = chromiumPath();
 const json: ReporterDescription[] = process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [['json']] : [];
 
@@ -21,10 +23,19 @@ export default defineConfig({
     baseURL: address,
     launchOptions: { args: launchArgs, ...(executablePath && { executablePath }) },
   },
-  webServer: {
-    command: 'vite build --logLevel warn && vite preview --host 127.0.0.1 --port 4873 --strictPort',
-    url: address,
-    reuseExistingServer: false,
-    timeout: 120_000,
-  },
+  webServer: [
+    {
+      command:
+        'vite build --logLevel warn && vite preview --host 127.0.0.1 --port 4873 --strictPort',
+      url: address,
+      reuseExistingServer: false,
+      timeout: 120_000,
+    },
+    // The gallery of parts is in no build.
+    {
+      command: 'vite --logLevel warn --host 127.0.0.1 --port 4874 --strictPort',
+      url: `${galleryAddress}index.html`,
+      reuseExistingServer: false,
+    },
+  ],
 });

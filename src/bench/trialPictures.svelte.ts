@@ -3,7 +3,8 @@ import { readColumn } from '../../shared/trace/trace';
 import { assumptionsOf } from '../charts/assumptionsIn';
 import type { Fan } from '../charts/ChartFan.svelte';
 import type { Series } from '../charts/chartScales';
-import { spans, windowAround, type SpanId } from '../charts/timeWindow';
+import { spans, windowAround, type SpanId, type TimeWindow } from '../charts/timeWindow';
+import { brushed, zoomed, type Zoom } from '../charts/zoomed';
 import type { Bench } from './bench.svelte';
 import type { Plans } from './plans.svelte';
 import type { TimeAt } from './timeAt.svelte';
@@ -41,9 +42,18 @@ export class TrialPictures {
   );
   readonly cursorH = $derived.by(() => Math.min(this.cursor.timeH, this.totalH));
   readonly clockHour = $derived.by(() => this.plans.selected.scenario.start.clockHour);
+  /** Where it is looked at more nearly than a whole stretch. */
+  private near: TimeWindow | undefined = $state.raw();
+  readonly isNear = $derived.by(() => this.near !== undefined);
   readonly window = $derived(
-    windowAround(this.anchorH, spans.find(({ id }) => id === this.spanId)!.hours, this.totalH),
+    this.near
+      ? brushed(this.near.fromH, this.near.toH, this.totalH)
+      : windowAround(this.anchorH, spans.find(({ id }) => id === this.spanId)!.hours, this.totalH),
   );
+  readonly zoom: Zoom = {
+    by: (atH, factor) => this.look(zoomed(this.window, atH, factor, this.totalH)),
+    to: (aH, bH) => this.look(brushed(aH, bH, this.totalH)),
+  };
   readonly assumes = $derived.by(() =>
     this.plans.all.map((plan) => assumptionsOf(plan.name, plan.scenario)),
   );
@@ -76,7 +86,14 @@ export class TrialPictures {
     this.large = kind.column;
   }
 
+  private look(near: TimeWindow): void {
+    const isWhole = near.toH - near.fromH >= this.totalH;
+    this.near = isWhole ? undefined : near;
+    if (isWhole) this.spanId = 'all';
+  }
+
   show(spanId: SpanId): void {
+    this.near = undefined;
     this.anchorH = this.cursor.timeH;
     this.spanId = spanId;
   }
@@ -85,7 +102,9 @@ export class TrialPictures {
   moveCursor(timeH: number, follow: boolean): void {
     this.cursor.timeH = Math.round(timeH);
     const { fromH, toH } = this.window;
-    if (follow && (timeH < fromH || timeH > toH)) this.anchorH = timeH;
+    if (!follow || (timeH >= fromH && timeH <= toH)) return;
+    this.anchorH = timeH;
+    if (this.near) this.near = windowAround(timeH, toH - fromH, this.totalH);
   }
 
   private fanOf(kind: ShownKind): Fan | undefined {

@@ -1,10 +1,10 @@
-import { fixed } from '../../shared/units/digits';
 import { line } from 'd3-shape';
 import { timeMarks } from './axisMarks';
 import { rowsIn, scalesFor, type Frame, type Series } from './chartScales';
 import { decimate, type Point } from './decimate';
 import { tickText } from './tickText';
 import { spreadLabels } from './endLabels';
+import { escaped, svgText as text } from './svgText';
 import type { TimeWindow } from './timeWindow';
 
 /** A chart as it goes out of the page: everything that a stranger needs stands in it. */
@@ -22,18 +22,6 @@ export interface ChartOut {
 export const OUT_WIDTH = 960;
 const PLOT_BOTTOM = 470;
 const LINE_PX = 18;
-
-const escaped = (text: string): string =>
-  text
-    // A control character would make the picture unreadable as XML.
-    .replace(/[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])/g, '')
-    .replace(/&/g, '&amp;')
-    .replace(/</g, '&lt;')
-    .replace(/>/g, '&gt;')
-    .replace(/"/g, '&quot;');
-
-const text = (x: number, y: number, words: string, more = '') =>
-  `<text x="${fixed(x, 1)}" y="${fixed(y, 1)}" ${more}>${escaped(words)}</text>`;
 
 export const outHeight = ({ assumes }: ChartOut): number => 500 + LINE_PX * (assumes.length + 1);
 

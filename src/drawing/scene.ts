@@ -1,3 +1,4 @@
+import { max } from 'd3-array';
 import { endOf } from '../../shared/faults/endOf';
 import { faultKinds } from '../../shared/faults/faultKinds';
 import { momentH } from '../../shared/scenario/clock';
@@ -48,6 +49,10 @@ export function hourlyLedger(trace: Trace): HourlyLedger {
   }
   return { broughtDkh, tookDkh };
 }
+
+/** What the widest arrow of alkalinity stands for, dKH in an hour. */
+export const widestOf = ({ broughtDkh, tookDkh }: HourlyLedger): number =>
+  max([...broughtDkh, ...tookDkh]) ?? 0;
 
 function failingAt({ faults, start }: Scenario, timeH: number): string[] {
   return faults

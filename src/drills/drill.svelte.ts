@@ -80,6 +80,8 @@ export class Drill {
   /** Runs the drill as it is set now; a newer one wins. */
   async run(scenario: Scenario): Promise<void> {
     const answer = await this.client.ask('drill', scenario);
+    // Another failure was chosen meanwhile, which may be none that can run.
+    if (kindsOf(scenario.faults) !== kindsOf(this.kept.faults)) return;
     if (answer.kind === 'done') {
       this.done = { scenario, outcome: answer.value.outcome, answer: answer.value };
     }

@@ -1,14 +1,9 @@
 import { expect, test } from '@playwright/test';
-
-const sizes = [
-  { width: 1280, height: 800 },
-  { width: 1024, height: 768 },
-  { width: 390, height: 844 },
-];
+import { leversOf, outOfSight, sizes } from './sight';
 
 const pages = [
   { name: 'bench', hash: '', least: 30 },
-  { name: 'drills', hash: '#drills', least: 3 },
+  { name: 'drills', hash: '#drills', least: 4 },
 ];
 
 for (const viewport of sizes) {
@@ -24,22 +19,8 @@ for (const viewport of sizes) {
           fold.open = true;
         }
       });
-      const levers = page.locator('.levers input[type=range]');
       const chart = page.locator('.strip .plot');
-      await expect.poll(() => levers.count()).toBeGreaterThan(least);
-      const hidden: string[] = [];
-      for (const lever of await levers.all()) {
-        await lever.scrollIntoViewIfNeeded();
-        await lever.focus();
-        const [at, picture] = await Promise.all([lever.boundingBox(), chart.boundingBox()]);
-        const seen = (box: typeof at) => box && box.y >= 0 && box.y + box.height <= viewport.height;
-        // On a phone the picture stands over the levers, and must not hide the one that is dragged.
-        const covered = viewport.width < 860 && at && picture && at.y < picture.y + picture.height;
-        if (!seen(at) || !seen(picture) || covered) {
-          hidden.push((await lever.getAttribute('aria-label')) ?? '?');
-        }
-      }
-      expect(hidden).toEqual([]);
+      expect(await outOfSight(page, await leversOf(page, least), chart)).toEqual([]);
     });
   }
 
@@ -70,4 +51,23 @@ test('a tile is made large by a press or a key, and the large one becomes a tile
   await page.getByRole('button', { name: 'Show Alkalinity large' }).focus();
   await page.keyboard.press('Enter');
   await expect(large).toHaveText('Alkalinity');
+});
+
+test('of a failure that cannot run nothing is drawn, and another has its levers with its picture on a phone', async ({
+  page,
+}) => {
+  await page.setViewportSize(sizes[2]!);
+  await page.goto('/#drills');
+  const picture = page.locator('.strip .plot');
+  await expect(picture).toBeVisible();
+  const kinds = page.getByLabel('What', { exact: true });
+  await kinds.selectOption('heater');
+  await expect(picture).toBeVisible();
+  expect(await outOfSight(page, await leversOf(page, 5), picture)).toEqual([]);
+  // A pump that is not there cannot stick; what was asked before it is no answer to that.
+  await kinds.selectOption('topOffOn');
+  await kinds.selectOption('doserOn');
+  await expect(page.locator('.first').getByRole('alert')).toHaveCount(1);
+  await page.waitForTimeout(3000);
+  await expect(picture).toHaveCount(0);
 });

@@ -5,6 +5,8 @@ export const de: Words<typeof en> = {
   title: 'Vorlagen und Dateien',
   besideYours:
     'Ein Beispiel steht für sich, bis Sie etwas geändert oder eine Messung eingetragen haben. Von da an steht alles, was Sie öffnen, als weiterer Versuch neben Ihrem.',
+  picturePng: 'Bild zum Teilen',
+  pictureSvg: 'Dasselbe als SVG',
   openFile: 'Eine Plandatei öffnen',
   saveFile: (name) => `${name} als Datei speichern`,
   hourlyCsv: 'Stündliche Zahlen als CSV',

@@ -2,6 +2,8 @@ export const en = {
   title: 'Scenarios and files',
   besideYours:
     'An example stands by itself until you have changed something or logged a reading. From then on whatever you open stands beside yours, as one more trial.',
+  picturePng: 'Picture to share',
+  pictureSvg: 'The same as SVG',
   openFile: 'Open a scenario file',
   saveFile: (name: string) => `Save ${name} as a file`,
   hourlyCsv: 'Hourly numbers as CSV',
