@@ -108,7 +108,7 @@ export function ordersTold({ tank: { log }, usedUp, counted, now }: TankAnswer):
     const supply = log.supplies.find(({ id }) => id === pace.id);
     return supply ? [`${supplyName(pace.id)}: ${orderText(supply, pace, log.shopDays, now)}`] : [];
   });
-  return [...(first ? [runsOutText(first, now)] : []), ...orders];
+  return [...orders, ...(first ? [runsOutText(first, now)] : [])];
 }
 
 /** Calcium, magnesium and salinity over months, the answer first. */

@@ -18,6 +18,8 @@ interface Known {
   readonly usedUp: UsedUp | undefined;
 }
 
+const FRAME_MS = 16;
+
 /** Kept as long as the page lives: a shelf that is looked at again is there at once. */
 const known: Record<string, Known | undefined> = {};
 
@@ -31,6 +33,8 @@ function questionOf({ bench, log }: Tank, now: string): Asked<'answer'> {
 /** What the log of each tank says, asked of the workers where it is not known yet. */
 export class Glances {
   private answers: Readonly<Record<string, Omit<Known, 'asked'>>> = $state.raw({});
+
+  private come: Readonly<Record<string, Omit<Known, 'asked'>>> = {};
 
   private readonly kept: KeptAnswers<'answer'>;
   private readonly stock: KeptAnswers<'usedUp'>;
@@ -50,6 +54,8 @@ export class Glances {
       if (last?.asked === asked) there[tank.id] = last;
       else void this.ask(tank, question, asked);
     }
+    // What comes in of a tank that has changed meanwhile comes again.
+    this.come = {};
     this.answers = there;
   }
 
@@ -67,7 +73,9 @@ export class Glances {
     const answer = told ?? unansweredSentence(found.value as Unanswered);
     this.put(id, { answer });
     // What the tile says first stands already; what runs out comes after all of them.
-    const usedUp = isCounted(tank.log) ? await this.used(tank, question, told) : undefined;
+    const counts = isCounted(tank.log);
+    const usedUp = counts ? await this.used(tank, question, told) : undefined;
+    if (counts && !usedUp) return;
     known[id] = { asked, answer, usedUp };
     if (usedUp) this.put(id, { answer, usedUp });
   }
@@ -83,7 +91,14 @@ export class Glances {
     return found.kind === 'done' ? found.value : undefined;
   }
 
+  /** Forty tanks come within a few frames: each frame's are shown at once. */
   private put(id: string, one: { answer: LogAnswer | string; usedUp?: UsedUp }): void {
-    this.answers = { ...this.answers, [id]: { usedUp: undefined, ...one } };
+    const waits = Object.keys(this.come).length > 0;
+    this.come = { ...this.come, [id]: { usedUp: undefined, ...one } };
+    if (waits) return;
+    setTimeout(() => {
+      this.answers = { ...this.answers, ...this.come };
+      this.come = {};
+    }, FRAME_MS);
   }
 }

@@ -98,6 +98,9 @@ describe('the answers to a log without a browser', () => {
       expect(text).toMatch(/\n\nLimewater first\. .*\n\nTwo-part pumps\. .*\n\nWater changes/s);
       expect(text).toMatch(/\n\n(It can be left alone for|Not for) 3 days.*\nWorst while nobody/s);
       expect(text).toMatch(/\n\nalkalinity tests in the kit: Order (by|now)/);
+      expect(text).toMatch(
+        /\nRuns out first: alkalinity tests in the kit, in \d+ days at the soonest/,
+      );
       expect(text).not.toMatch(/NaN|undefined/);
     },
     // All that a log is asked, twice over.
