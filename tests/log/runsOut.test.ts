@@ -74,7 +74,10 @@ it('what was counted newest stands, powders beside tests, and what lies ahead is
   const tested = { at: '2026-05-09T09:00', alkalinityDkh: 8.4, testsLeft: 30 };
   const first = soonest(logOf([tested], { supplies: [...supplies] }))!;
   // 6 g a day: 60 g are ten days as set.
-  expect([first.what, first.asSetAt.slice(0, 10)]).toEqual(['sodium carbonate (soda ash)', '2026-05-19']);
+  expect([first.what, first.asSetAt.slice(0, 10)]).toEqual([
+    'sodium carbonate (soda ash)',
+    '2026-05-19',
+  ]);
   const ahead = logOf([{ at: '2026-05-11T08:00', event: 'reservoirFilled' }]);
   expect(soonest(ahead)).toBeUndefined();
 });
