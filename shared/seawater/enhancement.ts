@@ -52,8 +52,8 @@ export function co2Enhancement<Into extends Enhancement>(
   const filled = tanh / z;
   const below = beyond + filled;
   const tauPerLnH = beyond * (2 - x / (k1 * k2 + x));
-  const zPerLnH = (z / 2) * (tauPerLnH / tau - byHydroxide / reactsPerS);
-  const filledPerLnH = ((1 - tanh * tanh - filled) / z) * zPerLnH;
+  const lnZPerLnH = (tauPerLnH / tau - byHydroxide / reactsPerS) / 2;
+  const filledPerLnH = (1 - tanh * tanh - filled) * lnZPerLnH;
   into.times = tau / below;
   into.timesPerLnH = (tauPerLnH * (filled - 1) - tau * filledPerLnH) / (below * below);
   return into;

@@ -47,7 +47,7 @@ export class TankMotion implements Motion {
     this.light = view.lightSlopePerH;
     this.alkalinityMolPerKg = (alkalinityEq(perH) - view.alkalinityMolPerKg * kgPerH) / kg;
     this.dicMolPerKg = (perH[indexOf.DIC]! - view.dicMolPerKg * kgPerH) / kg;
-    // Density counts as still.
+    // Salt's part in density counts as still.
     this.volumeL = (view.volumeL * kgPerH) / kg;
     this.followCarbonate(view);
     if (this.tempC === 0) this.k0 = 0;
@@ -61,6 +61,7 @@ export class TankMotion implements Motion {
     this.pco2Uatm += tempC * warming.pco2Uatm;
     this.omegaAragonite += tempC * warming.omegaAragonite;
     this.k0 = tempC * warming.k0;
+    this.volumeL += tempC * warming.volumeL;
   }
 
   /** What borate, phosphate and their like bring to alkalinity an hour, at the pH that there is. */

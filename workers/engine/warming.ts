@@ -1,19 +1,22 @@
 import { CarbonateSolver } from '../../shared/seawater/solver';
-import type { TankView } from './tankView';
+import { volumeL, type TankView } from './tankView';
 
 /** So much warmer is near enough for a slope, and far enough from the solver's last digits. */
 const DEGREES = 0.05;
 
-/** What a degree does to the carbon in a tank whose amounts stay, by a second look a little warmer. */
+/** What a degree does to a tank whose amounts stay, by a second look a little warmer. */
 export class Warming {
   lnHTotal = 0.5;
   pco2Uatm = 0.5;
   omegaAragonite = 0.5;
   k0 = 0.5;
+  volumeL = 0.5;
   private readonly warmer = new CarbonateSolver();
 
-  look({ solver, tempC, salinityPractical, alkalinityMolPerKg, dicMolPerKg }: TankView): void {
+  look(view: TankView): void {
+    const { solver, tempC, salinityPractical, alkalinityMolPerKg, dicMolPerKg } = view;
     const { warmer } = this;
+    const warmVolumeL = volumeL(view.saltKg, view.solutionKg, tempC + DEGREES);
     warmer.borate = solver.borate;
     warmer.sulfate = solver.sulfate;
     warmer.fluoride = solver.fluoride;
@@ -27,5 +30,6 @@ export class Warming {
     this.pco2Uatm = (warmer.pco2Uatm - solver.pco2Uatm) / DEGREES;
     this.omegaAragonite = (warmer.omegaAragonite - solver.omegaAragonite) / DEGREES;
     this.k0 = (warmer.k.k0 - solver.k.k0) / DEGREES;
+    this.volumeL = (warmVolumeL - view.volumeL) / DEGREES;
   }
 }
