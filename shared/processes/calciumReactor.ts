@@ -6,7 +6,8 @@ import { totalFluorideMolPerKg } from '../seawater/totals';
 import { indexOf } from '../species/block';
 import { Reaction } from '../species/reaction';
 import { defineProcess, type Start } from './process';
-import type { Motion } from './motion';
+import { QUOTIENT_H } from './quotient';
+import { WARMER_C, type Motion } from './motion';
 import type { View } from './view';
 
 /** Tank water goes in, and comes back as effluent; what it gains on the way is what is booked. */
@@ -26,37 +27,72 @@ const kgPerH = (view: View, { dripLPerH }: Settings) =>
   view.powered ? (dripLPerH * view.solutionKg) / view.volumeL : 0;
 
 /** Gravel only dissolves: effluent is never below the water it was made of. */
-const gainEqPerKg = (view: View, { effluentEqPerL }: Settings) =>
-  Math.max(0, (effluentEqPerL * view.volumeL) / view.solutionKg - view.alkalinityMolPerKg);
+const gainEqPerKg = (view: View, { effluentEqPerL }: Settings, alkalinityMolPerKg: number) =>
+  Math.max(0, (effluentEqPerL * view.volumeL) / view.solutionKg - alkalinityMolPerKg);
+
+const gainNow = (view: View, s: Settings) => gainEqPerKg(view, s, view.alkalinityMolPerKg);
 
 const gainDrift = (view: View, motion: Motion, s: Settings): number =>
-  gainEqPerKg(view, s) === 0 ? 0 : -motion.alkalinityMolPerKg;
+  gainNow(view, s) === 0 ? 0 : -motion.alkalinityMolPerKg;
 
-/** DIC of effluent at its pH, with everything but carbonate as in the tank. */
-function effluentDicMolPerKg(view: View, s: Settings): number {
-  const { constants: k, amounts, solutionKg } = view;
+/** DIC of effluent at its pH, with everything but carbonate as in a water of these totals, mol/kg. */
+function effluentDicMolPerKg(view: View, s: Settings, water: Totals, k = view.constants): number {
   const h = 10 ** -phTotalFromPhNbs(s.effluentPhNbs, k);
-  const water = {
-    k,
-    borate: amounts[indexOf.B]! / solutionKg,
-    sulfate: amounts[indexOf.SO4]! / solutionKg,
+  const effluent = {
+    ...{ k, ...water, noncarbonateMolPerKg: 0, noncarbonateSlope: 0 },
     fluoride: totalFluorideMolPerKg(view.salinityPractical),
-    phosphate: amounts[indexOf.PO4]! / solutionKg,
-    ammonia: amounts[indexOf.TAN]! / solutionKg,
-    noncarbonateMolPerKg: 0,
-    noncarbonateSlope: 0,
   };
-  setNoncarbonate(water, h);
-  const alkalinity = view.alkalinityMolPerKg + gainEqPerKg(view, s);
-  const carbonate = Math.max(0, alkalinity - water.noncarbonateMolPerKg);
+  setNoncarbonate(effluent, h);
+  const { alkalinity } = water;
+  const carbonate = Math.max(
+    0,
+    alkalinity + gainEqPerKg(view, s, alkalinity) - effluent.noncarbonateMolPerKg,
+  );
   return (carbonate * (h * h + k.k1 * (h + k.k2))) / (k.k1 * (h + 2 * k.k2));
 }
 
-/** Effluent stays as it was set, but for a litre's weight; where nothing is gained it moves with the tank. */
-const effluentDicDrift = (view: View, motion: Motion, s: Settings): number =>
-  gainEqPerKg(view, s) > 0
-    ? 0
-    : (motion.alkalinityMolPerKg * effluentDicMolPerKg(view, s)) / view.alkalinityMolPerKg;
+interface Totals {
+  readonly alkalinity: number;
+  readonly borate: number;
+  readonly sulfate: number;
+  readonly phosphate: number;
+  readonly ammonia: number;
+}
+
+const totalsOf = ({ amounts, solutionKg, alkalinityMolPerKg }: View): Totals => ({
+  alkalinity: alkalinityMolPerKg,
+  borate: amounts[indexOf.B]! / solutionKg,
+  sulfate: amounts[indexOf.SO4]! / solutionKg,
+  phosphate: amounts[indexOf.PO4]! / solutionKg,
+  ammonia: amounts[indexOf.TAN]! / solutionKg,
+});
+
+/** The totals so many hours on, as the tank moves. */
+function totalsAfter(
+  { amounts, solutionKg, ...view }: View,
+  motion: Motion,
+  hours: number,
+): Totals {
+  const after = (species: number) =>
+    (amounts[species]! + hours * motion.amounts[species]!) /
+    (solutionKg + hours * motion.solutionKg);
+  return {
+    alkalinity: view.alkalinityMolPerKg + hours * motion.alkalinityMolPerKg,
+    borate: after(indexOf.B),
+    sulfate: after(indexOf.SO4),
+    phosphate: after(indexOf.PO4),
+    ammonia: after(indexOf.TAN),
+  };
+}
+
+/** Effluent moves with the tank, but for a litre's weight; at the pH that was set, colder water holds more. */
+function effluentDicDrift(view: View, motion: Motion, s: Settings): number {
+  const after = (hours: number) => effluentDicMolPerKg(view, s, totalsAfter(view, motion, hours));
+  const withTank = (after(QUOTIENT_H) - after(-QUOTIENT_H)) / (2 * QUOTIENT_H);
+  if (motion.tempC === 0) return withTank;
+  const warmer = effluentDicMolPerKg(view, s, totalsOf(view), motion.warmer);
+  return withTank + (motion.tempC * (warmer - after(0))) / WARMER_C;
+}
 
 /** Coral gravel dissolves in water made acid with carbon dioxide. */
 export const reactorMedia = defineProcess<Settings>({
@@ -66,7 +102,7 @@ export const reactorMedia = defineProcess<Settings>({
   cites: ['wolfGladrow2007'],
   settings,
   reaction: () => new Reaction({ reactorMedia: -1, Ca: 1, DIC: 1 }),
-  rate: (view, s) => (kgPerH(view, s) * gainEqPerKg(view, s)) / 2,
+  rate: (view, s) => (kgPerH(view, s) * gainNow(view, s)) / 2,
   drift: (view, motion, s) => (kgPerH(view, s) * gainDrift(view, motion, s)) / 2,
 });
 
@@ -79,8 +115,8 @@ export const reactorCo2 = defineProcess<Settings>({
   settings,
   reaction: () => new Reaction({ reactorCO2: -1, DIC: 1 }),
   rate(view, s) {
-    const gainMolPerKg = effluentDicMolPerKg(view, s) - view.dicMolPerKg;
-    return kgPerH(view, s) * (gainMolPerKg - gainEqPerKg(view, s) / 2);
+    const gainMolPerKg = effluentDicMolPerKg(view, s, totalsOf(view)) - view.dicMolPerKg;
+    return kgPerH(view, s) * (gainMolPerKg - gainNow(view, s) / 2);
   },
   drift(view, motion, s) {
     const gainMolPerKgPerH = effluentDicDrift(view, motion, s) - motion.dicMolPerKg;

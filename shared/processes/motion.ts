@@ -1,4 +1,8 @@
+import type { SeawaterConstants } from '../seawater/constants';
 import type { Block } from '../species/block';
+
+/** So much warmer is near enough for a slope, and far enough from the solver's last digits, °C. */
+export const WARMER_C = 0.05;
 
 /**
  * How the tank moves: what each quantity of the view gains in an hour. Written by the engine only.
@@ -20,4 +24,6 @@ export interface Motion {
   readonly pco2AirUatm: number;
   readonly precipitateMol: number;
   readonly light: number;
+  /** Constants of this water `WARMER_C` warmer; kept only while the temperature moves. */
+  readonly warmer: SeawaterConstants;
 }

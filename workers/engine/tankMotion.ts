@@ -29,6 +29,7 @@ export class TankMotion implements Motion {
   light = 0.5;
   amounts: Block = new Float64Array(BLOCK_SIZE);
   private readonly warming = new Warming();
+  readonly warmer = this.warming.warmer.k;
   /** Totals of what is not carbonate, by the hour. */
   private readonly rest: NoncarbonateWater = {
     k: new SeawaterConstants(),
