@@ -37,10 +37,16 @@ const gainDrift = (view: View, motion: Motion, s: Settings): number =>
 
 /** DIC of effluent at its pH, with everything but carbonate as in a water of these totals, mol/kg. */
 function effluentDicMolPerKg(view: View, s: Settings, water: Totals, k = view.constants): number {
-  const h = 10 ** -phTotalFromPhNbs(s.effluentPhNbs, k);
+  const h = Math.exp(-phTotalFromPhNbs(s.effluentPhNbs, k) * Math.LN10);
   const effluent = {
-    ...{ k, ...water, noncarbonateMolPerKg: 0, noncarbonateSlope: 0 },
+    k,
+    borate: water.borate,
+    sulfate: water.sulfate,
     fluoride: totalFluorideMolPerKg(view.salinityPractical),
+    phosphate: water.phosphate,
+    ammonia: water.ammonia,
+    noncarbonateMolPerKg: 0.5,
+    noncarbonateSlope: 0.5,
   };
   setNoncarbonate(effluent, h);
   const { alkalinity } = water;
@@ -68,14 +74,10 @@ const totalsOf = ({ amounts, solutionKg, alkalinityMolPerKg }: View): Totals => 
 });
 
 /** The totals so many hours on, as the tank moves. */
-function totalsAfter(
-  { amounts, solutionKg, ...view }: View,
-  motion: Motion,
-  hours: number,
-): Totals {
+function totalsAfter(view: View, motion: Motion, hours: number): Totals {
+  const kg = view.solutionKg + hours * motion.solutionKg;
   const after = (species: number) =>
-    (amounts[species]! + hours * motion.amounts[species]!) /
-    (solutionKg + hours * motion.solutionKg);
+    (view.amounts[species]! + hours * motion.amounts[species]!) / kg;
   return {
     alkalinity: view.alkalinityMolPerKg + hours * motion.alkalinityMolPerKg,
     borate: after(indexOf.B),
