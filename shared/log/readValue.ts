@@ -44,15 +44,21 @@ export function readValue(
 }
 
 /** What was done by its name here or its word. */
-export const eventOf = (text: string): EventId | undefined => {
+const eventOf = (text: string): EventId | undefined => {
   const wanted = text.trim().toLowerCase();
   return eventIds.find((id) => [id, page.events[id]].some((name) => name.toLowerCase() === wanted));
 };
 
 /** An additive by its name here, its label or its formula. */
-export function additiveOf(text: string): string | undefined {
+function additiveOf(text: string): string | undefined {
   const wanted = text.trim().toLowerCase();
   return additiveIds.find((id) =>
     [id, additives[id].label, additives[id].formula].some((name) => name.toLowerCase() === wanted),
   );
 }
+
+/** What is typed by a name of ours, a word or a label; undefined for whatever nobody knows. */
+export const namedBy: Partial<Record<string, (text: string) => string | undefined>> = {
+  additive: additiveOf,
+  event: eventOf,
+};

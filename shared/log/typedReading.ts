@@ -2,7 +2,7 @@ import { say } from '../words/logPage';
 import { checkedReading } from './checkedReading';
 import { readMoment } from './csv/dates';
 import { decimalMark, type DecimalMark } from './csv/numbers';
-import { additiveOf, eventOf, readValue, refuse } from './readValue';
+import { namedBy, readValue, refuse } from './readValue';
 import { parseQuantity } from '../units/parse';
 import { testUnit } from '../units/testUnits';
 import { typedNumber } from '../units/typedNumber';
@@ -68,13 +68,7 @@ export function readTyped(typed: Typed, units: Typed, now: string): TypedOutcome
     const own = ownUnit(name);
     if (own !== undefined && EXPONENT.test(text))
       reasons.push(refuse(readingField(name).title, text, say.enter.onlyDigits));
-    else if (own === undefined)
-      values[name] =
-        name === 'additive'
-          ? (additiveOf(text) ?? text)
-          : name === 'event'
-            ? (eventOf(text) ?? text)
-            : text;
+    else if (own === undefined) values[name] = namedBy[name]?.(text) ?? text;
     else {
       const unit = units[name] ?? own;
       const value = readValue(name, text, unit, markOf(text, unit));

@@ -65,27 +65,24 @@ interface Totals {
   readonly ammonia: number;
 }
 
-const totalsOf = ({ amounts, solutionKg, alkalinityMolPerKg }: View): Totals => ({
-  alkalinity: alkalinityMolPerKg,
-  borate: amounts[indexOf.B]! / solutionKg,
-  sulfate: amounts[indexOf.SO4]! / solutionKg,
-  phosphate: amounts[indexOf.PO4]! / solutionKg,
-  ammonia: amounts[indexOf.TAN]! / solutionKg,
+const totals = (alkalinity: number, kg: number, molOf: (species: number) => number): Totals => ({
+  alkalinity,
+  borate: molOf(indexOf.B) / kg,
+  sulfate: molOf(indexOf.SO4) / kg,
+  phosphate: molOf(indexOf.PO4) / kg,
+  ammonia: molOf(indexOf.TAN) / kg,
 });
 
+const totalsOf = ({ amounts, solutionKg, alkalinityMolPerKg }: View): Totals =>
+  totals(alkalinityMolPerKg, solutionKg, (species) => amounts[species]!);
+
 /** The totals so many hours on, as the tank moves. */
-function totalsAfter(view: View, motion: Motion, hours: number): Totals {
-  const kg = view.solutionKg + hours * motion.solutionKg;
-  const after = (species: number) =>
-    (view.amounts[species]! + hours * motion.amounts[species]!) / kg;
-  return {
-    alkalinity: view.alkalinityMolPerKg + hours * motion.alkalinityMolPerKg,
-    borate: after(indexOf.B),
-    sulfate: after(indexOf.SO4),
-    phosphate: after(indexOf.PO4),
-    ammonia: after(indexOf.TAN),
-  };
-}
+const totalsAfter = (view: View, motion: Motion, hours: number): Totals =>
+  totals(
+    view.alkalinityMolPerKg + hours * motion.alkalinityMolPerKg,
+    view.solutionKg + hours * motion.solutionKg,
+    (species) => view.amounts[species]! + hours * motion.amounts[species]!,
+  );
 
 /** Effluent moves with the tank, but for a litre's weight; at the pH that was set, colder water holds more. */
 function effluentDicDrift(view: View, motion: Motion, s: Settings): number {

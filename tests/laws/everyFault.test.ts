@@ -13,12 +13,11 @@ import { protectionPlans } from '../../workers/studies/drill/protectionPlans';
 import { protectionsAgainst } from '../../workers/studies/drill/protections';
 import { anyFailure, anyFaultOf } from '../advice/anyFailure';
 import { anyScenario } from './anyScenario';
-import { patience, runsOf } from './size';
+import { isFull, patience, runsOf } from './size';
 
 const TANKS = 200;
 /** Every fault of every tank, with and without each protection: the proof alone tries them all. */
-const { numRuns, ...usual } = runsOf(TANKS);
-const runs = { ...usual, numRuns: numRuns === TANKS ? TANKS : 3 };
+const runs = runsOf(isFull ? TANKS : 3);
 
 const amounts = [
   ...(['calcium_mg_l', 'magnesium_mg_l', 'dic_umol_kg', 'volume_l', 'reservoir_l'] as const),

@@ -6,6 +6,9 @@ const scale = Number(process.env.LAW_SCALE ?? 0.1);
 const seed = Number(process.env.LAW_SEED ?? 20260101);
 if (!(scale > 0)) throw new RangeError(`LAW_SCALE is ${process.env.LAW_SCALE}; expected above 0`);
 
+/** Whether this is the full size: what takes too long for every day is tried then alone. */
+export const isFull = scale >= 1;
+
 /** Options for fast-check: so many runs at full size, at least three; the seed makes them repeat. */
 export const runsOf = (full: number) => ({
   numRuns: Math.max(3, Math.round(full * scale)),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { patience, runsOf } from '../laws/size';
+import { isFull, patience } from '../laws/size';
 import { followed } from './twins/followed';
 
 /** As near as a test can tell, dKH. */
@@ -7,9 +7,8 @@ const ON_TARGET_DKH = 0.3;
 
 /** A keeper's month takes as long as many fits: the proof alone follows them. */
 const TWINS = 50;
-const isProof = runsOf(TWINS).numRuns === TWINS;
 
-it.runIf(isProof)(
+it.runIf(isFull)(
   'who tests on the days that are asked for and turns what is said stays nearer the target than by the last two readings, and than who leaves the plan alone',
   () => {
     const all = Array.from({ length: TWINS }, (_, number) => followed(number) ?? []);

@@ -1,5 +1,5 @@
 import { checkedReading, type ReadingOutcome } from '../checkedReading';
-import { additiveOf, eventOf, readValue } from '../readValue';
+import { namedBy, readValue } from '../readValue';
 import type { ReadingName } from '../reading';
 import { ownUnit, type ColumnTarget, type LogColumn } from './columns';
 import { readMoment, type DayOrder } from './dates';
@@ -20,9 +20,8 @@ const say = csv.rows;
 
 function valueOf({ target, unit }: LogColumn, cell: string, decimal: DecimalMark): unknown {
   if (ownUnit(target!) !== undefined) return readValue(target as ReadingName, cell, unit, decimal);
-  if (target === 'additive') return additiveOf(cell) ?? cell;
-  if (target === 'event') return eventOf(cell) ?? cell;
-  return wordsOf(cell);
+  const named = namedBy[target!];
+  return named ? (named(cell) ?? cell) : wordsOf(cell);
 }
 
 const cellOf = (cells: readonly string[], columns: readonly LogColumn[], target: ColumnTarget) =>
