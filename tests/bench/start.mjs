@@ -11,9 +11,10 @@ await build({
     outDir,
     target: 'es2022',
     rolldownOptions: {
-      input: ['tests/bench/bench.ts', 'tests/bench/members.ts'],
+      input: ['bench.ts', 'members.ts', 'against/against.ts'].map((name) => `tests/bench/${name}`),
       output: { entryFileNames: '[name].mjs', chunkFileNames: '[name].mjs' },
     },
   },
 });
-await import(new URL(`../../${outDir}/bench.mjs`, import.meta.url).href);
+const file = process.argv.includes('--against') ? 'against' : 'bench';
+await import(new URL(`../../${outDir}/${file}.mjs`, import.meta.url).href);
