@@ -7,4 +7,5 @@ export default [
     gzip: true,
     limit: '120 kB',
   },
+  { name: 'typefaces', path: 'dist/assets/*.woff2', gzip: false, limit: '60 kB' },
 ];

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Attacked } from './storage/attacked';
 
 /** Licences under which anybody may pass the page on as it is. */
-const FREE = /^\(?(MIT|ISC|BSD-[23]-Clause|Apache-2\.0|0BSD)( OR [\w.-]+)*\)?$/;
+const FREE = /^\(?(MIT|ISC|BSD-[23]-Clause|Apache-2\.0|0BSD|OFL-1\.1)( OR [\w.-]+)*\)?$/;
 
 interface Lock {
   readonly packages: Readonly<Record<string, { dev?: boolean; version?: string }>>;

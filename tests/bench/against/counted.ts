@@ -1,4 +1,4 @@
-import { Session } from 'node:inspector/promises';
+import { Session, type HeapProfiler } from 'node:inspector/promises';
 import type { Tree } from './bundled';
 
 /** How often a class's method is called while some work is done. */
@@ -21,6 +21,9 @@ function calls<Method extends string>(
   return count;
 }
 
+const bytesBelow = (node: HeapProfiler.SamplingHeapProfileNode): number =>
+  node.children.reduce((sum, child) => sum + bytesBelow(child), node.selfSize);
+
 /** MiB that some work puts on the heap, those included that are collected meanwhile. */
 async function mib(work: () => void): Promise<number> {
   const session = new Session();
@@ -33,7 +36,7 @@ async function mib(work: () => void): Promise<number> {
   work();
   const { profile } = await session.post('HeapProfiler.stopSampling');
   session.disconnect();
-  return profile.samples.reduce((sum, { size }) => sum + size, 0) / 2 ** 20;
+  return bytesBelow(profile.head) / 2 ** 20;
 }
 
 /** Looks at the water, steps and MiB of one run. */
