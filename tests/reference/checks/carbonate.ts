@@ -26,6 +26,16 @@ const relativeColumns = {
   omegaCalcite: ['omega_calcite_[-]', 'OmC', '-'],
 } as const;
 
+/** What pH alone decides, in µmol/kg: as near as pH is asked to be, 1e-4, which is 0.023 % of [H+]. */
+const byPhColumns = {
+  boh4UmolPerKg: 'borate_alkalinity_[umol_kgsw-1]',
+  ohUmolPerKg: 'OH_[umol_kgsw-1]',
+  hFreeUmolPerKg: 'Hfree_[umol_kgsw-1]',
+  hso4UmolPerKg: 'HSO4_[umol_kgsw-1]',
+  hfUmolPerKg: 'HF_[umol_kgsw-1]',
+} as const;
+const BY_PH = 1e-4 * Math.LN10;
+
 export function carbonateChecks(): Check[] {
   const tolerance = relativeTolerances();
   return readTable('solve.csv').flatMap((row) => {
@@ -51,7 +61,15 @@ export function carbonateChecks(): Check[] {
       tolerance: row.number(column) * (name === 'pco2Uatm' ? 5e-4 : tolerance(quantity)),
       unit,
     }));
-    return [...phs, ...others];
+    const byPh = Object.entries(byPhColumns).map(([name, column]) => ({
+      ...origin,
+      quantity: name,
+      expected: row.number(column),
+      got: solved[name as keyof typeof byPhColumns],
+      tolerance: row.number(column) * BY_PH,
+      unit: 'µmol/kg',
+    }));
+    return [...phs, ...others, ...byPh];
   });
 }
 
