@@ -24,6 +24,22 @@ describe('the ranges the fits were made in', () => {
     expect(outOfRange({ ...reef, phTotal: NaN })).toEqual(['high-ph']);
   });
 
+  it.each(Object.entries(fittedRanges))(
+    '%s holds up to both its ends, and not beyond',
+    (id, range) => {
+      for (const [of, ends] of [
+        ['tempC', range.tempC],
+        ['salinityPractical', range.salinityPractical],
+      ] as const) {
+        const [least, most] = ends;
+        for (const at of [least, most]) expect(outOfRange({ ...reef, [of]: at })).not.toContain(id);
+        for (const at of [least - 1e-6, most + 1e-6]) {
+          expect(outOfRange({ ...reef, [of]: at })).toContain(id);
+        }
+      }
+    },
+  );
+
   it('overlap in one window, at whose edge the short question turns', () => {
     const [coldest, warmest] = commonRange.tempC;
     for (const tempC of [coldest - 0.01, coldest, 20, warmest, warmest + 0.01]) {
