@@ -25,6 +25,16 @@ export function benchLog(print: Print, plan: Scenario): void {
     medianMs(() => answerLog(plan, log, 0.1), 1, 5),
     'ms',
   );
+  const gPerL = plan.topOff.gramsPerL;
+  const ran = [0.6, 0.8, 1.1].map((share, i) => ({
+    until: localTimeOf(START_H + 15 * (i + 1) * 24),
+    plan: { ...plan, topOff: { ...plan.topOff, gramsPerL: share * gPerL } },
+  }));
+  print(
+    'fit_60_readings_three_plan_changes',
+    medianMs(() => fitLog(plan, log, undefined, ran), 2, 7),
+    'ms',
+  );
   const kit = { scoopG: 0, pumpMlPerMin: 0 };
   const question = { now: plan, targetDkh: 8.5, giveOrTakeDkhPerDay: 0.08, kit };
   print(
