@@ -2,7 +2,7 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/season';
 import type { SeasonTold } from '../../ask/outcome';
 import { type Season, name, begins, value, withUnit } from './texts';
-import { hasMoved, movedText, unreadTexts } from './moved';
+import { hasMoved, movedText, pouredTexts, unreadTexts } from './moved';
 import { firstText, endsTexts, loweringTexts, insteadTexts } from './first';
 import { weeklyText, weeklyTexts, promiseTexts, driftText } from './weekly';
 
@@ -23,6 +23,7 @@ export function seasonSentences({ question, season, isRead }: SeasonTold): Seaso
     headline: [...past, firstText(first), weeklyText(season, mixedNow)].join(' '),
     beside: [
       ...unreadTexts(why.moved, question.readings),
+      ...pouredTexts(season.poured),
       ...(season.alkalinityLeavesDay === undefined
         ? []
         : [say.alkalinityLeaves(String(season.alkalinityLeavesDay))]),
