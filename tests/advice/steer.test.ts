@@ -63,7 +63,7 @@ it(
       const most = { ...emptyLog, mostMagnesiumMgPerLPerDay: one.mostMagnesiumMgPerLPerDay };
       const { first, together } = steered;
       const mornings = first.kind === 'first' ? first.stretch.untilDay : 0;
-      const found = breachesOf(one.any, together.stretches, one.level, most);
+      const found = breachesOf(one, together.stretches, most);
       const { endedBy, promisedDays } = turn.turn.kind === 'turn' ? turn.turn.turned : nothing;
       // Where alkalinity passes a limit once the mornings are over, and what ends a turn, is told.
       const isTold = ({ id, quantity, firstH }: Breach) =>

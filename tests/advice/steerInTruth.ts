@@ -2,9 +2,10 @@ import type { TankLog } from '../../shared/log/tankLog';
 import type { LineResult } from '../../shared/verdict/lineResult';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { stateAfter } from '../../workers/engine/run';
+import { settle } from '../../workers/engine/settle';
 import { usualOptions } from '../../workers/engine/simulation';
 import { replayed, widestDay, type Replay, type Stretch } from '../../workers/studies/turn/replay';
-import type { AnySeason } from './anySeason';
+import type { AnySteer } from './anySteer';
 
 const options = { ...usualOptions, toleranceUmolPerKg: 0.5 };
 const columns = {
@@ -21,8 +22,14 @@ const UNTOLD: Partial<Record<string, number>> = {
 };
 
 /** What is said, the turn of it alone, and nothing done, in the tank's true water. */
-export function steerInTruth({ truth }: AnySeason, both: readonly Stretch[], level: number) {
-  const start = { ...truth, tank: { ...truth.tank, alkalinityDkh: level } };
+export function steerInTruth({ any, level, isKnown }: AnySteer, both: readonly Stretch[]) {
+  const { truth } = any;
+  // What no reading tells of the use was typed for the water that the plan begins with.
+  const { omegaReference } = isKnown ? truth.start : settle(truth, options);
+  const start = {
+    ...{ ...truth, start: { ...truth.start, omegaReference } },
+    tank: { ...truth.tank, alkalinityDkh: level },
+  };
   const from = stateAfter({ ...start, days: 0 }, options);
   const run = (done: (one: Stretch['scenario']) => Partial<Stretch['scenario']>): Replay =>
     replayed(
@@ -53,14 +60,9 @@ export interface Breach {
 }
 
 /** Every line that would be kept with nothing done and is not as it is said; and what is moved too fast. */
-export function breachesOf(
-  any: AnySeason,
-  both: readonly Stretch[],
-  level: number,
-  most: TankLog,
-): Breach[] {
-  const { truth, known } = any;
-  const { said, turn, nothing } = steerInTruth(any, both, level);
+export function breachesOf(one: AnySteer, both: readonly Stretch[], most: TankLog): Breach[] {
+  const { truth, known } = one.any;
+  const { said, turn, nothing } = steerInTruth(one, both);
   const off = {
     calcium: Math.abs(known.tank.calciumMgPerL - truth.tank.calciumMgPerL),
     magnesium: Math.abs(known.tank.magnesiumMgPerL - truth.tank.magnesiumMgPerL),

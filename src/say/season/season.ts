@@ -18,9 +18,12 @@ export function seasonSentences({ question, season, isRead }: SeasonTold): Seaso
   const { why, first, weekly } = season;
   const mixedNow = question.now.waterChanges.salinityPractical;
   const moved = why.moved.filter(hasMoved).map(movedText);
+  const waits = first.kind === 'alkalinityFirst';
   const past = why.span === undefined ? [say.noPast] : moved.length === 0 ? [say.steady] : moved;
   return {
-    headline: [...past, firstText(first), weeklyText(season, mixedNow)].join(' '),
+    headline: [...past, firstText(first), ...(waits ? [] : [weeklyText(season, mixedNow)])].join(
+      ' ',
+    ),
     beside: [
       ...unreadTexts(why.moved, question.readings),
       ...pouredTexts(season.poured),
@@ -29,8 +32,7 @@ export function seasonSentences({ question, season, isRead }: SeasonTold): Seaso
         : [say.alkalinityLeaves(String(season.alkalinityLeavesDay))]),
       ...endsTexts(season),
       ...season.lowerings.flatMap(loweringTexts),
-      ...weeklyTexts(season, mixedNow),
-      ...promiseTexts(weekly),
+      ...(waits ? [] : [...weeklyTexts(season, mixedNow), ...promiseTexts(weekly)]),
     ],
     more: [
       ...why.moved.flatMap(({ id, since }) =>
