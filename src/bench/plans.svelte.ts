@@ -1,5 +1,6 @@
 import { differences, valueAt, withValue } from '../../shared/scenario/change';
 import { pathText, type FieldPath } from '../../shared/scenario/fields';
+import type { Scenario } from '../../shared/scenario/schema';
 import { say } from '../../shared/words/bench';
 import { fieldOf, type FieldOf } from '../fields/fieldOf';
 import { Edits } from '../store/edits.svelte';
@@ -74,6 +75,13 @@ export class Plans {
   setSeveral(changes: readonly (readonly [FieldPath, unknown])[]): void {
     const tried = this.changed(changes);
     if (tried) this.edits.step(tried);
+  }
+  /** Turns here what was turned on another plan; a list is taken over whole. */
+  turnAlike(before: Scenario, after: Scenario): void {
+    const paths = differences(before, after).map(({ at }) =>
+      Array.isArray(valueAt(after, at.slice(0, 1))) ? at.slice(0, 1) : at,
+    );
+    if (paths.length > 0) this.setSeveral(paths.map((path) => [path, valueAt(after, path)]));
   }
   /** What a field of a form is given. */
   field(path: FieldPath): FieldOf {

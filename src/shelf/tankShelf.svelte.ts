@@ -1,4 +1,5 @@
 import { say } from '../../shared/words/saving';
+import type { TankLog } from '../../shared/log/tankLog';
 import type { Scenario } from '../../shared/scenario/schema';
 import { Autosave, type Rebase } from '../store/autosave';
 import type { Bench } from '../bench/bench.svelte';
@@ -46,14 +47,29 @@ export class TankShelf {
 
   /** Brings back what was saved; the example stays when nothing was. */
   async restore(): Promise<void> {
-    const saved = await this.autosave.restore(this.all[0]!.id);
+    const shown = this.all[0]!;
+    const saved = await this.autosave.restore(shown.id);
     this.firstVisit = saved.length === 0;
     if (saved.length === 0) return;
-    // Who was quicker than the store has typed into the log that now opens.
-    const [{ log }, ...added] = this.all as [Tank, ...Tank[]];
+    const [quick, ...added] = this.all as [Tank, ...Tank[]];
     this.all = [...saved, ...added];
     this.open(lastOpen() ?? saved[0]!.id);
-    if (log.readings.length > 0) this.log.add(log.readings);
+    this.takeAlong(shown, quick);
+  }
+  /** Who was quicker than the store has typed into the tank that now opens. */
+  private takeAlong({ bench: shown, log: empty }: Tank, { bench, log, name }: Tank): void {
+    const { scenario } = bench.plans.find(({ id }) => id === bench.selected)!;
+    // What a tank was said to run by is that tank's, and no setting of another.
+    if (bench.since !== shown.since) this.addAll([newTank(freshTankId(), name, bench)]);
+    else this.bench.plans.turnAlike(shown.plans[0]!.scenario, scenario);
+    if (log !== empty) {
+      const { readings, ...settings } = log;
+      const typed = Object.entries(settings).filter(
+        ([key, value]) => value !== empty[key as keyof TankLog],
+      );
+      if (typed.length > 0) this.log.set(Object.fromEntries(typed));
+      if (readings.length > 0) this.log.add(readings);
+    }
   }
   /** To be called when the page is about to go away. */
   saveBeforeLeaving(): void {

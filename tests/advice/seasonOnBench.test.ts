@@ -19,8 +19,14 @@ const WITHIN_A_DAY = { calcium: 8, magnesium: 12 } as const;
 /** Of the two, a metal has this far to go at the least, mg/L: so that one pour more is seen. */
 const LOW = { calcium: 40, magnesium: 100 } as const;
 
+/** Where alkalinity runs out nothing is poured before it: here it is held. */
+const held = anySeason.filter(
+  ({ carrier, broughtDkhPerDay, truth }) =>
+    carrier === 'pair' && Math.abs(broughtDkhPerDay / truth.corals.useDkhPerDay - 1) < 0.04,
+);
+
 const anyLow = fc.record({
-  any: anySeason,
+  any: held,
   metal: fc.constantFrom(...metals),
   hour: fc.integer({ min: 0, max: 23 }),
   minute: fc.constantFrom(0, 1, 30, 59),

@@ -78,4 +78,6 @@ test('where nobody comes the sheet is for whoever is called, and names what is n
 test('an address with no such days says what it expects', async ({ page }) => {
   await page.goto('/#sitter/none');
   await expect(page.getByRole('alert')).toContainText('expected whole days from 1 to 60');
+  await page.goto('/#sitter');
+  await expect(page.getByRole('alert')).toContainText('got nothing; expected whole days');
 });

@@ -13,7 +13,7 @@ test('every part stands in the gallery, in either theme, with nothing for axe; a
   const parts = ['Stamp and ink', 'Button', 'Field', 'Tabs', 'Table', 'Chart', 'Card'];
   for (const name of parts)
     await expect(page.getByRole('heading', { name, exact: true })).toBeVisible({ timeout: 60_000 });
-  await expect(page.locator('.plot')).toHaveCount(4);
+  await expect(page.locator('.plot')).toHaveCount(5);
   await looksRight(page, 'gallery', page.getByRole('main'));
   expect(errors).toEqual([]);
 });

@@ -51,11 +51,32 @@ async function sixMonths(page: Page) {
   await expect(page.getByRole('button', { name: /^Delete/ })).toHaveCount(7);
 }
 
+/** Whether each season that is asked from now on brings the turn along. */
+async function seasonsAsked(page: Page): Promise<() => Promise<boolean[]>> {
+  await page.addInitScript(() => {
+    const seen: boolean[] = [];
+    Object.assign(window, { seen });
+    const { postMessage } = Worker.prototype;
+    Worker.prototype.postMessage = function (message: unknown, ...rest: unknown[]) {
+      const [asked] = (message as { argumentList?: { value?: unknown }[] }).argumentList ?? [];
+      const { name, asked: given } = (asked?.value ?? {}) as { name?: string; asked?: object };
+      if (name === 'season') seen.push('told' in given!);
+      Reflect.apply(postMessage, this, [message, ...rest]);
+    };
+  });
+  return () => page.evaluate(() => (window as unknown as { seen: boolean[] }).seen);
+}
+
 test('why calcium crept up and magnesium fell, what to add, and how much water to change', async ({
   page,
 }) => {
   test.setTimeout(90_000);
+  const asked = await seasonsAsked(page);
   await sixMonths(page);
+  // The turn is there before anybody asks.
+  const turn = page.getByRole('region', { name: 'What to turn' });
+  await expect(turn.locator('.headline')).toBeVisible({ timeout: 60_000 });
+  await expect(turn.locator('[aria-live]')).toHaveAttribute('aria-busy', 'false');
   const season = page.locator('section.season');
   await openPlace(page, 'Season');
   const target = season.getByLabel('Magnesium to, mg/L');
@@ -68,6 +89,8 @@ test('why calcium crept up and magnesium fell, what to add, and how much water t
   await expect(headline).toContainText(/Magnesium has fallen by \d+ mg\/L since 2 May/, {
     timeout: 90_000,
   });
+  // No turn is worked out twice.
+  expect(await asked()).toEqual([true]);
   await expect(headline).toContainText(/Add [\d.]+ g magnesium chloride hexahydrate each morning/);
   await expect(season.getByRole('row', { name: /^magnesium/ })).toContainText('water changes');
   await expect(season).toContainText('What would tell:');

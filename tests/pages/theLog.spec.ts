@@ -165,6 +165,14 @@ test('the bench offers the newest reading, and a plan is rehearsed at its worst 
   await page.getByRole('link', { name: 'Log', exact: true }).click();
   await openPlace(page, 'Plans');
   await page.getByRole('button', { name: 'Work out three plans' }).click();
+  // Taken as what the tank runs by, it is a turn of that day: dated, noted, and on the month.
+  const plan = page.locator('article.chosen');
+  await plan
+    .getByRole('button', { name: 'My tank runs by this from now on' })
+    .click({ timeout: 30_000 });
+  await expect(page.getByText(/^Your tank runs by “.*” from now on/)).toBeVisible();
+  await expect(page.locator('.month [role=img]')).toHaveAccessibleName(/turned/);
+  await expect(page.getByText(/^Taken from now on: /)).toBeAttached();
   await page.getByRole('button', { name: 'Rehearse it' }).first().click({ timeout: 30_000 });
   await expect(page.locator('.headline')).toContainText('pH peaks at');
   await expect(page.getByRole('alert')).toHaveCount(0);

@@ -17,6 +17,7 @@ import { offers as offersFor, type Offer } from '../studies/plan/offers';
 import { planQuestion, type Known, type Wanted } from '../studies/plan/planQuestion';
 import type { PlanQuestion } from '../studies/plan/threePlans';
 import { steer as steerOf, type Steered } from '../studies/turn/steer';
+import { withPoured } from '../studies/season/pouredSince';
 import { season as seasonOf, type Season, type SeasonQuestion } from '../studies/season/season';
 import { SEASON_DAYS } from '../studies/season/weeks';
 import { reaches as reachesLevel, REACHED_DAYS, type Reached } from '../studies/turn/reaches';
@@ -70,7 +71,8 @@ export interface PlanAsked {
 /** A plan's question, with the plan's seasons sampled for so many days. */
 async function asked(days: number, { plan, log, known, wanted }: PlanAsked) {
   const options = await sampledOptions(plan, days);
-  return { question: planQuestion(plan, log, known, wanted, options), options };
+  const question = planQuestion(plan, log, known, wanted, options);
+  return { question: { ...question, now: withPoured(question.now, log, options).now }, options };
 }
 
 /** What the log says of the tank that runs by this plan. */
@@ -200,10 +202,13 @@ export interface SteerTold {
 }
 
 /** What the keeper is told to do for alkalinity, day by day. */
-function toldRun({ turn: found, untilKnown }: TurnTold): readonly Stretch[] {
+export function toldRun({ question, turn: found, untilKnown }: TurnTold): readonly Stretch[] {
   if (untilKnown?.kind === 'raise' || untilKnown?.kind === 'wait') {
     const { scenario } = untilKnown;
-    return [{ scenario, untilDay: scenario.days }];
+    const untilDay = scenario.days;
+    // Once it has fallen, what was turned down or off goes on as before.
+    const after = { scenario: question.now, untilDay: untilDay + PLAN_DAYS };
+    return [{ scenario, untilDay }, ...(untilKnown.kind === 'wait' ? [after] : [])];
   }
   return found.kind === 'turn' ? found.turned.stretches : [];
 }

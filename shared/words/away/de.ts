@@ -134,6 +134,8 @@ export const de: Words<typeof en> = {
   failure: (what, hour) => `${what}, ${hour}`,
   sheet: {
     title: 'Der Zettel für die Vertretung',
+    noDays: (typed, max) =>
+      `Dieser Zettel ist für Tage ohne Sie, und die Adresse muss sagen, wie viele: ${typed === '' ? 'nichts' : `„${typed}“`} erhalten; erwartet werden ganze Tage von 1 bis ${max}, etwa #sitter/9, oder #sitter/9/3, wenn alle 3 Tage jemand kommt. „Verreist“ im Messbuch schreibt es für Sie.`,
     of: (tank) => `Wer nach ${tank} sieht`,
     dates: (from, to) => `Verreist ab ${from}, zurück am ${to}.`,
     visits: (count) => `Sie kommen ${every(count)}.`,

@@ -134,6 +134,8 @@ export const en = {
   failure: (what: string, hour: string) => `${what}, ${hour}`,
   sheet: {
     title: 'The sitter’s sheet',
+    noDays: (typed: string, max: string) =>
+      `This sheet is for days away, and the address has to say how many: got ${typed === '' ? 'nothing' : `“${typed}”`}; expected whole days from 1 to ${max}, as in #sitter/9, or #sitter/9/3 where somebody comes every 3 days. “Away” in the log writes it for you.`,
     of: (tank: string) => `Looking after ${tank}`,
     dates: (from: string, to: string) => `The keeper is away from ${from} and back on ${to}.`,
     visits: (count: number) => `You come ${every(count)}.`,

@@ -51,5 +51,7 @@ export const de: Words<typeof en> = {
   fanMarks: '▲ hineingegeben · ○ Wasser gewechselt',
   fan: (count, from, to, by) =>
     `Alkalinität in dKH: ${count} Messungen, und die Vorhersage von ${from} bis ${to} ± ${by}`,
+  dots: (what, unit, count, newest) =>
+    `${what}${unit === '' ? '' : ` in ${unit}`}: ${count} Messungen, die neueste ${newest}`,
   tableCsv: 'Diese Tabelle als CSV',
 };

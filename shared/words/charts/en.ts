@@ -46,5 +46,7 @@ export const en = {
   fanMarks: '▲ poured in · ○ water changed',
   fan: (count: string, from: string, to: string, by: string) =>
     `Alkalinity in dKH: ${count} readings, and the forecast from ${from} to ${to} ± ${by}`,
+  dots: (what: string, unit: string, count: string, newest: string) =>
+    `${what}${unit === '' ? '' : ` in ${unit}`}: ${count} readings, the newest ${newest}`,
   tableCsv: 'CSV of this table',
 };

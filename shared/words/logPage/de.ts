@@ -13,6 +13,7 @@ export const de: Words<typeof en> = {
     farAbove:
       'weit über dem, was das Rauschen erklärt: noch einmal testen, bevor Sie etwas unternehmen',
   },
+  monthOf: 'Im Monat zeigen',
   places: {
     label: 'Teile des Messbuchs',
     lines: 'Das Messbuch',

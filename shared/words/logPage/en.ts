@@ -8,6 +8,7 @@ export const en = {
     farBelow: 'far below what noise explains: test again before you act',
     farAbove: 'far above what noise explains: test again before you act',
   },
+  monthOf: 'Show on the month',
   places: {
     label: 'Parts of the log',
     lines: 'The log',

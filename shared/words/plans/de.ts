@@ -23,6 +23,8 @@ export const de: Words<typeof en> = {
       `Für ${use} ± ${by} dKH am Tag, um ${target} dKH zu halten. Diesen Verbrauch hat niemand gemessen: Es ist der der Werkbank, auf ein Fünftel genau angenommen. Messen Sie mehr, bevor Sie ihm trauen.`,
     trouble: (why) => `Es ließ sich kein Plan machen: ${why}`,
     before: 'Bevor Sie mischen',
+    runsBy: (plan) =>
+      `Ihr Becken läuft ab jetzt nach „${plan}“, und das Messbuch wird von heute an so gelesen. „Wieder nach diesem laufen“ oben nimmt es zurück.`,
     gettingThere: (plan) => `Der Weg dorthin: ${plan}`,
     tryingCorrections: 'Korrekturen werden probiert …',
     raisedWith: 'Ein zu niedriger Wert wird angehoben mit',
@@ -74,7 +76,9 @@ export const de: Words<typeof en> = {
     choose: 'Damit dorthin',
     toBench: 'Auf die Werkbank',
     card: 'Karte machen',
-    forItsCard: 'Wählen Sie „Damit dorthin“ für seine Karte.',
+    runBy: 'Mein Becken läuft ab jetzt so',
+    taken: (plan) => `Ab jetzt: ${plan}`,
+    forItsCard: 'Wählen Sie „Damit dorthin“ für seine Karte oder damit das Becken so läuft.',
     full: 'Die Werkbank ist voll: Entfernen Sie dort zuerst einen Versuch.',
   },
   correction: {

@@ -21,6 +21,8 @@ export const en = {
       `For ${use} ± ${by} dKH a day, to hold ${target} dKH. Nobody has measured that use: it is the bench’s, taken to be right to a fifth. Test more before you trust it.`,
     trouble: (why: string) => `No plan could be made: ${why}`,
     before: 'Before you mix',
+    runsBy: (plan: string) =>
+      `Your tank runs by “${plan}” from now on, and the log is read so from today. “Run by this again” above takes it back.`,
     gettingThere: (plan: string) => `Getting there: ${plan}`,
     tryingCorrections: 'Trying corrections…',
     raisedWith: 'A low reading is raised with',
@@ -79,7 +81,9 @@ export const en = {
     choose: 'Get there with this',
     toBench: 'Take to the bench',
     card: 'Make the card',
-    forItsCard: 'Choose “Get there with this” for its card.',
+    runBy: 'My tank runs by this from now on',
+    taken: (plan: string) => `Taken from now on: ${plan}`,
+    forItsCard: 'Choose “Get there with this” for its card, or to run by it.',
     full: 'The bench is full: remove a trial there first.',
   },
   correction: {

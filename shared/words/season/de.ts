@@ -108,6 +108,8 @@ export const de: Words<typeof en> = {
   refused: (what) =>
     `Was dorthin führte, wird nicht angeboten: Es käme zu ${what}. Wählen Sie ein Ziel näher am Gemessenen, oder stellen Sie das zuerst ab.`,
   fast: (what, by) => `${what} um ${by} an einem Tag bewegt`,
+  alkalinityFirst: (harm, day) =>
+    `Davon kommt noch nichts hinein: Wie das Becken läuft, fällt die Alkalinität an Tag ${day} unter ${harm} dKH, und mit mehr Calcium fällt sie schneller. Halten Sie zuerst die Alkalinität („Woran Sie drehen“, „Pläne“), und sehen Sie dann wieder her.`,
   outOfReach:
     'Der Salzgehalt liegt zu weit daneben für Wasserwechsel einiger Wochen: Messen Sie ihn zuerst mit einem anderen Gerät.',
   high: (what, value, limit) =>
@@ -160,6 +162,8 @@ export const de: Words<typeof en> = {
     `Die Alkalinität des Messbuchs sagt, dass die Korallen anfangs ${use} dKH am Tag nahmen.`,
   notRead: (what) =>
     `Niemand hat es gemessen: ${what}. Dafür stehen die Zahlen des Plans. Testen Sie, bevor Sie etwas zugeben.`,
+  pouredSince: (what, by, day) =>
+    `${what} wird um ${by} höher gerechnet als am ${day} gemessen: So viel kam laut Messbuch seither hinein und ist noch da. Der nächste Test zeigt es.`,
   oldReading: (what, count) =>
     `${what} wurde ${days(count)} vor der neuesten Zeile des Messbuchs gemessen: Testen Sie noch einmal, bevor Sie etwas zugeben.`,
   notInIt:

@@ -107,6 +107,8 @@ export const en = {
   refused: (what: string) =>
     `What would get there is not offered: it would lead to ${what}. Choose a target nearer to what was read, or turn that first.`,
   fast: (what: string, by: string) => `${what} moving by ${by} in a day`,
+  alkalinityFirst: (harm: string, day: string) =>
+    `Nothing of it is poured or changed yet: as the tank runs, alkalinity falls below ${harm} dKH on day ${day}, and with more calcium it falls faster. Hold alkalinity first (“What to turn”, “Plans”), then look again.`,
   outOfReach:
     'Salinity is too far off for water changes of a few weeks: test it with another instrument first.',
   high: (what: string, value: string, limit: string) =>
@@ -161,6 +163,8 @@ export const en = {
     `The alkalinity of the log says that corals took ${use} dKH a day at first.`,
   notRead: (what: string) =>
     `Nobody has read ${what}: the plan’s numbers stand for it. Test it before you add anything.`,
+  pouredSince: (what: string, by: string, day: string) =>
+    `${what} is counted ${by} higher than it was read on ${day}: that much was poured in since, by the log, and is still there. The next test tells.`,
   oldReading: (what: string, count: number) =>
     `${what} was read ${days(count)} before the newest line of the log: test it again before you add anything.`,
   notInIt:

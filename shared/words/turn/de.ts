@@ -113,10 +113,12 @@ export const de: Words<typeof en> = {
       `Über ${days} Tage gerechnet, bei jedem Verbrauch, der für möglich gilt: Die Alkalinität bewegt sich um höchstens ${most} dKH am Tag.`,
     ends: (calcium, magnesium, salinity) =>
       `Ist es getan, hält das Wasser ${calcium} mg/L Calcium, ${magnesium} mg/L Magnesium und ${salinity} ppt.`,
-    lower: (by) =>
-      `Die Alkalinität endet dadurch ${by} dKH tiefer als durch die Drehung allein: Mit mehr Calcium nehmen Korallen mehr auf. Ihre Tests zeigen es.`,
-    higher: (by) =>
-      `Die Alkalinität endet dadurch ${by} dKH höher als durch die Drehung allein. Ihre Tests zeigen es.`,
+    lower: (by, than) =>
+      `Die Alkalinität endet dadurch ${by} dKH tiefer als ${than}: Mit mehr Calcium nehmen Korallen mehr auf. Ihre Tests zeigen es.`,
+    higher: (by, than) =>
+      `Die Alkalinität endet dadurch ${by} dKH höher als ${than}. Ihre Tests zeigen es.`,
+    thanTurn: 'durch die Drehung allein',
+    thanNow: 'wie das Becken läuft',
     passes: (what, value, limit, day) =>
       `Damit kann ${what} an Tag ${day} Ihre Grenze von ${limit} überschreiten und auf ${value} kommen, beim Verbrauch, der dafür am schlimmsten ist: Testen Sie vorher, und drehen Sie dann nach.`,
     careful:

@@ -120,10 +120,12 @@ export const en = {
       `Run for ${days} days at every use that is thought possible: alkalinity moves by at most ${most} dKH in a day.`,
     ends: (calcium: string, magnesium: string, salinity: string) =>
       `Once it is done the water then holds ${calcium} mg/L calcium, ${magnesium} mg/L magnesium and ${salinity} ppt.`,
-    lower: (by: string) =>
-      `Alkalinity ends ${by} dKH lower by it than by the turn alone: with more calcium corals take more. Your tests tell.`,
-    higher: (by: string) =>
-      `Alkalinity ends ${by} dKH higher by it than by the turn alone. Your tests tell.`,
+    lower: (by: string, than: string) =>
+      `Alkalinity ends ${by} dKH lower by it than ${than}: with more calcium corals take more. Your tests tell.`,
+    higher: (by: string, than: string) =>
+      `Alkalinity ends ${by} dKH higher by it than ${than}. Your tests tell.`,
+    thanTurn: 'by the turn alone',
+    thanNow: 'as the tank runs',
     passes: (what: string, value: string, limit: string, day: string) =>
       `With it ${what} may pass your limit of ${limit} on day ${day} and go to ${value}, at the use that is worst for it: test before, and turn again.`,
     careful:

@@ -32,7 +32,7 @@ export class Sitter {
   ): Promise<void> {
     const absence = daysIn(detail);
     if (!absence) {
-      this.trouble = say.panel.outside(detail, '1', String(MOST_AWAY_DAYS));
+      this.trouble = say.sheet.noDays(detail, String(MOST_AWAY_DAYS));
       return;
     }
     this.trouble = '';

@@ -26,6 +26,9 @@ const pouredText = (poured: Poured): string =>
 export function firstText(first: First): string {
   if (first.kind === 'none') return say.noAdd;
   if (first.kind === 'outOfReach') return say.outOfReach;
+  if (first.kind === 'alkalinityFirst') {
+    return say.alkalinityFirst(figure(first.harmDkh), String(first.day));
+  }
   if (first.kind === 'refused') return refusedText(first);
   const { poured, days, change } = first;
   const what = pouredText(poured);

@@ -62,6 +62,10 @@ export function unreadTexts(
   ];
 }
 
+/** What was poured in since a reading, and is counted with it. */
+export const pouredTexts = (poured: Season['poured']): string[] =>
+  poured.map(({ id, at, by }) => say.pouredSince(begins(name(id)), value(id, by), day(at)));
+
 /** What was read to move otherwise than the plan says, and what would tell. */
 export function strayTexts({ why }: Season): { title: string; ways: readonly string[] }[] {
   return why.moved.flatMap(({ id, since }) => {

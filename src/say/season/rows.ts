@@ -52,7 +52,7 @@ function addCells(
 ): Pick<SeasonRow, 'add' | 'days'> {
   const none = { add: say.enough, days: say.nothing };
   if (lowerings.some((one) => one.id === id)) return { add: say.highCell, days: say.nothing };
-  if (first.kind === 'refused' || first.kind === 'outOfReach') {
+  if (first.kind !== 'none' && first.kind !== 'first') {
     return { add: say.refusedCell, days: say.nothing };
   }
   if (first.kind === 'none') return none;

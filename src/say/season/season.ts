@@ -2,7 +2,7 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/season';
 import type { SeasonTold } from '../../ask/outcome';
 import { type Season, name, begins, value, withUnit } from './texts';
-import { hasMoved, movedText, unreadTexts } from './moved';
+import { hasMoved, movedText, pouredTexts, unreadTexts } from './moved';
 import { firstText, endsTexts, loweringTexts, insteadTexts } from './first';
 import { weeklyText, weeklyTexts, promiseTexts, driftText } from './weekly';
 
@@ -18,18 +18,21 @@ export function seasonSentences({ question, season, isRead }: SeasonTold): Seaso
   const { why, first, weekly } = season;
   const mixedNow = question.now.waterChanges.salinityPractical;
   const moved = why.moved.filter(hasMoved).map(movedText);
+  const waits = first.kind === 'alkalinityFirst';
   const past = why.span === undefined ? [say.noPast] : moved.length === 0 ? [say.steady] : moved;
   return {
-    headline: [...past, firstText(first), weeklyText(season, mixedNow)].join(' '),
+    headline: [...past, firstText(first), ...(waits ? [] : [weeklyText(season, mixedNow)])].join(
+      ' ',
+    ),
     beside: [
       ...unreadTexts(why.moved, question.readings),
+      ...pouredTexts(season.poured),
       ...(season.alkalinityLeavesDay === undefined
         ? []
         : [say.alkalinityLeaves(String(season.alkalinityLeavesDay))]),
       ...endsTexts(season),
       ...season.lowerings.flatMap(loweringTexts),
-      ...weeklyTexts(season, mixedNow),
-      ...promiseTexts(weekly),
+      ...(waits ? [] : [...weeklyTexts(season, mixedNow), ...promiseTexts(weekly)]),
     ],
     more: [
       ...why.moved.flatMap(({ id, since }) =>

@@ -4,7 +4,7 @@ import { say as season } from '../../../shared/words/season';
 import { say } from '../../../shared/words/turn';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
 import { firstText, loweringTexts } from '../season/first';
-import { KIT, unreadTexts } from '../season/moved';
+import { KIT, pouredTexts, unreadTexts } from '../season/moved';
 import { begins, name, value } from '../season/texts';
 import { weeklyText, weeklyTexts } from '../season/weekly';
 import { waitsFor, type Around } from './known';
@@ -30,6 +30,11 @@ const wantingText = ({ id, level, side, limit, leavesDay }: Steered['wanting'][n
   return told[side](what, value(id, level), end);
 };
 
+function endsText(by: number, isTurned: boolean): string {
+  const ends = by < 0 ? told.lower : told.higher;
+  return ends(figure(Math.abs(by), 1), isTurned ? told.thanTurn : told.thanNow);
+}
+
 /** How it goes with the turn, as the one run has it. */
 function togetherTexts({ days, ends, ...run }: Together, isTurned: boolean): string[] {
   const { largestDailyDkh, alkalinityByDkh: by, alkalinityPasses } = run;
@@ -42,9 +47,7 @@ function togetherTexts({ days, ends, ...run }: Together, isTurned: boolean): str
     ...(alkalinityPasses?.line
       ? [told.passes(...passed(alkalinityPasses.line, alkalinityPasses.firstH))]
       : []),
-    ...(isTurned && Math.abs(by) >= TOLD_DKH
-      ? [(by < 0 ? told.lower : told.higher)(figure(Math.abs(by), 1))]
-      : []),
+    ...(Math.abs(by) >= TOLD_DKH ? [endsText(by, isTurned)] : []),
   ];
 }
 
@@ -95,6 +98,7 @@ export function steerSentences(
     ...(pours(steered) ? [told.careful, season.kitDoubt(KIT.calcium, KIT.magnesium)] : []),
     ...lowerings.flatMap(loweringsText),
     ...unreadOf(steered, readings),
+    ...pouredTexts(steered.poured),
   ];
 }
 

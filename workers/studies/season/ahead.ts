@@ -8,6 +8,7 @@ import type { Stretch } from '../turn/replay';
 import { firstAsked } from './firstAsked';
 import { firstDays, type First } from './firstDays';
 import { loweringsOf, type Lowering } from './lowering';
+import { withPoured, type PouredSince } from './pouredSince';
 import { SeasonTank } from './seasonTank';
 import { weeklyHold } from './weekly';
 import type { Weekly } from './weeklyTold';
@@ -26,6 +27,8 @@ export interface AheadQuestion {
 
 /** What brings calcium, magnesium and salinity back, and what then holds them. */
 export interface Ahead {
+  /** What was poured in since each was read, and counts. */
+  readonly poured: readonly PouredSince[];
   readonly first: First;
   readonly lowerings: readonly Lowering[];
   readonly weekly: Weekly;
@@ -44,13 +47,14 @@ export function seasonTank(question: AheadQuestion, options: SimulationOptions):
   const { now, readings, giveOrTakeDkhPerDay, turned } = question;
   const { calciumMgPerL, magnesiumMgPerL, salinityPractical } = withNewestWater(now, readings).tank;
   const known = { calciumMgPerL, magnesiumMgPerL, salinityPractical };
-  const newest = { ...now, tank: { ...now.tank, ...known } };
-  return new SeasonTank(newest, giveOrTakeDkhPerDay, options, turned);
+  const read = { ...now, tank: { ...now.tank, ...known } };
+  const newest = withPoured(read, readings, options);
+  return new SeasonTank(newest.now, giveOrTakeDkhPerDay, options, turned, newest.poured);
 }
 
 /** The one answer to "how much of what, for how long", whoever asks: a season, or a turn. */
 export function aheadOf(tank: SeasonTank, { targets, mostPerDay }: AheadQuestion): Ahead {
   const first = firstDays(tank, firstAsked(tank, targets, mostPerDay));
   const weekly = weeklyHold(tank, first, targets, mostPerDay);
-  return { first, weekly, lowerings: loweringsOf(tank, first, mostPerDay) };
+  return { poured: tank.poured, first, weekly, lowerings: loweringsOf(tank, first, mostPerDay) };
 }

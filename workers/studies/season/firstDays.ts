@@ -22,6 +22,8 @@ export type First =
     }
   /** Nothing tried keeps what is watched: what is passed first, at the slowest of all. */
   | { readonly kind: 'refused'; readonly passed: Passed }
+  /** Alkalinity runs out meanwhile, whatever is poured: the day on which it passes the line of harm, dKH. */
+  | { readonly kind: 'alkalinityFirst'; readonly day: number; readonly harmDkh: number }
   /** Not within weeks, with new water as weak or as strong as anybody mixes it. */
   | { readonly kind: 'outOfReach' };
 
@@ -35,19 +37,24 @@ const SHARES = [1, 0.6, 0.3];
 
 /** All of the way to the targets, or as much of it as passes no limit at any use that is possible. */
 export function firstDays(tank: SeasonTank, asked: FirstAsked): First {
+  if (asksNothing(asked)) return { kind: 'none' };
+  const runsOut = tank.alkalinityRunsOut();
+  if (runsOut) return { kind: 'alkalinityFirst', ...runsOut };
   let all: First | undefined;
   for (const share of SHARES) {
     const found = wholeWay(tank, partOf(tank, asked, share), share);
-    if (found.kind === 'none' || found.kind === 'first') return found;
+    if (found.kind === 'first') return found;
     all ??= found;
   }
   return all!;
 }
 
+const asksNothing = ({ raise, salinityTo }: FirstAsked): boolean =>
+  metals.every((metal) => !raise[metal]) && salinityTo === undefined;
+
 /** The fewest mornings after which all stand where they are wanted. */
 function wholeWay(tank: SeasonTank, asked: FirstAsked, share: number): First {
-  const { raise, salinityTo } = asked;
-  if (metals.every((metal) => !raise[metal]) && salinityTo === undefined) return { kind: 'none' };
+  const { salinityTo } = asked;
   let refused: Passed | undefined;
   const longer = (days: number) => Math.max(days + 1, Math.round(days * LONGER));
   for (let days = fewestDays(tank, asked); days <= MOST_DAYS; days = longer(days)) {
@@ -92,11 +99,12 @@ function tried(
       ...(tank.turned.length > 0 ? tank.passedBeside(beside, mostPerDay, use) : []).filter(
         (one) => !isTurnedAgain(one, beside),
       ),
+      ...tank.fartherBeside(beside, use),
     ];
     if (passed) return { kind: 'refused', passed };
   }
   const [poured, change] = [mornings.poured(doses), mornings.change(doses)];
-  const ends = mornings.endsOf(tank.replay([stretch]));
+  const ends = mornings.endsOf(tank.withMornings(stretch));
   const { endsFromH } = mornings;
   return { ...{ kind: 'first', days, share, poured, change }, ...{ ends, endsFromH, stretch } };
 }

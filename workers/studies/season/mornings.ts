@@ -65,7 +65,7 @@ export class Mornings {
       mixedTo: percent === 0 ? tank.now.waterChanges.salinityPractical : this.salinityTo,
     };
     for (let i = 0; ; i++) {
-      const off = this.offBy(this.endsOf(tank.replay([this.stretch(doses)])));
+      const off = this.offBy(this.endsOf(tank.withMornings(this.stretch(doses))));
       const isThere = (Object.keys(CLOSE) as SeasonId[]).every(
         (id) => Math.abs(off[id]) <= CLOSE[id],
       );

@@ -9,8 +9,10 @@ import { stillInside } from '../plan/breaches';
 import { PLAN_DAYS } from '../plan/holding';
 import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
+import { fartherOut } from '../turn/fartherOut';
 import { laid, type Beside } from '../turn/laid';
 import { replayed, widestDay, type Replay, type Stretch } from '../turn/replay';
+import type { PouredSince } from './pouredSince';
 import { seasonQuantities, type SeasonId } from './quantity';
 
 /** What is held against what the keeper wants of a replay. */
@@ -46,6 +48,7 @@ export class SeasonTank {
     giveOrTakeDkhPerDay: number,
     private readonly options: SimulationOptions,
     readonly turned: readonly Stretch[] = [],
+    readonly poured: readonly PouredSince[] = [],
   ) {
     const known = withReference(now, options);
     this.now = { ...known, additions: [], faults: [], responses: [] };
@@ -78,11 +81,41 @@ export class SeasonTank {
     return found;
   }
 
+  /** The first mornings as they will go: with what is turned meanwhile. */
+  withMornings(first: Stretch): Replay {
+    if (this.turned.length === 0) return this.replay([first]);
+    return this.turnedWith({ first }, first.untilDay, this.uses[0]!);
+  }
+
   /** What passes with what is done beside the turn although the turn alone keeps it. */
   passedBeside(beside: Beside, most: MostPerDay, use: number): Passed[] {
     const days = Math.max(PLAN_DAYS, (beside.first?.untilDay ?? 0) + 1);
     const run = this.turnedWith(beside, days, use);
     return this.passed(run, days, most, use, this.turnedWith({}, days, use));
+  }
+
+  /**
+   * When alkalinity passes the line of harm, with all that is turned for it, and does not come back;
+   * undefined where it is held.
+   */
+  alkalinityRunsOut(): { readonly day: number; readonly harmDkh: number } | undefined {
+    const { dkh, lines } = this.turnedWith({}, PLAN_DAYS, this.uses[0]!);
+    const { firstH, limit } = lineOf(lines, 'alkalinityHarm');
+    if (firstH === undefined || dkh.at(-1)! >= limit) return undefined;
+    return { day: Math.floor(firstH / 24) + 1, harmDkh: limit };
+  }
+
+  /**
+   * What is out anyway, with the turn alone, and goes farther out with what is done beside it:
+   * alkalinity while the mornings last (after them it is tested, and told), all else ever.
+   */
+  fartherBeside(beside: Beside, use: number): Passed[] {
+    const untilDay = beside.first?.untilDay ?? 0;
+    const days = Math.max(PLAN_DAYS, untilDay + 1);
+    const [run, alone] = [this.turnedWith(beside, days, use), this.turnedWith({}, days, use)];
+    return fartherOut(run, alone, untilDay * 24).map((line) => ({
+      ...{ line, fast: undefined, firstH: line.firstH! },
+    }));
   }
 
   /** As it runs, with nothing done. */

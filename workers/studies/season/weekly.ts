@@ -27,6 +27,8 @@ export function weeklyHold(
   const own = tank.now.waterChanges;
   const goesOut = weeks.outOf(tank.replay(weeks.stretches(own, plain)));
   if (goesOut.length === 0) return weeklyTold(weeks, 'asIs', own, plain, []);
+  // What would hold it once alkalinity is held, nobody can tell before.
+  if (first.kind === 'alkalinityFirst') return weeklyTold(weeks, 'cannot', own, plain, goesOut);
   const weekly = PERCENTS.filter((percent) => percent / 100 > perWeekOf(own, volumeL)).map(
     (percent): Changes => ({ ...own, percent, everyDays: 7, continuousLPerDay: 0 }),
   );

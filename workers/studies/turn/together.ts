@@ -37,7 +37,8 @@ export function together(
   const then = weekly.kind === 'turned' ? weekly.stretches.at(-1)!.scenario : undefined;
   const both = { first: mornings?.stretch, then };
   const isKept = (use: number) =>
-    tank.passedBeside(both, mostPerDay, use).every((one) => isTurnedAgain(one, both));
+    tank.passedBeside(both, mostPerDay, use).every((one) => isTurnedAgain(one, both)) &&
+    tank.fartherBeside(both, use).length === 0;
   const holds = then !== undefined && tank.uses.every(isKept);
   if (!mornings && !holds) return undefined;
   const beside = holds ? both : { first: mornings!.stretch };
