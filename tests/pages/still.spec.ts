@@ -63,3 +63,25 @@ for (const viewport of sizes) {
     await all('with a tank', ['bench', 'log', 'drills', 'tanks']);
   });
 }
+
+test('where a tank may be comes without a line being drawn anew', async ({ page }) => {
+  await page.addInitScript(() => {
+    const told = { lines: 0, before: -1 };
+    Object.assign(globalThis, { told });
+    const { setTransform } = CanvasRenderingContext2D.prototype;
+    CanvasRenderingContext2D.prototype.setTransform = function (...places: unknown[]) {
+      told.lines += 1;
+      Reflect.apply(setTransform, this, places);
+    };
+    new MutationObserver(() => {
+      if (told.before < 0 && document.querySelector('.strip .cut')) told.before = told.lines;
+    }).observe(document, { childList: true, subtree: true });
+  });
+  await page.goto('/');
+  await expect(page.locator('.strip .note')).toHaveCount(2);
+  const { lines, before } = await page.evaluate(
+    () => (globalThis as unknown as { told: { lines: number; before: number } }).told,
+  );
+  expect(before).toBeGreaterThan(0);
+  expect(lines).toBe(before);
+});
