@@ -19,8 +19,6 @@ export interface Picture {
   readonly kind: ShownKind;
   readonly series: readonly Series[];
   readonly band: readonly [number, number] | undefined;
-  /** Where nine of ten tanks of the selected trial are. */
-  readonly fan: Fan | undefined;
 }
 
 /** The bench's charts: one of them large, all over the same stretch of time and with one cursor. */
@@ -66,6 +64,12 @@ export class TrialPictures {
   readonly tiles = $derived(this.beside(this.all.slice(0, FIRST)));
   readonly folded = $derived(this.beside(this.all.slice(FIRST)));
 
+  /** Where nine of ten tanks of the selected trial are, in the large chart: apart, so that a finer one draws no line anew. */
+  readonly fan: Fan | undefined = $derived.by(() => {
+    const own = this.shown.find(({ id }) => id === this.plans.selected.id);
+    return own && this.mayBe?.fanOf(this.hero.kind, own);
+  });
+
   constructor({ plans, trials, cursor }: Pick<Bench, 'plans' | 'trials' | 'cursor'>) {
     this.plans = plans;
     this.trials = trials;
@@ -74,8 +78,8 @@ export class TrialPictures {
 
   /** What is said inside the large chart of where the tank may be. */
   readonly notes = $derived.by(() => {
-    const { fan, kind } = this.hero;
-    return fan && this.mayBe ? this.mayBe.notesOn(kind, fan) : [];
+    const { fan, mayBe } = this;
+    return fan && mayBe ? mayBe.notesOn(this.hero.kind, fan) : [];
   });
 
   private beside(pictures: readonly Picture[]): readonly Picture[] {
@@ -107,16 +111,10 @@ export class TrialPictures {
     if (this.near) this.near = windowAround(timeH, toH - fromH, this.totalH);
   }
 
-  private fanOf(kind: ShownKind): Fan | undefined {
-    const own = this.shown.find(({ id }) => id === this.plans.selected.id);
-    return own && this.mayBe?.fanOf(kind, own);
-  }
-
   private pictureOf(kind: ShownKind): Picture {
     return {
       kind,
       band: bandOf(kind, this.plans.selected.scenario.limits),
-      fan: this.fanOf(kind),
       series: this.shown.map(({ id, name, ink, trace }) => ({
         key: id,
         label: name,

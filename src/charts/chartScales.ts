@@ -37,7 +37,11 @@ function valueDomain(
 ): [number, number] {
   const ends = [...series.map(({ values }) => values), ...edges].flatMap((values) => {
     const [from, to] = rowsIn(window, values.length);
-    return extent(Array.prototype.slice.call(values, from, to + 1) as number[]) as [number, number];
+    const shown: ArrayLike<number> & Iterable<number> =
+      values instanceof Float64Array
+        ? values.subarray(from, to + 1)
+        : Array.from(values).slice(from, to + 1);
+    return extent(shown) as [number, number];
   });
   const [low = 0, high = 1] = extent(ends);
   const short = Math.max(0, least - (high - low)) / 2;

@@ -10,8 +10,16 @@ const WIDTHS: readonly (readonly [RegExp, number])[] = [
 const WIDEST = 1.05;
 const WIDE = /[MWmw]/;
 
-const widthOf = (letter: string): number =>
-  WIDE.test(letter) ? WIDEST : (WIDTHS.find(([these]) => these.test(letter))?.[1] ?? WIDEST);
+const measured = new Map<string, number>();
+
+function widthOf(letter: string): number {
+  const known = measured.get(letter);
+  if (known !== undefined) return known;
+  const usual = WIDTHS.find(([these]) => these.test(letter))?.[1] ?? WIDEST;
+  const width = WIDE.test(letter) ? WIDEST : usual;
+  measured.set(letter, width);
+  return width;
+}
 
 /** What a text takes at most, px, in the usual letters of the page: an estimate, where none can be measured. */
 export const roomOf = (text: string, fontPx: number): number =>

@@ -6,6 +6,7 @@ import { newFault } from '../../shared/scenario/newFault';
 import { sentence } from '../../shared/scenario/sentence';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
+import type { TimeWindow } from '../charts/timeWindow';
 import type { Asking } from '../ask/asking';
 import { fieldOf, type FieldOf } from '../fields/fieldOf';
 import type { Plans } from '../bench/plans.svelte';
@@ -31,6 +32,8 @@ export class Drill {
     | undefined = $state.raw();
   trouble = $state('');
   cursorH = $state(0);
+  /** Where its charts are looked at more nearly than the failure's own stretch. */
+  near: TimeWindow | undefined = $state.raw();
 
   constructor(
     private readonly plans: Plans,
@@ -92,7 +95,7 @@ export class Drill {
   private keep({ faults, days }: Pick<Scenario, 'faults' | 'days'>): void {
     // Beside a moving lever the last answer stands; beside another failure it would mislead.
     const isSame = kindsOf(faults) === kindsOf(this.kept.faults);
-    if (!isSame) this.done = undefined;
+    if (!isSame) this.done = this.near = undefined;
     this.kept = { faults, days };
     remember(this.kept);
   }

@@ -150,6 +150,8 @@ export class TankShelf {
 
   private change(change: Partial<Tank>, afterMs?: number): void {
     const tank = { ...this.current, ...change };
+    // The next visit waits for what is saved now.
+    if (lastOpen() === null) keepOpen(tank.id);
     this.all = this.all.map((one) => (one.id === tank.id ? tank : one));
     this.autosave.soon(tank, afterMs);
   }

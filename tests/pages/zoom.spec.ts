@@ -82,3 +82,31 @@ test('two fingers look more nearly, one moves the cursor', async ({ page }) => {
   await fingers('pointerup', [1, 100], [2, 600]);
   await ofAll(page, /^(?!.*day 60).*(day 1|day 2|:00)/);
 });
+
+test('the charts of a drill are looked at more nearly as those of the bench, all at once', async ({
+  page,
+}) => {
+  await page.goto('/#drills');
+  const plot = page.locator('.strip .plot');
+  await expect(plot).toBeVisible();
+  const seen = async () => (await axes(page)).map((axis) => axis.split(' ').length + axis);
+  const whole = await seen();
+  const other = (than: readonly string[]) =>
+    expect
+      .poll(async () => (await seen()).map((axis, i) => axis !== than[i]))
+      .toEqual(Array(5).fill(true));
+  await page.getByRole('button', { name: 'Nearer' }).click();
+  await other(whole);
+  const near = await seen();
+  await page.getByRole('slider', { name: 'Time cursor' }).focus();
+  await page.keyboard.press('+');
+  await other(near);
+  await page.keyboard.press('0');
+  await other(near);
+  const far = await seen();
+  await plot.hover({ position: { x: 300, y: 100 } });
+  await page.keyboard.down('Control');
+  for (let i = 0; i < 5; i++) await page.mouse.wheel(0, -240);
+  await page.keyboard.up('Control');
+  await other(far);
+});
