@@ -110,3 +110,19 @@ test('gives grams for calcium with the turn, keeps what else was typed, and turn
   await page.reload();
   await expect(link).not.toBeChecked();
 });
+
+test('says whose tank it is reckoned for until the keeper has said which is theirs', async ({
+  page,
+}) => {
+  await page.goto('/#log');
+  await enterTests(page, ['6.8']);
+  const turn = turnOf(page);
+  await expect(turn).toContainText(/Reckoned for 300 L.*You have not called that your tank/, {
+    timeout: 30_000,
+  });
+  await turn.getByRole('link', { name: 'put it right first.' }).click();
+  await page.getByRole('button', { name: 'My tank runs by Trial A' }).click();
+  await page.goto('/#log');
+  await expect(turn.locator('.headline')).toBeVisible({ timeout: 30_000 });
+  await expect(turn).not.toContainText('Reckoned for');
+});

@@ -60,7 +60,8 @@ export const de: Words<typeof en> = {
   nothingMore: (ph) =>
     `Durch den Störfall verlässt nichts Beobachtetes Ihre Grenzen, was sie nicht ohnehin verließe; der pH erreicht höchstens ${ph}.`,
   withoutItToo: (sides) => `Nicht wegen des Störfalls: ${sides}.`,
-  phInsideBut: (ph, sides) => `${sides}. Der pH erreicht höchstens ${ph}, innerhalb Ihrer Grenze.`,
+  phNotAboveBut: (ph, high, sides) =>
+    `${sides}. Der pH erreicht höchstens ${ph}, nicht über Ihren ${high}.`,
   goesAbove: (name, limit) => `${name} über ${limit}`,
   goesBelow: (name, limit) => `${name} unter ${limit}`,
   phBelowHarm: (ph, harm, high, span) =>

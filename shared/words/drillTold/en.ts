@@ -56,7 +56,8 @@ export const en = {
   nothingMore: (ph: string) =>
     `The failure takes nothing that is watched beyond your limits that was not beyond them anyway; pH peaks at ${ph}.`,
   withoutItToo: (sides: string) => `Not because of the failure: ${sides}.`,
-  phInsideBut: (ph: string, sides: string) => `${sides}. pH peaks at ${ph}, inside your limit.`,
+  phNotAboveBut: (ph: string, high: string, sides: string) =>
+    `${sides}. pH peaks at ${ph}, not above your ${high}.`,
   goesAbove: (name: string, limit: string) => `${name} goes above ${limit}`,
   goesBelow: (name: string, limit: string) => `${name} goes below ${limit}`,
   phBelowHarm: (ph: string, harm: string, high: string, span: string) =>

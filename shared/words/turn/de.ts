@@ -15,6 +15,8 @@ export const de: Words<typeof en> = {
       'Ihr Becken läuft ab jetzt so. „Wieder nach diesem laufen“ weiter oben nimmt es zurück.',
     full: 'Die Werkbank ist voll: Entfernen Sie dort erst einen Versuch.',
     more: 'Gramm, Grenzen, und wenn eine Pumpe hängt',
+    notOwn: (plan) => `Gerechnet für ${plan}. Das haben Sie noch nicht Ihr Becken genannt:`,
+    putRight: 'erst richtigstellen.',
     mix: 'Mischen',
     dose: 'Dosieren, sobald es hält',
     dates: 'Bis zu einem Tag',

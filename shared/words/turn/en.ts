@@ -8,6 +8,8 @@ export const en = {
     runsBy: 'Your tank runs by it from now on. “Run by this again” above takes it back.',
     full: 'The bench is full: remove a trial there first.',
     more: 'Grams, limits, and if a pump sticks',
+    notOwn: (plan: string) => `Reckoned for ${plan}. You have not called that your tank:`,
+    putRight: 'put it right first.',
     mix: 'Mix',
     dose: 'Dose, once it holds',
     dates: 'By a date',

@@ -45,11 +45,11 @@ export function drillHeadline(answer: Judged): string {
   const peak = phTold(high.worst);
   if (passed(lines).length === 0) return say.allInside(peak);
   if (gone.length === 0) return say.nothingMore(peak);
+  const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
   if (high.firstH === undefined) {
-    return say.phInsideBut(peak, asSentence(gone.map(sideText).join(', ')));
+    return say.phNotAboveBut(peak, highPh, asSentence(gone.map(sideText).join(', ')));
   }
   const isBack = high.backH !== undefined;
-  const [harmPh, highPh, span] = [figure(harm.limit), figure(high.limit), spanText(high.outsideH)];
   if (harm.firstH === undefined) {
     // "Stays below" is no comfort beside an hour of the same day at which it does not.
     if (worst && worst.peakPh > harm.limit) {
