@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { axeFindsNothing, looks } from './axe';
+import { openFolds } from './folds';
 
 /** With every fold open axe has much to read. */
 test.setTimeout(120_000);
@@ -12,9 +13,7 @@ for (const { width, colorScheme } of looks) {
     await page.emulateMedia({ colorScheme });
     await page.goto('/');
     await expect(page.locator('.headline')).toContainText('dKH');
-    await page.evaluate(() => {
-      for (const fold of document.querySelectorAll('details')) fold.open = true;
-    });
+    await openFolds(page);
     await page.getByRole('button', { name: 'Add a two-part pair' }).click();
     await page.getByRole('button', { name: 'Add a one-off addition' }).click();
     await expect(page.getByRole('img')).toHaveCount(15);
@@ -27,9 +26,7 @@ test('nothing is wider than the screen at 390', async ({ page }) => {
   await page.goto('/');
   await expect(page.locator('.headline')).toContainText('dKH');
   await page.getByLabel('Strength of the mix, slider').fill('1.4');
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-  });
+  await openFolds(page);
   await expect(page.getByText(/less Today's plan, in/)).toBeVisible();
   const width = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(width).toBeLessThanOrEqual(390);
