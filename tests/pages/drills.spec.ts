@@ -128,7 +128,12 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
       await expect(first).toBeInViewport();
     }
     await page.getByRole('button', { name: 'Power is out' }).click();
-    await page.getByText('What does your tank breathe?').click();
+    // What comes with the answer moves what stands below it: a press may land beside the fold.
+    await expect(async () => {
+      const field = page.getByLabel('Oxygen at first');
+      if (!(await field.isVisible())) await page.getByText('What does your tank breathe?').click();
+      await expect(field).toBeVisible({ timeout: 1000 });
+    }).toPass();
     for (const [field, mgPerL] of [
       ['Oxygen at first', '6.5'],
       ['Oxygen at last', '6.4'],
