@@ -1,20 +1,14 @@
 import { localTimeOf } from '../../shared/log/localTime';
-import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
 import { answerLog } from '../../workers/studies/answerLog';
 import { fitLog } from '../../workers/studies/fit/fit';
 import { threePlans } from '../../workers/studies/plan/threePlans';
 import { medianMs, type Print } from './engine';
-
-const START_H = 20_454 * 24 + 10;
-const READINGS = 60;
+import { START_H, sixtyReadings } from './sixtyReadings';
 
 /** What a keeper waits for after a reading: sixty of them, a day apart. */
 export function benchLog(print: Print, plan: Scenario): void {
-  const log = Array.from({ length: READINGS }, (_, day): Reading => ({
-    at: localTimeOf(START_H + day * 24),
-    alkalinityDkh: 8.5 + 0.15 * Math.sin(day * 7),
-  }));
+  const log = sixtyReadings;
   print(
     'fit_60_readings',
     medianMs(() => fitLog(plan, log), 2, 7),

@@ -10,6 +10,7 @@ import { SALT_G_PER_KG_PER_PSU } from '../../shared/water/referenceSeawater';
 import { compile } from '../../workers/engine/compile';
 import { TankView } from '../../workers/engine/tankView';
 import type { Print } from './engine';
+import { cpuMs } from './cpuMs';
 import { quantile } from './quantile';
 
 const LOOKS = 200_000;
@@ -29,18 +30,15 @@ function inJavaScript(view: TankView, amounts: Float64Array, tempC: number) {
   let sum = 0;
   const once = () => {
     sum = 0;
-    const begun = process.cpuUsage();
     for (let i = 0; i < LOOKS; i++) {
       amounts[DIC] = carbon * (1 + 1e-4 * Math.sin(i));
       view.read(amounts, 1, tempC, 420);
       sum += view.omegaAragonite + 1e-9 * view.pco2Uatm + 1e-9 * view.volumeL;
     }
-    const { user, system } = process.cpuUsage(begun);
-    return ((user + system) * 1000) / LOOKS;
   };
-  const taken = Array.from({ length: TIMES }, once);
+  const taken = Array.from({ length: TIMES }, () => cpuMs(once));
   amounts[DIC] = carbon;
-  return { ns: quantile(taken, 0.5), sum };
+  return { ns: (quantile(taken, 0.5) * 1e6) / LOOKS, sum };
 }
 
 function inC(numbers: readonly number[]): { ns: number; sum: number } {

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { copyFileSync, mkdirSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { build } from 'vite';
+import { bundle } from '../bundle.mjs';
 
 export type Subject = typeof import('./subject');
 
@@ -26,19 +26,7 @@ export async function bundled(commit: string): Promise<Tree> {
 
 /** The subject of the tree at a path, bundled. */
 export async function bundledAt(root: string, outDir: string): Promise<Tree> {
-  await build({
-    configFile: false,
-    logLevel: 'error',
-    build: {
-      ssr: true,
-      outDir,
-      target: 'es2022',
-      rolldownOptions: {
-        input: `${root}/${SUBJECT}`,
-        output: { entryFileNames: 'subject.mjs', chunkFileNames: '[name].mjs' },
-      },
-    },
-  });
+  await bundle([`${root}/${SUBJECT}`], outDir);
   const subject = await import(pathToFileURL(`${outDir}/subject.mjs`).href);
   return { subject, scenarios: `${root}/scenarios` };
 }

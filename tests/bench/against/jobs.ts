@@ -1,10 +1,10 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { sixtyReadings } from '../sixtyReadings';
 import type { Tree } from './bundled';
 
 const MEMBERS = 40;
 const FORTNIGHT = 14;
-const READINGS = 60;
 
 /** The plan of a tree's own file, as that tree reads it. */
 export function planOf({ subject, scenarios }: Tree, file: string): Scenario {
@@ -50,11 +50,7 @@ export const jobs = (names: readonly string[]): Record<string, Job> => ({
   },
   fit_and_forecast: (tree) => {
     const plan = planOf(tree, 'limewater-holds.json');
-    const log = Array.from({ length: READINGS }, (_, day) => ({
-      at: new Date(Date.UTC(2026, 0, 1 + day, 10)).toISOString().slice(0, 16),
-      alkalinityDkh: 8.5 + 0.15 * Math.sin(day * 7),
-    }));
-    return () => tree.subject.answerLog(plan, log, 0.1);
+    return () => tree.subject.answerLog(plan, sixtyReadings, 0.1);
   },
   three_plans: (tree) => {
     const now = planOf(tree, 'limewater-holds.json');

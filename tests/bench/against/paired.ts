@@ -1,16 +1,9 @@
+import { cpuMs } from '../cpuMs';
 import { quantile } from '../quantile';
 
 const PAIRS = 9;
 
 type Work = () => unknown;
-
-/** CPU time, ms: what others on the machine take does not count. */
-function cpuMs(work: Work): number {
-  const begun = process.cpuUsage();
-  work();
-  const { user, system } = process.cpuUsage(begun);
-  return (user + system) / 1000;
-}
 
 /** Median ms of both, and the median of the pairs' ratios: taken turn by turn, in one process. */
 export function paired(before: Work, after: Work, pairs = PAIRS) {

@@ -1,7 +1,6 @@
 /** What a tree offers to be timed: copied into each of both, and bundled there. */
 export { settle } from '../../../workers/engine/settle';
 export { run } from '../../../workers/engine/run';
-export { runDrill } from '../../../workers/studies/drill/drillRun';
 export { memberOptions, runMember } from '../../../workers/studies/drill/memberResult';
 export { usualOptions } from '../../../workers/engine/simulation';
 export { usualSpreads } from '../../../shared/verdict/spreads';
