@@ -19,6 +19,10 @@ type Asked = Awaited<ReturnType<typeof steeredLogs>>[number];
 const LOWER = /Alkalinity ends [\d.]+ dKH (lower|higher) by it/;
 const nothing = { endedBy: undefined, promisedDays: 0 };
 
+/** Until when a raise that waits for the use is told: by its last morning it has been tested twice, and is turned. */
+const raisedUntilH = ({ turn }: Asked): number =>
+  turn.untilKnown?.kind === 'raise' ? turn.untilKnown.scenario.days * 24 : Infinity;
+
 /** At ease only where each that was read stays inside while the turn is looked ahead. */
 function expectEase({ one, plan }: Asked) {
   const { calciumMgPerL, magnesiumMgPerL, salinityPractical } = one.any.known.tank;
@@ -55,7 +59,8 @@ it(
   async () => {
     const breaches: string[] = [];
     let [turns, poured] = [0, 0];
-    for (const { one, turn, steer, says } of await steeredLogs()) {
+    for (const asked of await steeredLogs()) {
+      const { one, turn, steer, says } = asked;
       const { steered } = steer;
       turns += Number(turn.turn.kind === 'turn');
       if (!steered?.together) continue;
@@ -68,6 +73,7 @@ it(
       // Where alkalinity passes a limit once the mornings are over, and what ends a turn, is told.
       const isTold = ({ id, quantity, firstH }: Breach) =>
         (endedBy?.breach.id === id && firstH >= promisedDays * 24) ||
+        (quantity === 'omega' && firstH > raisedUntilH(asked)) ||
         (quantity === 'alkalinity' &&
           firstH > mornings * 24 &&
           says.some((text) => text.includes('With it alkalinity may pass') || LOWER.test(text)));
