@@ -2,9 +2,9 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { nowLocal } from '../store/nowLocal';
 import { replacing } from '../store/plans';
 import type { Plans } from './plans.svelte';
-import { described, runningBy, sameSettings } from './runsBy';
+import { described, endedBy, runningBy, sameSettings } from './runsBy';
 
-/** What the real tank runs by: the four acts, each dated, that change today's plan. */
+/** What the real tank runs by: the four acts, each dated, that change today's plan, and what each was. */
 export class RealTank {
   constructor(private readonly plans: Plans) {}
 
@@ -20,14 +20,15 @@ export class RealTank {
   }
   /** It runs by a plan that stands on no bench: what was turned. */
   runBy(plan: Scenario): void {
-    this.step(runningBy(this.plans.now, plan, nowLocal(), { turned: true }));
+    this.step(runningBy(this.plans.now, plan, nowLocal(), true));
   }
   /** It runs again by what it ran by before. */
   runBefore(index: number): void {
-    const { before } = this.plans.now;
-    // What takes back a turn is another turn.
-    const how = before.at(-1)?.turned ? { turned: true as const } : {};
-    this.step(runningBy(this.plans.now, before[index]!.scenario, nowLocal(), how));
+    this.step(runningBy(this.plans.now, this.plans.now.before[index]!.scenario, nowLocal()));
+  }
+  /** It ran by an earlier plan until the next, or never: then the plan was only put right. */
+  ranSo(index: number, turned: boolean): void {
+    this.step(endedBy(this.plans.now, index, turned));
   }
   /** The keeper has described the tank in a few answers: it runs by these. */
   describe(tank: Scenario): void {

@@ -1,7 +1,8 @@
 import { say as words } from '../../shared/words/bench';
 import { differences } from '../../shared/scenario/change';
+import { dosesAlike } from '../../shared/scenario/dosesAlike';
 import type { Scenario } from '../../shared/scenario/schema';
-import { replacing, withPlan, type BenchPlans, type RanBy } from '../store/plans';
+import { replacing, withPlan, type BenchPlans } from '../store/plans';
 
 /** So many earlier plans are kept; older ones are a matter for files. */
 const MOST_BEFORE = 30;
@@ -22,15 +23,20 @@ function ownWords({ title, place, question }: Scenario, since: string) {
   };
 }
 
+/** Another dose is a turn, unless it is said; the first plan that is called the keeper's own is none. */
+const isTurn = ({ since, plans: [today] }: BenchPlans, settings: Scenario): boolean =>
+  since !== '' && !dosesAlike(today!.scenario, settings);
+
 /**
  * The real tank runs by these settings from now on: the one act that changes today's plan. What it
- * ran by before is kept with its date, so that it can be taken back however much later.
+ * ran by before is kept with its date, so that it can be taken back however much later; where it was
+ * turned and not put right, the log until then is read by it.
  */
 export function runningBy(
   bench: BenchPlans,
   plan: Scenario,
   now: string,
-  how: Pick<RanBy, 'turned'> = {},
+  turned: boolean = isTurn(bench, plan),
 ): BenchPlans {
   const { id, scenario } = bench.plans[0]!;
   const settings = withoutFailures(plan);
@@ -38,7 +44,8 @@ export function runningBy(
   if (same && bench.since !== '') return bench;
   const today = { ...settings, ...ownWords(scenario, bench.since) };
   // An example is nothing that ran; but a turn is of what the log was read by, whoever called it so.
-  const ran = how.turned || !bench.untouched;
+  const ran = turned || !bench.untouched;
+  const how = turned ? { turned } : {};
   const kept = same || !ran ? [] : [{ since: bench.since, scenario, ...how }];
   return {
     ...replacing(bench, id, { scenario: today }),
@@ -47,9 +54,19 @@ export function runningBy(
   };
 }
 
+/** What ended an earlier plan: the tank was turned on that day, or the plan was put right. */
+export const endedBy = (bench: BenchPlans, index: number, turned: boolean): BenchPlans => ({
+  ...bench,
+  before: bench.before.map((ran, i) => {
+    if (i !== index) return ran;
+    const { since, scenario } = ran;
+    return turned ? { since, scenario, turned } : { since, scenario };
+  }),
+});
+
 /** A tank as the keeper has described it, with a trial to drag; it keeps its own words. */
 export function described(bench: BenchPlans, tank: Scenario, now: string): BenchPlans {
-  const running = runningBy(bench, tank, now);
+  const running = runningBy(bench, tank, now, false);
   const today = { ...running.plans[0]!, scenario: tank };
   return withPlan({ ...running, plans: [today] }, tank);
 }

@@ -8,6 +8,7 @@ import { drillsOnShelf, plansOnShelf } from '../../src/bench/examples';
 import { Bench } from '../../src/bench/bench.svelte';
 import { example } from '../../src/store/example';
 import type { BenchPlans } from '../../src/store/plans';
+import { ranUntil } from '../../src/diary/ranUntil';
 import { mergeLogs } from '../../src/store/mergeLogs';
 import { rebased } from '../../src/store/mergeTanks';
 import { readTank } from '../../src/store/readTank';
@@ -99,6 +100,13 @@ const anyStep: fc.Arbitrary<Step> = fc
         (bench) =>
           bench.plans.now.before.length > 0 &&
           bench.realTank.runBefore(n % bench.plans.now.before.length),
+        true,
+      ),
+      step(
+        'it ran so, or never',
+        (bench) =>
+          bench.plans.now.before.length > 0 &&
+          bench.realTank.ranSo(n % bench.plans.now.before.length, k % 2 === 0),
         true,
       ),
       step(
@@ -237,6 +245,14 @@ describe('a tank with four readings', () => {
     bench.open(saved(bench));
     expect(bench.plans.now.since).toBe('2026-03-09T08:00');
     expect(bench.plans.now.before.map(({ since }) => since)).toEqual(['', '2026-03-04T10:30']);
+    // Volume put right what was typed; another mix is a turn, unless the keeper says otherwise.
+    const turns = () =>
+      ranUntil(bench.plans.now).map(({ until, plan }) => [until, plan.topOff.gramsPerL]);
+    expect(turns()).toEqual([['2026-03-09T08:00', 0.9]]);
+    bench.realTank.ranSo(1, false);
+    expect(turns()).toEqual([]);
+    bench.realTank.ranSo(1, true);
+    expect(turns()).toEqual([['2026-03-09T08:00', 0.9]]);
     bench.realTank.runBefore(1);
     expect(valueAt(bench.plans.today.scenario, ['topOff', 'gramsPerL'])).toBe(0.9);
     expect(bench.plans.today.scenario.tank.volumeL).toBe(500);

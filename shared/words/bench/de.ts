@@ -50,6 +50,12 @@ export const de: Words<typeof en> = {
     setting: (title, then, now) => `${title} ${then} (jetzt ${now})`,
     andMore: (count) => `und ${count} weitere`,
     again: 'Wieder nach diesem laufen',
+    turned:
+      'Das Messbuch bis dahin wird nach dem Plan davor gelesen: An diesem Tag wurde anders dosiert.',
+    readBy: (until) => `Das Messbuch bis ${until} wird nach ihm gelesen.`,
+    neverRanSo: 'So lief es nie: Der Plan wurde berichtigt',
+    putRight: 'Das Messbuch wird nicht nach ihm gelesen: Der Plan wurde berichtigt.',
+    ranSo: (until) => `So lief es bis ${until}`,
   },
   room: {
     none: (title) =>

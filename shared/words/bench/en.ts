@@ -47,6 +47,11 @@ export const en = {
     setting: (title: string, then: string, now: string) => `${title} ${then} (now ${now})`,
     andMore: (count: number) => `and ${count} more`,
     again: 'Run by this again',
+    turned: 'The log until then is read by the plan before: what is dosed was changed on that day.',
+    readBy: (until: string) => `The log until ${until} is read by it.`,
+    neverRanSo: 'It never ran so: the plan was put right',
+    putRight: 'The log is not read by it: the plan was put right.',
+    ranSo: (until: string) => `It ran so until ${until}`,
   },
   room: {
     none: (title: string) =>

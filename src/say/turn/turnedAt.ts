@@ -1,8 +1,6 @@
+import { dosesAlike } from '../../../shared/scenario/dosesAlike';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { RanUntil } from '../../ask/outcome';
-
-const dosingOf = ({ dosers, topOff, calciumReactor }: Scenario) =>
-  JSON.stringify([dosers, topOff, calciumReactor]);
 
 /** When what runs was turned after a reading, as a local time; undefined where it doses what it did then. */
 export function turnedAt(
@@ -14,5 +12,5 @@ export function turnedAt(
   // Within one minute the test comes first.
   const since = ran.filter(({ until }) => until >= readAt);
   const [then] = since;
-  return then && dosingOf(then.plan) !== dosingOf(plan) ? since.at(-1)!.until : undefined;
+  return then && !dosesAlike(then.plan, plan) ? since.at(-1)!.until : undefined;
 }
