@@ -122,7 +122,9 @@ export async function rehearse(
   const starts = await worstStarts(scenario, start, options, pause);
   if (!starts) return undefined;
   const { worst, soonest } = starts;
-  const asSetH = oxygenAfterH(outcome, firstFaultH(scenario)) ?? Infinity;
+  // Short of it before anything breaks: no hour is sooner.
+  const { already } = lineOf(outcome.lines, 'oxygenLow');
+  const asSetH = already ? 0 : (oxygenAfterH(outcome, firstFaultH(scenario)) ?? Infinity);
   const isWorse = worst.peakPh > lineOf(outcome.lines, 'phHigh').worst + SAME_PH;
   return {
     ...{ outcome, undisturbed: calm.lines },

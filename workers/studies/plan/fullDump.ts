@@ -4,7 +4,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { alkalinityMeqPerG } from '../../../shared/species/additives';
 import { settle } from '../../engine/settle';
 import { usualOptions } from '../../engine/simulation';
-import { bottleDumpAt, dumpAt, excess, worstHour } from '../drill/dump';
+import { bottleDumpAt, dumpAt, excess, withLever, worstHour } from '../drill/dump';
 
 /** What a stuck pump may not pass: the pH that harms, and the keeper's highest alkalinity. */
 const HARM: readonly string[] = ['phHarm', 'alkalinityHigh'];
@@ -14,6 +14,8 @@ export const RIM: readonly string[] = ['overflow'];
 const fillText = (litres: number) =>
   litres >= 5 ? Math.floor(litres * 2) / 2 : Math.floor(litres * 20) / 20;
 const TRIES = 7;
+/** Of what does harm after all so much is tried next. */
+const LESS = 0.75;
 
 /** Water runs over the rim at any hour alike. */
 const hourFor = (scenario: Scenario, lines: readonly string[], dump = dumpAt): number =>
@@ -37,12 +39,31 @@ function mostThat(holds: (value: number) => boolean, set: number): number {
   return low;
 }
 
-/** The most of something in the top-off with which a full dump stays inside at every hour. */
-function most(scenario: Scenario, lever: 'reservoirL' | 'gramsPerL', lines = HARM): number {
-  const set = (value: number): Scenario => ({
-    ...scenario,
-    topOff: { ...scenario.topOff, [lever]: value },
-  });
+/**
+ * The most of something in the top-off with which a full dump stays inside at every hour, rounded down
+ * as it is told. It is tried as it is told: where a tank's day has no rest, less of it may begin at
+ * another pH and do more harm.
+ */
+function most(
+  scenario: Scenario,
+  lever: 'reservoirL' | 'gramsPerL',
+  told: (value: number) => number,
+  lines = HARM,
+): number {
+  const value = atItsHour(scenario, lever, lines);
+  if (value === scenario.topOff[lever]) return value;
+  let left = told(value);
+  while (left > 0 && !dumpHolds(withLever(scenario, lever, left), lines)) left = told(left * LESS);
+  return left;
+}
+
+/** The most of it that holds at the hour at which that much is worst. */
+function atItsHour(
+  scenario: Scenario,
+  lever: 'reservoirL' | 'gramsPerL',
+  lines: readonly string[],
+): number {
+  const set = (value: number): Scenario => withLever(scenario, lever, value);
   let value = scenario.topOff[lever];
   let triedHour: number | undefined;
   for (;;) {
@@ -59,14 +80,12 @@ function most(scenario: Scenario, lever: 'reservoirL' | 'gramsPerL', lines = HAR
 
 /** The most that may stand in the reservoir so that a full dump stays inside, L. */
 export function fullestReservoirL(scenario: Scenario, lines = HARM): number {
-  const litres = most(scenario, 'reservoirL', lines);
-  return litres === scenario.topOff.reservoirL ? litres : fillText(litres);
+  return most(scenario, 'reservoirL', fillText, lines);
 }
 
 /** The strongest mix, g/L, of which a full dump of the whole reservoir stays inside. */
 export function strongestMixGPerL(scenario: Scenario): number {
-  const gramsPerL = most(scenario, 'gramsPerL');
-  return gramsPerL === scenario.topOff.gramsPerL ? gramsPerL : Math.floor(gramsPerL * 100) / 100;
+  return most(scenario, 'gramsPerL', (gramsPerL) => Math.floor(gramsPerL * 100) / 100);
 }
 
 /** What brings no alkalinity is not to blame for one that is outside already. */

@@ -3,6 +3,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { ended, stateAfter } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { delivery } from '../fit/doubts';
+import { changesMeanwhile } from '../turn/laid';
 import { aheadOf, seasonOptions, seasonTank, type Ahead, type AheadQuestion } from './ahead';
 import { firstAsked } from './firstAsked';
 import { firstDays, type First } from './firstDays';
@@ -108,9 +109,10 @@ function driftsOf(tank: SeasonTank, options: SimulationOptions): Drift[] {
 
 /** All of it as one plan, as long as a plan can hold what is poured. */
 function trialOf(now: Scenario, first: First, { stretches, kind }: Weekly): Scenario {
-  // Daily changes come before the season's; a plan has one kind.
-  if (first.kind === 'first' && first.change) return { ...first.stretch.scenario };
   const last = kind === 'cannot' ? { ...now, days: SEASON_DAYS } : stretches.at(-1)!.scenario;
+  if (first.kind === 'first' && changesMeanwhile(first.stretch, last)) {
+    return { ...first.stretch.scenario };
+  }
   const poured = first.kind === 'first' ? first.stretch.scenario.additions : [];
   const all = [...poured, ...last.additions].toSorted((a, b) => a.day - b.day);
   const additions = all.slice(0, MOST_ADDITIONS);

@@ -50,13 +50,23 @@ export function laid(
     });
 }
 
-/** As much of it as one plan can hold: daily changes of water come before weekly ones. */
+/** Whether other water would be changed while the mornings last than once they are over: a plan has one kind. */
+export function changesMeanwhile({ scenario, untilDay }: Stretch, then: Scenario): boolean {
+  const both = [scenario.waterChanges, then.waterChanges];
+  const comes = both.some(
+    ({ percent, everyDays, continuousLPerDay }) =>
+      continuousLPerDay > 0 || (percent > 0 && everyDays < untilDay),
+  );
+  return comes && JSON.stringify(both[0]) !== JSON.stringify(both[1]);
+}
+
+/** As much of it as one plan can hold: what is changed while the mornings last comes before what follows. */
 export function asOnePlan(now: Scenario, turned: readonly Stretch[], beside: Beside): Scenario {
   const { first, then } = beside;
-  const changesDaily = first && first.scenario.waterChanges !== now.waterChanges;
-  const days = changesDaily ? first.untilDay : TRIED_DAYS;
+  const isFirstAlone = first && changesMeanwhile(first, then ?? now);
+  const days = isFirstAlone ? first.untilDay : TRIED_DAYS;
   const [begins] = laid(now, turned, beside, days);
-  const { waterChanges } = changesDaily ? first.scenario : (then ?? now);
+  const { waterChanges } = isFirstAlone ? first.scenario : (then ?? now);
   const additions = begins!.scenario.additions.filter(({ day }) => day <= days);
   return { ...begins!.scenario, additions, waterChanges, days };
 }
