@@ -41,8 +41,8 @@ export interface Process<Settings> {
    */
   rate(view: View, settings: Settings, leadMolPerH?: number): number;
   /**
-   * How the rate changes by itself, mol/h in an hour, as the tank moves. Left out where it stays, and
-   * where nobody has worked it out: the steps are shorter then, and as true.
+   * How the rate changes by itself, mol/h in an hour, as the tank moves. Left out where it stays;
+   * elsewhere the steps would be shorter, if as true, and `tests/laws/drifts.test.ts` asks for it.
    */
   drift?(view: View, motion: Motion, settings: Settings, lead: Lead): number;
   /** The id of a process whose rate this one is a share of. */
