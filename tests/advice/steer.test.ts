@@ -17,6 +17,8 @@ const SAME = { calcium: 1, magnesium: 3, salinity: 0.1 } as const;
 
 type Asked = Awaited<ReturnType<typeof steeredLogs>>[number];
 const LOWER = /Alkalinity ends [\d.]+ dKH (lower|higher) by it/;
+/** A day's move is told, and is no larger; so near a test tells it. */
+const SWINGS_DKH = 0.05;
 const nothing = { endedBy: undefined, promisedDays: 0 };
 
 /** Until when a raise that waits for the use is told: by its last morning it has been tested twice, and is turned. */
@@ -71,9 +73,11 @@ it(
       const found = breachesOf(one, together.stretches, most);
       const { endedBy, promisedDays } = turn.turn.kind === 'turn' ? turn.turn.turned : nothing;
       // Where alkalinity passes a limit once the mornings are over, and what ends a turn, is told.
-      const isTold = ({ id, quantity, firstH }: Breach) =>
+      const isTold = ({ id, quantity, firstH, worst }: Breach) =>
         (endedBy?.breach.id === id && firstH >= promisedDays * 24) ||
         (quantity === 'omega' && firstH > raisedUntilH(asked)) ||
+        (quantity === 'alkalinityChange' && worst <= together.largestDailyDkh + SWINGS_DKH) ||
+        says.some((text) => text.includes(`a change of your water moves ${id} by`)) ||
         (quantity === 'alkalinity' &&
           firstH > mornings * 24 &&
           says.some((text) => text.includes('With it alkalinity may pass') || LOWER.test(text)));

@@ -57,6 +57,8 @@ export interface Breach {
   readonly text: string;
   readonly quantity: string;
   readonly firstH: number;
+  /** The farthest, or by how much in a day. */
+  readonly worst: number;
 }
 
 /** Every line that would be kept with nothing done and is not as it is said; and what is moved too fast. */
@@ -92,7 +94,7 @@ export function breachesOf(one: AnySteer, both: readonly Stretch[], most: TankLo
     const beyond = (value: number) => (trouble === 'above' ? worst - value : value - worst);
     if (beyond(limit) <= untold(line)) return [];
     const text = `${id} ${worst} at ${line.worstH} h (turn alone ${alone.worst}, nothing ${beside.worst})`;
-    const breach = [{ id, text, quantity, firstH: sinceH(line) }];
+    const breach = [{ id, text, quantity, worst, firstH: sinceH(line) }];
     if (beside.firstH === undefined) return breach;
     // What is out anyway may go no farther.
     const farthest = isOwn(quantity) ? alone : beside;
@@ -106,7 +108,7 @@ export function breachesOf(one: AnySteer, both: readonly Stretch[], most: TankLo
     const unread = (truth.waterChanges.percent / 100) * off[id];
     const isFast = by > Math.max(allowed[id], widest(turn)) * 1.08 + unread;
     const text = `${id} moves ${by} in a day`;
-    return isFast ? [{ id, text, quantity: id, firstH: 0 }] : [];
+    return isFast ? [{ id, text, quantity: id, worst: by, firstH: 0 }] : [];
   });
   return [...passed, ...fast];
 }

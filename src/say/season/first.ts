@@ -50,9 +50,16 @@ export function endsTexts({ first }: Season): string[] {
   const { calcium, magnesium, salinity } = first.ends;
   return [
     say.endsAt(figure(calcium, 0), figure(magnesium, 0), figure(salinity, 1)),
+    ...takenBackTexts(first),
     ...(pouredText(first.poured) === '' ? [] : [say.kitDoubt(KIT.calcium, KIT.magnesium)]),
   ];
 }
+
+/** What the next change of water takes back at once. */
+export const takenBackTexts = (first: First): string[] =>
+  first.kind === 'first'
+    ? first.takenBack.map(({ id, byMgPerL }) => say.takenBack(name(id), value(id, byMgPerL)))
+    : [];
 
 export function loweringTexts({
   id,

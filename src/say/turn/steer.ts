@@ -3,7 +3,7 @@ import { figure } from '../../../shared/words/figure';
 import { say as season } from '../../../shared/words/season';
 import { say } from '../../../shared/words/turn';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
-import { firstText, loweringTexts } from '../season/first';
+import { firstText, loweringTexts, takenBackTexts } from '../season/first';
 import { KIT, pouredTexts, unreadTexts } from '../season/moved';
 import { begins, name, value } from '../season/texts';
 import { weeklyText, weeklyTexts } from '../season/weekly';
@@ -95,6 +95,7 @@ export function steerSentences(
     [wants, ...(first.kind === 'none' ? [] : [firstText(first)])].join(' '),
     ...(holds ? [weeklyText({ weekly }, mixedNow), ...weeklyTexts({ weekly }, mixedNow)] : []),
     ...(together ? togetherTexts(together, isTurned) : []),
+    ...takenBackTexts(first),
     ...(pours(steered) ? [told.careful, season.kitDoubt(KIT.calcium, KIT.magnesium)] : []),
     ...lowerings.flatMap(loweringsText),
     ...unreadOf(steered, readings),

@@ -4,6 +4,7 @@ import { metals, type Metal } from './metals';
 import { Mornings, type DailyChange, type Poured } from './mornings';
 import { seasonQuantities, type SeasonId } from './quantity';
 import { isTurnedAgain, type Passed, type SeasonTank } from './seasonTank';
+import { takenBack, type TakenBack } from './takenBack';
 
 /** How the water gets to where the keeper wants it. */
 export type First =
@@ -18,6 +19,8 @@ export type First =
       /** Mean of the day after the last morning, and from which hour on that is. */
       readonly endsFromH: number;
       readonly ends: Readonly<Record<SeasonId, number>>;
+      /** What the keeper's own water then takes back at once. */
+      readonly takenBack: readonly TakenBack[];
       readonly stretch: Stretch;
     }
   /** Nothing tried keeps what is watched: what is passed first, at the slowest of all. */
@@ -106,7 +109,10 @@ function tried(
   const [poured, change] = [mornings.poured(doses), mornings.change(doses)];
   const ends = mornings.endsOf(tank.withMornings(stretch));
   const { endsFromH } = mornings;
-  return { ...{ kind: 'first', days, share, poured, change }, ...{ ends, endsFromH, stretch } };
+  return {
+    ...{ kind: 'first', days, share, poured, change },
+    ...{ ends, endsFromH, stretch, takenBack: takenBack(tank, stretch, endsFromH, mostPerDay) },
+  };
 }
 
 const isOfSalinity = ({ line, fast }: Passed): boolean =>

@@ -25,12 +25,12 @@ export interface Passed {
 }
 
 /** A replayed day may be off what is allowed by as little as no kit tells, in shares of it. */
-const UNTOLD = 1.02;
+export const UNTOLD = 1.02;
 /** Half a year of a tank is some megabytes. */
 const MOST_KEPT = 8;
 /** As good as no sooner: what drifts is tested once in so many hours at the most. */
 const SOONER_H = 48;
-const columnOf = Object.fromEntries(
+export const columnOf = Object.fromEntries(
   seasonQuantities.map(({ id, column }) => [id, column]),
 ) as Record<SeasonId, (typeof seasonQuantities)[number]['column']>;
 
