@@ -4,7 +4,7 @@ import { assumptionsOf } from '../charts/assumptionsIn';
 import type { Fan } from '../charts/ChartFan.svelte';
 import type { Series } from '../charts/chartScales';
 import { spans, windowAround, type SpanId, type TimeWindow } from '../charts/timeWindow';
-import { brushed, zoomed, type Zoom } from '../charts/zoomed';
+import { brushed, zoomOver } from '../charts/zoomed';
 import type { Bench } from './bench.svelte';
 import type { Plans } from './plans.svelte';
 import type { TimeAt } from './timeAt.svelte';
@@ -48,10 +48,10 @@ export class TrialPictures {
       ? brushed(this.near.fromH, this.near.toH, this.totalH)
       : windowAround(this.anchorH, spans.find(({ id }) => id === this.spanId)!.hours, this.totalH),
   );
-  readonly zoom: Zoom = {
-    by: (atH, factor) => this.look(zoomed(this.window, atH, factor, this.totalH)),
-    to: (aH, bH) => this.look(brushed(aH, bH, this.totalH)),
-  };
+  readonly zoom = zoomOver(
+    () => this,
+    (at) => this.look(at),
+  );
   readonly assumes = $derived.by(() =>
     this.plans.all.map((plan) => assumptionsOf(plan.name, plan.scenario)),
   );

@@ -31,3 +31,15 @@ export function zoomed(
 
 export const brushed = (aH: number, bH: number, totalH: number): TimeWindow =>
   inside(Math.min(aH, bH), Math.abs(bH - aH), totalH);
+
+/** Looks at a part of what is shown now. */
+export const zoomOver = (
+  shown: () => { readonly window: TimeWindow; readonly totalH: number },
+  look: (at: TimeWindow) => void,
+): Zoom => ({
+  by(atH, factor) {
+    const { window, totalH } = shown();
+    look(zoomed(window, atH, factor, totalH));
+  },
+  to: (aH, bH) => look(brushed(aH, bH, shown().totalH)),
+});

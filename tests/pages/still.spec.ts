@@ -85,3 +85,26 @@ test('where a tank may be comes without a line being drawn anew', async ({ page 
   expect(before).toBeGreaterThan(0);
   expect(lines).toBe(before);
 });
+
+test('while the answer to another failure comes its room is as large as that of the answer before', async ({
+  page,
+}) => {
+  await page.goto('/#drills');
+  await expect(page.locator('.headline').first()).toContainText(/pH/);
+  await expect(page.locator('.strip .plot')).toBeVisible();
+  const before = await page.locator('.rest').evaluate((rest) => {
+    const heights: number[] = [];
+    Object.assign(globalThis, { heights });
+    new MutationObserver(() => {
+      if (rest.classList.contains('coming')) heights.push(rest.clientHeight);
+    }).observe(rest, { attributes: true, childList: true, subtree: true });
+    return rest.clientHeight;
+  });
+  await page.getByRole('button', { name: 'Power is out' }).click();
+  await expect(page.locator('.rest.coming')).toHaveCount(0);
+  const heights = await page.evaluate(
+    () => (globalThis as unknown as { heights: number[] }).heights,
+  );
+  expect(heights.length).toBeGreaterThan(0);
+  expect(heights).toEqual(heights.map(() => before));
+});

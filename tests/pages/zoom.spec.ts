@@ -83,18 +83,16 @@ test('two fingers look more nearly, one moves the cursor', async ({ page }) => {
   await ofAll(page, /^(?!.*day 60).*(day 1|day 2|:00)/);
 });
 
-test('the charts of a drill are looked at more nearly as those of the bench, all at once', async ({
-  page,
-}) => {
-  await page.goto('/#drills');
-  const plot = page.locator('.strip .plot');
-  await expect(plot).toBeVisible();
+/** Button, keys and wheel each change every chart's axis. */
+async function allLookNearer(page: Page, charts: number) {
+  const plot = page.locator('.strip .plot').first();
+  await expect(page.locator('.chart .plot')).toHaveCount(charts);
   const seen = async () => (await axes(page)).map((axis) => axis.split(' ').length + axis);
   const whole = await seen();
   const other = (than: readonly string[]) =>
     expect
       .poll(async () => (await seen()).map((axis, i) => axis !== than[i]))
-      .toEqual(Array(5).fill(true));
+      .toEqual(Array(charts).fill(true));
   await page.getByRole('button', { name: 'Nearer' }).click();
   await other(whole);
   const near = await seen();
@@ -109,4 +107,18 @@ test('the charts of a drill are looked at more nearly as those of the bench, all
   for (let i = 0; i < 5; i++) await page.mouse.wheel(0, -240);
   await page.keyboard.up('Control');
   await other(far);
+}
+
+test('the charts of a drill are looked at more nearly as those of the bench, all at once', async ({
+  page,
+}) => {
+  await page.goto('/#drills');
+  await allLookNearer(page, 5);
+});
+
+test('the charts of a lesson as well, once its answer is uncovered', async ({ page }) => {
+  await page.goto('/#lessons/drip-and-stuck-pump');
+  await page.getByRole('radio').first().check();
+  await page.getByRole('button', { name: 'Show what happens' }).click();
+  await allLookNearer(page, 2);
 });
