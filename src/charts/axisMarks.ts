@@ -14,6 +14,11 @@ const DAY_H = 24;
 /** A date needs so much room, px. */
 const DATE_PX = 110;
 
+/** An hour of the clock needs so much, and so much of a chart is beside its lines, px. */
+const CLOCK_PX = 48;
+const MARGINS_PX = 110;
+const CLOCK_STEPS_H = [3, 6, 12, DAY_H];
+
 /** Dates at their midnights, no more than there is room for; the window counts hours from `startH`, hours since 1970. */
 export function dateMarks({ fromH, toH }: TimeWindow, width: number, startH = 0): AxisMark[] {
   const room = Math.max(2, Math.min(7, width / DATE_PX));
@@ -40,8 +45,8 @@ export function timeMarks(
   }
   const days = (toH - fromH) / 24;
   if (days <= 3.5) {
-    const [short, longer] = width < 340 ? [6, 24] : width < 520 ? [3, 12] : [3, 6];
-    const step = days <= 1 ? short : longer;
+    const room = (width - MARGINS_PX) / CLOCK_PX;
+    const step = CLOCK_STEPS_H.find((hours) => (toH - fromH) / hours <= room) ?? DAY_H;
     const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
     const count = Math.floor((toH - first) / step) + 1;
     return Array.from({ length: count }, (_, i) => {
