@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { processes } from '../../shared/processes/registry';
-import { WATER } from '../../shared/species/block';
+import { molarMassGPerMol } from '../../shared/seawater/atomicMasses';
+import { indexOf, saltKg, WATER, type Block } from '../../shared/species/block';
 import { compile } from '../../workers/engine/compile';
 import { Look } from '../../workers/engine/look';
 import { Simulation } from '../../workers/engine/simulation';
@@ -10,8 +11,9 @@ import { endOrLeave } from './endOrLeave';
 import { patience, runsOf } from './size';
 
 const EPSILON_H = 1e-3;
-/** A drift leaves out how salinity pulls at the constants: where it moves more than this, it may. */
+/** Where salinity moves faster, its part in density, and the salt that keeps it still, are no trifle. */
 const STILL_PSU_PER_H = 0.01;
+const NACL_KG_PER_MOL = molarMassGPerMol({ Na: 1, Cl: 1 }) / 1000;
 /** What that comes to of the rate and its slope together: in nearly all looks, and at an onset or a ramp of temperature. */
 const NEAR = 2e-3;
 const AT_MOST = 0.1;
@@ -23,6 +25,14 @@ function psuPerH({ step, view }: Simulation): number {
   return Math.abs(view.salinityPractical * (saltKgPerH / view.saltKg - perKg));
 }
 
+/** A drift leaves out how salinity pulls at the constants: table salt keeps it where it was. */
+function saltedTo(massFraction: number, tank: Block): Block {
+  const salt = saltKg(tank);
+  const missing = (massFraction * (salt + tank[WATER]!) - salt) / (1 - massFraction);
+  for (const ion of ['Na', 'Cl'] as const) tank[indexOf[ion]]! += missing / NACL_KG_PER_MOL;
+  return tank;
+}
+
 /** The rates a moment before or after the look with which the next step begins. */
 function ratesAfter({ step, timeH, view }: Simulation, hours: number): Float64Array {
   const { begins, from, watched } = step;
@@ -30,7 +40,7 @@ function ratesAfter({ step, timeH, view }: Simulation, hours: number): Float64Ar
   const look = new Look(watched);
   view.precipitateMol = chalkMol + hours * begins.chalkMolPerH;
   const then = from.map((amount, i) => amount + hours * begins.slope[i]!);
-  look.at(then, timeH + hours, hours < 0 ? -1 : 1);
+  look.at(saltedTo(view.saltKg / view.solutionKg, then), timeH + hours, hours < 0 ? -1 : 1);
   view.precipitateMol = chalkMol;
   return look.rates;
 }
