@@ -4,7 +4,8 @@ import { usualHandAir } from '../../shared/faults/handAir';
 import { faultIds } from '../../shared/scenario/faults';
 import type { Scenario } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
-import { drillHeadline } from '../../src/say/drill/drillSentences';
+import type { DrillAnswer, DrillOutcome } from '../../shared/verdict/drillOutcome';
+import { drillSentences } from '../../src/say/drill/drillSentences';
 import { settle, type Settled } from '../../workers/engine/settle';
 import { usualOptions } from '../../workers/engine/simulation';
 import { runDrill } from '../../workers/studies/drill/drillRun';
@@ -24,6 +25,12 @@ const amounts = [
   ...(['nitrate_mg_l', 'phosphate_mg_l', 'ammonia_mg_l', 'oxygen_mg_l', 'skeleton_g'] as const),
 ];
 
+/** What is said of a run alone: no chalk, no other end, no other hour. */
+const answered = (outcome: DrillOutcome, calm: DrillOutcome): DrillAnswer => ({
+  ...{ outcome, undisturbed: calm.lines, leftAlone: undefined, closed: undefined },
+  ...{ eased: undefined, soonest: undefined, chalk: undefined, worst: undefined },
+});
+
 function holds(scenario: Scenario, calm: ReturnType<typeof runDrill>, start: Settled): void {
   const outcome = runDrill(scenario, usualOptions, start);
   const { trace, closures } = outcome;
@@ -33,7 +40,7 @@ function holds(scenario: Scenario, calm: ReturnType<typeof runDrill>, start: Set
   }
   expect(closures.alkalinityUmolPerKg).toBeLessThan(1e-3);
   for (const off of Object.values(closures.elements)) expect(off).toBeLessThan(1e-12);
-  const told = drillHeadline({ outcome, undisturbed: calm.lines });
+  const told = drillSentences(answered(outcome, calm), scenario).join(' ');
   expect(told).not.toMatch(/NaN|undefined|Infinity/);
   expect(told.length).toBeGreaterThan(20);
 }

@@ -37,7 +37,7 @@ function passedByFailure({ outcome: { lines }, undisturbed }: Judged): readonly 
 }
 
 /** The answer in a sentence: the highest pH, how long it is beyond the keeper's limit, the rest. */
-export function drillHeadline(answer: Judged): string {
+function drillHeadline(answer: Judged): string {
   const { lines } = answer.outcome;
   const { worst } = answer;
   const [high, harm] = [lineOf(lines, 'phHigh'), lineOf(lines, 'phHarm')];

@@ -2,11 +2,11 @@ import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limitBands, type Band } from '../../../shared/scenario/limitBands';
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
-import { stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import { dayMeans } from '../dayMeans';
 import { stillInside } from '../plan/breaches';
 import { PLAN_DAYS } from '../plan/holding';
+import { standingAt } from '../plan/standingAt';
 import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
 import { fartherOut } from '../turn/fartherOut';
@@ -38,7 +38,7 @@ export const columnOf = Object.fromEntries(
 export class SeasonTank {
   readonly now: Scenario;
   readonly uses: readonly number[];
-  private readonly from;
+  private readonly standsAt;
   private readonly alone = new Map<string, Replay>();
   private readonly replays = new Map<string, Replay>();
 
@@ -53,7 +53,7 @@ export class SeasonTank {
     const known = withReference(now, options);
     this.now = { ...known, additions: [], faults: [], responses: [] };
     this.uses = [...new Set(usesWithin(this.now.corals.useDkhPerDay, giveOrTakeDkhPerDay))];
-    this.from = stateAfter({ ...this.now, days: 0 }, options);
+    this.standsAt = standingAt(this.now, options);
   }
 
   /** From the newest water through all stretches, at the use itself or at another. */
@@ -62,7 +62,7 @@ export class SeasonTank {
     const key = JSON.stringify(scenarios);
     const known = this.replays.get(key);
     if (known) return known;
-    const found = replayed(scenarios, this.from, this.options);
+    const found = replayed(scenarios, this.standsAt(use), this.options);
     this.replays.set(key, found);
     const [oldest] = this.replays.keys();
     if (this.replays.size > MOST_KEPT && oldest !== undefined) this.replays.delete(oldest);

@@ -7,6 +7,7 @@ import type { TankState } from '../../engine/tankState';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import { heldDkh, PLAN_DAYS } from '../plan/holding';
 import type { PlanQuestion } from '../plan/threePlans';
+import { standingAt } from '../plan/standingAt';
 import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
 import { waysThere, type Way } from './gettingThere';
@@ -54,7 +55,7 @@ const NEAR_DKH = [0.1, 0.3] as const;
 /** One tank and one target: the water that every try begins with, and what was found of each lever. */
 export class Seeker {
   readonly now: Scenario;
-  private readonly from;
+  private readonly standsAt;
   private readonly found = new Map<Lever, Holding>();
   private standingAt: TankState | undefined;
   private goesOn: Replay | undefined;
@@ -73,7 +74,7 @@ export class Seeker {
     this.unlinked = question.unlinked ?? false;
     const now = withReference(question.now, options);
     this.now = { ...now, days: PLAN_DAYS, additions: [], faults: [], responses: [] };
-    this.from = stateAfter({ ...this.now, days: 0 }, options);
+    this.standsAt = standingAt(this.now, options);
   }
 
   /** The same water at the target. */
@@ -103,11 +104,12 @@ export class Seeker {
   /** From the newest water through all stretches, at another use than the fitted. */
   replay(stretches: readonly Stretch[], use: number): Replay {
     const scenarios = stretches.map((one) => ({ ...one, scenario: withUse(one.scenario, use) }));
-    return replayed(scenarios, this.from, this.options);
+    return replayed(scenarios, this.standsAt(use), this.options);
   }
 
   /** Runs from the newest water, as it was left by the plan in force. */
-  runPlan = (scenario: Scenario) => run(scenario, this.options, this.from);
+  runPlan = (scenario: Scenario) =>
+    run(scenario, this.options, this.standsAt(this.now.corals.useDkhPerDay));
 
   /** How far above the target a setting holds water that stands there already. */
   restsOffDkh(lever: Lever, value: number, use: number): number {
