@@ -7,3 +7,6 @@ export const figureText = (text: string): string => text.replace('.', writing.de
 /** A number with so many decimals, or with those that it has, for a sentence. */
 export const figure = (value: number, decimals?: number): string =>
   figureText(decimals === undefined ? String(value) : fixed(value, decimals));
+
+/** What a use is known to, dKH/day: finer than a hundredth nothing is, however many readings there are. */
+export const giveOrTake = (byDkhPerDay: number): string => figure(Math.max(0.01, byDkhPerDay), 2);

@@ -1,5 +1,5 @@
 import { threeFigures } from '../../../shared/recipe/threeFigures';
-import { figure } from '../../../shared/words/figure';
+import { figure, giveOrTake } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/fit';
 import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
@@ -22,13 +22,13 @@ const dayAfter = ({ fit }: LogAnswer, hours: number): string =>
 export function useSentence(answer: LogAnswer): string {
   const { useNow, fit } = answer;
   const by = 2 * useNow.standardErrorDkhPerDay;
-  return say.answer.use(figure(useNow.dkhPerDay, 2), figure(by, 2), dayAfter(answer, fit.endH));
+  return say.answer.use(figure(useNow.dkhPerDay, 2), giveOrTake(by), dayAfter(answer, fit.endH));
 }
 
 /** How much less sure it is with what was typed and no reading checks; empty where that adds nothing. */
 export function typedSentence({ useNow }: LogAnswer): string {
   const [by, together] = [useNow.standardErrorDkhPerDay, useNow.withDoubtsDkhPerDay].map((one) =>
-    figure(2 * one, 2),
+    giveOrTake(2 * one),
   );
   return by === together ? '' : say.answer.withTyped(together!);
 }
@@ -45,7 +45,7 @@ export function slopeSentence({ fit }: LogAnswer): string {
   );
   return say.answer[slopeDkhPerDay < 0 ? 'fall' : 'rise'](
     figure(Math.abs(slopeDkhPerDay), 2),
-    figure(2 * standardErrorDkhPerDay, 2),
+    giveOrTake(2 * standardErrorDkhPerDay),
   );
 }
 
