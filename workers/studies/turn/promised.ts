@@ -22,7 +22,7 @@ export interface Promised {
   readonly refusal: Refusal | undefined;
 }
 
-/** A turn is tested on day 3 and made again: it need not hold for as long as a plan, but well past that test. */
+/** A turn is made again by what is tested after it: it need not hold for as long as a plan. */
 const LEAST_DAYS = 5;
 
 /** Farther off two weeks later it holds nothing, dKH: by then it has been tested twice. */

@@ -57,7 +57,7 @@ export class Seeker {
   readonly now: Scenario;
   private readonly standsAt;
   private readonly found = new Map<Lever, Holding>();
-  private standingAt: TankState | undefined;
+  private atTarget: TankState | undefined;
   private goesOn: Replay | undefined;
 
   /** What new pumps are called. */
@@ -80,8 +80,8 @@ export class Seeker {
   /** The same water at the target. */
   private get standing(): TankState {
     const tank = { ...this.now.tank, alkalinityDkh: this.targetDkh };
-    this.standingAt ??= stateAfter({ ...this.now, days: 0, tank }, this.options);
-    return this.standingAt;
+    this.atTarget ??= stateAfter({ ...this.now, days: 0, tank }, this.options);
+    return this.atTarget;
   }
 
   /** Whether calcium passes the keeper's lowest while nothing is turned. */
