@@ -71,7 +71,7 @@ export function byHandInTruth({ truth, known, targetDkh, carrier }: AnyTurn): Re
   const held = more(fallPerDay);
   if (gap >= 0) {
     const grams = gramsForDkh('sodiumBicarbonate', gap / parts, volumeL);
-    const first = truth.start.clockHour <= 9 ? 1 : 2;
+    const first = truth.start.clockHour < 9 ? 1 : 2;
     const additions = Array.from({ length: gap > 0.1 ? parts : 0 }, (_, i) => ({
       ...{ day: first + i, hour: 9, additive: 'sodiumBicarbonate' as const, grams },
     }));

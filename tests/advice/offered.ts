@@ -5,7 +5,9 @@ import { answerLog } from '../../workers/studies/answerLog';
 import { runDrill } from '../../workers/studies/drill/drillRun';
 import { dumpAt } from '../../workers/studies/drill/dump';
 import { LEAST_PROMISE_DAYS } from '../../workers/studies/plan/offered';
-import { withUse } from '../../workers/studies/plan/useEnds';
+import { usualOptions } from '../../workers/engine/simulation';
+import { referenceAt } from '../../workers/studies/plan/referenceAt';
+import { atRest } from '../../workers/studies/plan/useEnds';
 import { planQuestion } from '../../workers/studies/plan/planQuestion';
 import { threePlans, type Candidate } from '../../workers/studies/plan/threePlans';
 import type { AnyLog } from './anyLog';
@@ -35,6 +37,8 @@ export function offeredTo({ plan, readings, targetDkh }: AnyLog, aside: number):
   const answer = answerLog(plan, readings, 0.1);
   const question = planQuestion(plan, readings, answer, { targetDkh });
   const plans = threePlans(question);
+  // Each of the tanks rests where its own use lets it; `standingAt` holds that against settled tanks.
+  const at = atRest(referenceAt(question.now, usualOptions));
   const today = run({ ...question.now, days: 2 }).lines;
   const promises = plans.flatMap(({ id, scenario, promisedDays, offered, nearest }): Promised[] => {
     const own = { id, scenario, promisedDays, ...question };
@@ -54,7 +58,7 @@ export function offeredTo({ plan, readings, targetDkh }: AnyLog, aside: number):
       (share) => scenario.corals.useDkhPerDay + share * giveOrTakeDkhPerDay,
     );
     const kept = uses.flatMap((use) =>
-      passed(run(withUse({ ...scenario, days: promisedDays }, use)).lines).filter((line) => {
+      passed(run(at({ ...scenario, days: promisedDays }, use)).lines).filter((line) => {
         if (line.firstH! >= promisedDays * 24) return false;
         const before = lineOf(today, line.id).worst;
         const farther = line.trouble === 'above' ? line.worst - before : before - line.worst;

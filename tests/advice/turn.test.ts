@@ -1,7 +1,9 @@
 import { median } from 'd3-array';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { momentH } from '../../shared/scenario/clock';
 import { lineOf } from '../../shared/verdict/lineResult';
+import { say } from '../../shared/words/plans';
 import { movesSentence } from '../../src/say/turn/turned';
 import { turnSentences } from '../../src/say/turn/turn';
 import type { LogAnswer } from '../../workers/studies/answerLog';
@@ -109,6 +111,13 @@ it(
           expect(value).toBeGreaterThanOrEqual(0);
           expect(value).toBeLessThan(Infinity);
         }
+        // What is due as the tank is taken over is none of the mornings that are run.
+        for (const one of turned.scenario.additions) {
+          expect(momentH(one, any.truth.start.clockHour)).toBeGreaterThan(0);
+        }
+        // The log's own next test is a week off at most.
+        const isWeek = turned.promisedDays >= 7;
+        expect(isWeek || more.includes(say.offer.testBy(turned.promisedDays))).toBe(true);
         expect(turned.low).toBeLessThanOrEqual(turned.to);
         expect(turned.high).toBeGreaterThanOrEqual(turned.to);
         expect(movesSentence(turned)).not.toMatch(/NaN|undefined|Infinity/);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gramsForDkh } from '../../shared/recipe/gramsFor';
 import { twoPart } from '../../shared/recipe/twoPart';
+import { momentH } from '../../shared/scenario/clock';
 import type { Scenario } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
 import { lineOf } from '../../shared/verdict/lineResult';
@@ -38,6 +39,10 @@ describe('corrections', () => {
             const told = correctionSentence(found, tank.now, tank.target, giveOrTakeDkhPerDay);
             expect(told).not.toMatch(/NaN|undefined/);
             if (!('scenario' in found)) return;
+            // What is due as the tank is taken over is none of the mornings that are run.
+            for (const one of found.scenario.additions) {
+              expect(momentH(one, clockHour)).toBeGreaterThan(0);
+            }
             for (const side of [-1, aside, 1]) {
               const use = tank.use + side * giveOrTakeDkhPerDay;
               const { lines } = replayed(withUse(found.scenario, use));

@@ -13,6 +13,8 @@ import { usualOptions } from '../../workers/engine/simulation';
 import { patience, runsOf } from '../laws/size';
 import { answerLog, planQuestion, turn } from '../../workers/studies/index';
 import { notesOf } from '../../src/say/fit/notes';
+import { turnedSentences } from '../../src/say/turn/turned';
+import { say } from '../../shared/words/plans';
 
 const FIRST_H = hoursOf('2026-05-01T10:00');
 const BEFORE_DAYS = 14;
@@ -149,6 +151,12 @@ it('a third sold today turns the pumps down by about a third, today', () => {
   // By hand: two thirds of 104 mL a day.
   expect(to / from).toBeGreaterThan(0.58);
   expect(to / from).toBeLessThan(0.76);
+  // It holds for less than a week, and the log's own next test may be a week off.
+  const { promisedDays } = found.turned;
+  expect(promisedDays).toBeLessThan(7);
+  expect(turnedSentences(found.turned, 0, { readings: noted, answer, now: '' })).toContain(
+    say.offer.testBy(promisedDays),
+  );
   expect(notesOf(answer.fit, plan).join(' ')).toMatch(/On 15 May you noted −33 % of corals/);
 });
 

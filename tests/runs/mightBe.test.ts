@@ -5,6 +5,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
 import { readColumn } from '../../shared/trace/trace';
 import { run } from '../../workers/engine/run';
+import { settle } from '../../workers/engine/settle';
 import { usualOptions } from '../../workers/engine/simulation';
 import { doubtsOf } from '../../workers/studies/fit/doubts';
 import { spreadOf, type Spread } from '../../workers/studies/mightBe/spread';
@@ -72,6 +73,17 @@ it('holds as many whole tanks as it says, drawn with everything off at once, and
   );
   expect(held / members).toBeGreaterThan(0.9 - 2 * Math.sqrt((0.9 * 0.1) / members));
   expect(Math.abs(left / members - leaves!)).toBeLessThan(0.15);
+});
+
+it('is as wide where the plan carries what its own use refers to as where it finds that itself', () => {
+  const { omegaReference } = settle(lime, usualOptions);
+  const carried = last({ ...lime, start: { ...lime.start, omegaReference } });
+  const found = last(lime);
+  for (const side of ['below', 'above'] as const) {
+    const [own, other] = [found, carried].map((one) => one[side].alkalinity_dkh.at(-1)!);
+    expect(own).toBeGreaterThan(0.3);
+    expect(Math.abs(other! - own!)).toBeLessThan(0.01);
+  }
 });
 
 it('is coarse first, and every further unknown makes it wider', () => {

@@ -34,6 +34,8 @@ export const de: Words<typeof en> = {
   offer: {
     promised: (low, high, days) =>
       `Innerhalb Ihrer ${low}–${high} dKH und Ihrer anderen Grenzen für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt.`,
+    testBy: (days) =>
+      `Messen Sie bis zum Tag ${days} wieder, auch wenn die nächste Messung des Messbuchs später ist: Darüber hinaus ist nichts zugesagt.`,
     onTarget: (target, within, inHundred) =>
       `Ohne weiteren Test bleibt jeder Tag von der ersten bis zur vierten Woche in etwa ${inHundred} von 100 solchen Becken höchstens ${within} dKH neben ${target}: Testen Sie, wenn das Messbuch es sagt, und stellen Sie danach nach.`,
     breaks: (what, value, limit, day) =>

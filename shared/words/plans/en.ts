@@ -32,6 +32,8 @@ export const en = {
   offer: {
     promised: (low: string, high: string, days: number) =>
       `Inside your ${low}–${high} dKH and your other limits for ${days} days at every consumption that the log allows.`,
+    testBy: (days: number) =>
+      `Test again by day ${days}, even if the log’s next test is later: nothing is promised beyond it.`,
     onTarget: (target: string, within: string, inHundred: number) =>
       `With nobody testing again, every day from the first week to the fourth stays within ${within} dKH of ${target} in about ${inHundred} of 100 such tanks: test when the log says, and turn by it.`,
     breaks: (what: string, value: string, limit: string, day: string) =>

@@ -4,6 +4,7 @@ import { NEAR_TARGET_DKH } from '../../../shared/verdict/nearTarget';
 import { figure, figureText } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
 import type { Nearest, Offer } from '../../ask/outcome';
+import { testBySentences } from './testBy';
 import { wayTitle } from './ways';
 
 const { offer: told } = say;
@@ -24,6 +25,7 @@ export function promiseOf({
   if (!refusal) {
     const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
     const promised = told.promised(...band, promisedDays);
+    const tested = testBySentences(promisedDays);
     const odds =
       onTargetOdds === undefined
         ? ''
@@ -32,7 +34,7 @@ export function promiseOf({
             figure(NEAR_TARGET_DKH),
             inHundred(onTargetOdds),
           );
-    return `${promised} ${odds}`.trim();
+    return [promised, ...tested, odds].join(' ').trim();
   }
   const general = id === 'waterChanges' ? told.wayOutChanges : told.wayOut;
   const wayOut = nearest ? nearestWords(nearest) : general;

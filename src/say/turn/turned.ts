@@ -4,6 +4,7 @@ import { figure } from '../../../shared/words/figure';
 import { asSentence } from '../../../shared/words/sentence';
 import { say } from '../../../shared/words/turn';
 import type { Turned } from '../../ask/outcome';
+import { testBySentences } from '../plan/testBy';
 import { limits, dkhText, plain, twoFigures, gramsText, passed } from './texts';
 import type { Around } from './known';
 import { whatToTurn } from './whatToTurn';
@@ -23,7 +24,7 @@ export function turnedSentences(
     ...pourSentence(turned, scoopG),
     ...(settled ? [say.between(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
     ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
-    promiseSentence(turned),
+    ...promiseSentences(turned),
     ...(endedBy ? [endSentence(endedBy.breach, endedBy.firstH)] : []),
     ...alsoSentences(also.filter(({ quantity }) => !steered.includes(quantity))),
   ];
@@ -79,9 +80,9 @@ function pourSentence({ first, scenario }: Turned, scoopG: number): string[] {
   return [say.pour(gramsText(gramsPerDay, additive, scenario, scoopG), mornings)];
 }
 
-function promiseSentence({ scenario: { limits: band }, promisedDays }: Turned): string {
+function promiseSentences({ scenario: { limits: band }, promisedDays }: Turned): string[] {
   const ends = [plain(band.alkalinityLowDkh), plain(band.alkalinityHighDkh)] as const;
-  return say.promised(...ends, promisedDays);
+  return [say.promised(...ends, promisedDays), ...testBySentences(promisedDays)];
 }
 
 /** Why one more channel is proposed, and not more of what is there. */

@@ -7,7 +7,9 @@ import { threePlans, type Candidate } from '../../../workers/studies/plan/threeP
 import type { Open } from '../../../workers/studies/plan/onTarget';
 import { oddsOnTarget } from '../../../workers/studies/plan/onTarget';
 import { planQuestion } from '../../../workers/studies/plan/planQuestion';
-import { withUse } from '../../../workers/studies/plan/useEnds';
+import { referenceAt } from '../../../workers/studies/plan/referenceAt';
+import { atRest } from '../../../workers/studies/plan/useEnds';
+import { usualOptions } from '../../../workers/engine/simulation';
 import { readColumn } from '../../../shared/trace/trace';
 import { dayMeans } from '../../../workers/studies/dayMeans';
 import { drawOf } from './draw';
@@ -89,12 +91,13 @@ const OTHER_DOSES = [-0.08, -0.05, -0.03, -0.02, -0.01, 0, 0.01, 0.02, 0.03, 0.0
 const ASIDE = { dose: 0.02, use: 0.05 };
 
 /** The odds of the plan with as much more, or less, as would do best by the log. */
-function bestOdds({ scenario, dkh }: Candidate, open: Open): number {
+function bestOdds({ scenario, dkh }: Candidate, now: Scenario, open: Open): number {
   const meansOf = (other: Scenario) => dayMeans(readColumn(run(other).trace, 'alkalinity_dkh'));
   const { useDkhPerDay } = scenario.corals;
+  const resting = atRest(referenceAt(now, usualOptions));
   const means = dayMeans(dkh);
   const more = meansOf(dosedMore(scenario, 1 + ASIDE.dose));
-  const aside = meansOf(withUse(scenario, useDkhPerDay + ASIDE.use));
+  const aside = meansOf(resting(scenario, useDkhPerDay + ASIDE.use));
   const odds = OTHER_DOSES.map((share) => {
     const by = (i: number) => (share / ASIDE.dose) * (more[i]! - means[i]!);
     const so = {
@@ -136,7 +139,7 @@ export function plansOf(
       allowedDkhPerDay: plan.scenario.limits.alkalinityChangeDkhPerDay,
       gramsOff: 1 / right - 1,
       odds: plan.onTargetOdds!,
-      bestOdds: bestOdds(plan, answer.fit.now),
+      bestOdds: bestOdds(plan, answer.now, answer.fit.now),
     };
   });
   return { plans, refused: all.length - offered.length, ms };

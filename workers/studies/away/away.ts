@@ -1,5 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { settle } from '../../engine/settle';
 import { isLevel } from '../drill/passing';
 import type { PlanQuestion } from '../plan/threePlans';
 import { withReference } from '../plan/withReference';
@@ -84,9 +85,10 @@ function oftenestVisit(vessels: readonly Vessel[]): number {
  * harmless where not even they do, or else what keeps them longest; and the odds over tanks that this
  * may be.
  */
-export function away(question: AwayQuestion, options: SimulationOptions = usualOptions): Away {
+export function away(question: AwayQuestion, given: SimulationOptions = usualOptions): Away {
   const { days, visitDays, giveOrTakeDkhPerDay, asAsked = false } = question;
-  const now = withReference(question.now, options);
+  const now = withReference(question.now, given);
+  const options = { ...given, near: settle(now, given) };
   const vessels = needsOf(now, days, options).map((need): Vessel => ({
     ...need,
     harmless: harmlessOf(now, need),

@@ -10,7 +10,8 @@ import type { MemberResult } from '../drill/memberResult';
 import { isLevel } from '../drill/passing';
 import { delivery, evaporation, limewater, volume, type Doubt } from '../fit/doubts';
 import type { Now } from '../fit/fitted';
-import { withUse } from '../plan/useEnds';
+import { referenceAt } from '../plan/referenceAt';
+import { atRest } from '../plan/useEnds';
 import { LeftTank } from './leftTank';
 
 /** What is not quite known of a tank that is left alone. */
@@ -45,7 +46,12 @@ const OTHER_SEED = 7041;
 const atLeast = (share: number) => Math.max(-0.9, share);
 
 /** One of them: what a fit was read with moves the use that it found. */
-function memberTank(left: Scenario, unsure: Unsure, index: number): Scenario {
+function memberTank(
+  left: Scenario,
+  unsure: Unsure,
+  index: number,
+  resting: ReturnType<typeof atRest>,
+): Scenario {
   const { giveOrTakeDkhPerDay, levelErrorDkh, doubts = [] } = unsure;
   const draws = drawsOf(SEED, index);
   const others = drawsOf(OTHER_SEED, index);
@@ -72,7 +78,7 @@ function memberTank(left: Scenario, unsure: Unsure, index: number): Scenario {
     .slice(0, 2)
     .reduce((plan, [{ more }, share]) => more(plan, atLeast(share)), own);
   return {
-    ...withUse(drawn, Math.max(0, left.corals.useDkhPerDay + asFitted)),
+    ...resting(drawn, Math.max(0, left.corals.useDkhPerDay + asFitted)),
     faults: left.faults,
   };
 }
@@ -85,9 +91,11 @@ export function oddsOf(
   members: number,
   options: SimulationOptions,
 ): AwayOdds {
-  const near = { ...options, near: settle({ ...left, faults: [] }, options) };
+  const sound = { ...left, faults: [] };
+  const near = { ...options, near: settle(sound, options) };
+  const resting = atRest(referenceAt(sound, options));
   const results = Array.from({ length: members }, (_, index): MemberResult => {
-    const own = memberTank(left, unsure, index);
+    const own = memberTank(left, unsure, index, resting);
     const { run, reservoirDryH } = new LeftTank(own, near).run(own);
     return {
       ...{ index, draws: drawsOf(SEED, index), dryAfterH: reservoirDryH },

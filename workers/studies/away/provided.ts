@@ -2,9 +2,10 @@ import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import type { LineResult } from '../../../shared/verdict/lineResult';
-import { run, stateAfter } from '../../engine/run';
+import { run } from '../../engine/run';
 import { stillInside, type Today } from '../plan/breaches';
-import { usesWithin, withUse } from '../plan/useEnds';
+import { referenceAt } from '../plan/referenceAt';
+import { atRest, usesWithin } from '../plan/useEnds';
 import type { SimulationOptions } from '../../engine/simulation';
 import { emptiesFirst, type Empties, type Vessel } from './empties';
 import { LeftTank, type LeftRun } from './leftTank';
@@ -52,8 +53,11 @@ export interface Provided extends Provision {
 /** So many days show how far the tank is outside as it runs today. */
 const TODAY_DAYS = 2;
 
-/** The tank at each use with the keeper at home: what is outside then is outside anyway. */
-export type AtHome = readonly { readonly use: number; readonly lines: Today }[];
+/** The tank at each use, and with the keeper at home: what is outside then is outside anyway. */
+export type AtHome = readonly {
+  readonly at: (scenario: Scenario) => Scenario;
+  readonly lines: Today;
+}[];
 
 export function atHome(
   now: Scenario,
@@ -61,10 +65,11 @@ export function atHome(
   options: SimulationOptions,
 ): AtHome {
   const plan = { ...now, days: TODAY_DAYS, additions: [], faults: [], responses: [] };
-  const from = stateAfter({ ...plan, days: 0 }, options);
+  const resting = atRest(referenceAt(now, options));
   return usesWithin(now.corals.useDkhPerDay, giveOrTakeDkhPerDay).map((use) => {
-    const { lines } = run(withUse(plan, use), options, from);
-    return { use, lines: lines.flatMap((line) => excusedBy(line, now)) };
+    const at = (scenario: Scenario) => resting(scenario, use);
+    const { lines } = run(at(plan), options);
+    return { at, lines: lines.flatMap((line) => excusedBy(line, now)) };
   });
 }
 
@@ -109,19 +114,19 @@ export function provided(
   options: SimulationOptions,
 ): Provided | undefined {
   const left = leftWith(provision, days);
-  const tank = new LeftTank(left, options);
   const empties = emptiesFirst(provision, vessels);
   const runs: LeftRun[] = [];
   const breaches: LineResult[] = [];
   let insideDays = Math.floor(Math.min(days, empties?.days ?? Infinity));
-  for (const { use, lines } of home) {
+  for (const { at, lines } of home) {
     if (insideDays <= atLeastDays) return undefined;
-    const found = tank.run(withUse(left, use));
-    const own = found.run.lines.filter((line) => !stillInside(line, lines));
-    const endsH = [found.run.stopped?.timeH, ...own.map(({ firstH }) => firstH)];
+    const own = at(left);
+    const found = new LeftTank(own, options).run(own);
+    const passed = found.run.lines.filter((line) => !stillInside(line, lines));
+    const endsH = [found.run.stopped?.timeH, ...passed.map(({ firstH }) => firstH)];
     insideDays = Math.min(insideDays, ...endsH.map((h) => Math.floor((h ?? Infinity) / 24)));
     runs.push(found);
-    breaches.push(...own);
+    breaches.push(...passed);
   }
   if (insideDays <= atLeastDays) return undefined;
   const [breach] = breaches.toSorted((a, b) => a.firstH! - b.firstH!);

@@ -3,6 +3,7 @@ import type { ColumnId } from '../../../shared/trace/columns';
 import { readColumn } from '../../../shared/trace/trace';
 import { run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
+import { referenceOf } from '../plan/referenceAt';
 import { leaveOdds, type Moves } from './leaveOdds';
 import { unknownsOf } from './unknowns';
 
@@ -47,8 +48,15 @@ export function* spreadOf(scenario: Scenario, options: SimulationOptions): Gener
   };
   const moves: Moves[] = [];
   const unknowns = unknownsOf(scenario);
+  const ownRest = referenceOf(scenario, options);
+  const resting = (other: Scenario): Scenario =>
+    scenario.start.omegaReference > 0
+      ? { ...other, start: { ...other.start, omegaReference: ownRest(other) } }
+      : other;
   for (const [n, aside] of unknowns.entries()) {
-    const [less, more] = [-SIGMAS, SIGMAS].map((sigmas) => movesOf(aside(scenario, sigmas)));
+    const [less, more] = [-SIGMAS, SIGMAS].map((sigmas) =>
+      movesOf(resting(aside(scenario, sigmas))),
+    );
     set.forEach((column, c) => {
       for (let hour = 0; hour < column.length; hour++) {
         const both = [less![c]![hour]!, more![c]![hour]!];

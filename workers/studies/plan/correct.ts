@@ -1,10 +1,11 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
-import type { TankState } from '../../engine/tankState';
 import { raise } from './raise';
 import { runningPlans } from './runPlan';
+import { standingAt } from './standingAt';
 import { wait } from './wait';
+import { withReference } from './withReference';
 
 /** How the water gets to the target without breaking a daily limit. */
 export type Correction =
@@ -63,16 +64,16 @@ export interface CorrectionQuestion {
 
 /**
  * From what the water is to the target, on runs of the engine at every consumption that is
- * possible: by weighed doses when it is low, by waiting when it is high. `from` is the water of the
- * plan that the tank runs by until then, where that is another.
+ * possible: by weighed doses when it is low, by waiting when it is high. `runsBy` is the plan that the
+ * tank runs by until then, where that is another.
  */
 export function correct(
   question: CorrectionQuestion,
   options: SimulationOptions = usualOptions,
-  from?: TankState,
+  runsBy: Scenario = question.upkeep,
 ): Correction {
-  const runPlan = runningPlans(options, from);
   const off = question.targetDkh - question.upkeep.tank.alkalinityDkh;
   if (Math.abs(off) < NEAR_DKH) return { kind: 'none' };
+  const runPlan = runningPlans(standingAt(withReference(runsBy, options), options), options);
   return off < 0 ? wait(runPlan, question) : raise(runPlan, question);
 }

@@ -1,6 +1,5 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { stateAfter } from '../../engine/run';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { correct, type Correction } from './correct';
 import type { PlanQuestion } from './threePlans';
@@ -16,6 +15,5 @@ export function correctBefore(
   options: SimulationOptions = usualOptions,
 ): Correction {
   const upkeep = { ...plan, tank: { ...plan.tank, alkalinityDkh: now.tank.alkalinityDkh } };
-  const from = stateAfter({ ...now, days: 0 }, options);
-  return correct({ upkeep, targetDkh, giveOrTakeDkhPerDay, additive }, options, from);
+  return correct({ upkeep, targetDkh, giveOrTakeDkhPerDay, additive }, options, now);
 }

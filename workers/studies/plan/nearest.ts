@@ -3,6 +3,7 @@ import { OUTDOOR_PPM } from '../../engine/weather';
 import type { Watch } from './breaches';
 import { knownBetter, targetsAside, twoDigits } from './changeTried';
 import { judged, type Judged, type Refusal } from './offered';
+import type { UseEnds } from './useEnds';
 import type { Way } from './ways';
 
 /** The nearest that would do where a plan is refused: one thing changed, solved on the engine. */
@@ -34,14 +35,24 @@ const FRESHER = [0.5, 0.25, 0];
 const does = ({ refusal }: Judged) => refusal === undefined;
 
 /** Tried in turn: knowing more, fresher air, another target. */
-export function nearest(watch: Watch, refused: Refused): Nearest | undefined {
-  return knownUse(watch, refused) ?? freshAir(watch, refused) ?? aside(watch, refused);
+export function nearest(watch: Watch, endsOf: UseEnds, refused: Refused): Nearest | undefined {
+  return (
+    knownUse(watch, endsOf, refused) ??
+    freshAir(watch, endsOf, refused) ??
+    aside(watch, endsOf, refused)
+  );
 }
 
-function knownUse(watch: Watch, { way, giveOrTakeDkhPerDay }: Refused): Nearest | undefined {
+function knownUse(
+  watch: Watch,
+  endsOf: UseEnds,
+  { way, giveOrTakeDkhPerDay }: Refused,
+): Nearest | undefined {
   const { scenario } = way;
-  if (!does(judged(watch, scenario, 0))) return undefined;
-  const enough = knownBetter(giveOrTakeDkhPerDay, SURER, (by) => does(judged(watch, scenario, by)));
+  if (!does(judged(watch, endsOf, scenario, 0))) return undefined;
+  const enough = knownBetter(giveOrTakeDkhPerDay, SURER, (by) =>
+    does(judged(watch, endsOf, scenario, by)),
+  );
   return enough === undefined
     ? undefined
     : { kind: 'knownUse', giveOrTakeDkhPerDay: enough, scenario };
@@ -49,6 +60,7 @@ function knownUse(watch: Watch, { way, giveOrTakeDkhPerDay }: Refused): Nearest 
 
 function freshAir(
   watch: Watch,
+  endsOf: UseEnds,
   { refusal, solved, giveOrTakeDkhPerDay, way }: Refused,
 ): Nearest | undefined {
   if (refusal.kind !== 'breach' || refusal.breach.id !== 'phLow') return undefined;
@@ -57,18 +69,22 @@ function freshAir(
     const ppm = twoDigits(OUTDOOR_PPM + share * (co2Ppm - OUTDOOR_PPM));
     if (ppm >= co2Ppm) continue;
     const { scenario } = solved({ co2Ppm: ppm });
-    if (does(judged(watch, scenario, giveOrTakeDkhPerDay)))
+    if (does(judged(watch, endsOf, scenario, giveOrTakeDkhPerDay)))
       return { kind: 'roomCo2', ppm, scenario };
   }
   return undefined;
 }
 
-function aside(watch: Watch, { way, solved, giveOrTakeDkhPerDay }: Refused): Nearest | undefined {
+function aside(
+  watch: Watch,
+  endsOf: UseEnds,
+  { way, solved, giveOrTakeDkhPerDay }: Refused,
+): Nearest | undefined {
   const { limits, tank } = way.scenario;
   const targets = targetsAside(tank.alkalinityDkh, limits, ASIDE);
   const at = (dkh: number, by: number): Nearest | undefined => {
     const { scenario } = solved({ targetDkh: dkh });
-    return does(judged(watch, scenario, by))
+    return does(judged(watch, endsOf, scenario, by))
       ? { kind: 'target', dkh, giveOrTakeDkhPerDay: by, scenario }
       : undefined;
   };

@@ -7,11 +7,11 @@ import { oddsOnTarget, type Open } from './onTarget';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { NEAR_TARGET_DKH } from '../../../shared/verdict/nearTarget';
 import type { Watch } from './breaches';
-import { useEnds } from './useEnds';
+import type { UseEnds } from './useEnds';
 
 /** Why a plan is not offered. */
 export type Refusal =
-  /** It passes a limit before the next weekly test. */
+  /** It passes a limit too soon to be tested again before. */
   | { readonly kind: 'breach'; readonly breach: LineResult }
   /** It stops, or ends away from the target. */
   | { readonly kind: 'offTarget'; readonly endsDkh: number }
@@ -26,16 +26,18 @@ export interface Judged {
   readonly onTargetOdds: number | undefined;
 }
 
-/** Nobody tests less than weekly (common practice): a plan must hold until then. */
-export const LEAST_PROMISE_DAYS = 7;
+/** So long it must hold by itself: where that is less than a week, it says by when to test again. */
+export const LEAST_PROMISE_DAYS = 5;
+
 /** What a plan may promise, and why it may not be offered. */
 export function judged(
   watch: Watch,
+  endsOf: UseEnds,
   scenario: Scenario,
   giveOrTakeDkhPerDay: number,
   open?: Open,
 ): Judged {
-  const runs = useEnds(scenario, giveOrTakeDkhPerDay).map(watch);
+  const runs = endsOf(scenario, giveOrTakeDkhPerDay).map(watch);
   const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH! - b.firstH!);
   const stopsH = runs.map(({ run }) => run.stopped?.timeH ?? PLAN_DAYS * 24);
   const insideH = Math.min(...stopsH, ...all.map(({ firstH }) => firstH!));

@@ -9,10 +9,12 @@ import type { Correction, CorrectionQuestion } from './correct';
 import { largestMoveDkh, peakPh } from './holding';
 import { doseWhere } from './root';
 import type { RunPlan } from './runPlan';
-import { useEnds } from './useEnds';
+import { useEnds, withUse } from './useEnds';
 
 /** A daily limit is kept with a tenth to spare. */
 const SPARE = 0.9;
+/** From water that stands where each use lets it. */
+const endsOf = useEnds(withUse);
 /** Longer than a month is no correction but another plan. */
 const MOST_DAYS = 30;
 const LONGER = 1.4;
@@ -29,7 +31,8 @@ type Poured = Extract<Correction, { kind: 'raise' }>;
 
 /** The upkeep with a weighed dose on each of the first mornings, and the day to look at after. */
 function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: number): Scenario {
-  const first = upkeep.start.clockHour <= HOUR ? 1 : 2;
+  // What is due at the very moment a tank is taken over was done before it: at nine it is tomorrow's.
+  const first = upkeep.start.clockHour < HOUR ? 1 : 2;
   const additions = Array.from({ length: grams > 0 ? days : 0 }, (_, i) => ({
     ...{ day: first + i, hour: HOUR, additive, grams },
   }));
@@ -39,7 +42,7 @@ function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: numb
 /** Mean of the day that follows the last dose, dKH: a morning's peak is no level. */
 function afterwards({ trace }: Run, { clockHour }: Scenario['start'], days: number): number {
   const dkh = readColumn(trace, 'alkalinity_dkh');
-  const first = clockHour <= HOUR ? 0 : 1;
+  const first = clockHour < HOUR ? 0 : 1;
   const lastH = Math.ceil((first + days - 1) * 24 + HOUR - clockHour);
   const day = dkh.subarray(Math.min(lastH, dkh.length - 24), lastH + 24);
   return day.reduce((sum, value) => sum + value, 0) / day.length;
@@ -61,7 +64,7 @@ export function raise(
   const missing = targetDkh - tank.alkalinityDkh;
   const limit = limits.alkalinityChangeDkhPerDay;
   const scenarioWith = (days: number, grams: number) => poured(upkeep, additive, days, grams);
-  const runsOf = (scenario: Scenario) => useEnds(scenario, giveOrTakeDkhPerDay).map(runPlan);
+  const runsOf = (scenario: Scenario) => endsOf(scenario, giveOrTakeDkhPerDay).map(runPlan);
   const unpoured = runsOf({ ...upkeep, days: 3, additions: [] });
   if (risesTooFast()) return { kind: 'tooFast', mostDkhPerDay: limit };
   // Where pH is beyond the limit as it is, a dose may not lift it farther.
@@ -99,7 +102,7 @@ export function raise(
   function slowEnough(scenario: Scenario) {
     let largestDailyDkh = moveDkh?.(scenario) ?? 0;
     const runs: Run[] = [];
-    for (const end of useEnds(scenario, giveOrTakeDkhPerDay)) {
+    for (const end of endsOf(scenario, giveOrTakeDkhPerDay)) {
       if (largestDailyDkh > limit) return undefined;
       const found = runPlan(end);
       runs.push(found);

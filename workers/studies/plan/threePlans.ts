@@ -10,6 +10,8 @@ import { PLAN_DAYS } from './holding';
 import type { Open } from './onTarget';
 import { nearest, type Nearest, type Refused } from './nearest';
 import { judged, type Judged } from './offered';
+import { referenceAt } from './referenceAt';
+import { atRest, useEnds, type UseEnds } from './useEnds';
 import { withReference } from './withReference';
 import {
   evaporatingLPerDay,
@@ -60,10 +62,10 @@ const withoutAlkalinity = (today: Today): Today =>
 
 type Replayed = Omit<Candidate, 'nearest'>;
 
-function replay(watch: Watch, way: Way, question: PlanQuestion): Replayed {
+function replay(watch: Watch, endsOf: UseEnds, way: Way, question: PlanQuestion): Replayed {
   const { scenario } = way;
   const { run } = watch(scenario);
-  const found = judged(watch, scenario, question.giveOrTakeDkhPerDay, question.open);
+  const found = judged(watch, endsOf, scenario, question.giveOrTakeDkhPerDay, question.open);
   return {
     ...way,
     ...found,
@@ -87,6 +89,7 @@ export function threePlans(
   const today = watching(options)({ ...now, days: TODAY_DAYS });
   const watch = watching(options, withoutAlkalinity(today.run.lines));
   const runPlan = (scenario: Scenario) => watch(scenario).run;
+  const endsOf = useEnds(atRest(referenceAt(now, options)));
   const standing = (alkalinityDkh: number, co2Ppm = now.room.co2Ppm): Scenario => ({
     ...now,
     days: PLAN_DAYS,
@@ -102,7 +105,7 @@ export function threePlans(
       const stocked = wellStocked(standing(aim, co2Ppm), litresPerDay);
       return find(runPlan, stocked, aim, question.pairNames);
     };
-  const found = ways.map((find) => replay(watch, solved(find)({}), question));
+  const found = ways.map((find) => replay(watch, endsOf, solved(find)({}), question));
   const near = nearestOf();
   return found.map((one) => ({ ...one, nearest: one.offered ? undefined : near }));
 
@@ -115,7 +118,7 @@ export function threePlans(
     }
     const way = found.find(({ id }) => id === 'twoPart')!;
     const { giveOrTakeDkhPerDay } = question;
-    return nearest(watch, {
+    return nearest(watch, endsOf, {
       ...{ way, refusal: way.refusal!, giveOrTakeDkhPerDay, solved: solved(twoPartAlone) },
     });
   }

@@ -5,8 +5,10 @@ import type { Correction, CorrectionQuestion } from './correct';
 import { largestMoveDkh } from './holding';
 import { doseWhere } from './root';
 import type { RunPlan } from './runPlan';
-import { useEnds } from './useEnds';
+import { useEnds, withUse } from './useEnds';
 
+/** From water that stands where each use lets it. */
+const endsOf = useEnds(withUse);
 const SPARE = 0.9;
 const MOST_DAYS = 60;
 const CLOSE_DKH = 0.02;
@@ -33,7 +35,7 @@ export function wait(
   { upkeep, targetDkh, giveOrTakeDkhPerDay }: CorrectionQuestion,
 ): Extract<Correction, { kind: 'wait' | 'tooFast' }> {
   const limit = upkeep.limits.alkalinityChangeDkhPerDay;
-  const runsOf = (scenario: Scenario) => useEnds(scenario, giveOrTakeDkhPerDay).map(runPlan);
+  const runsOf = (scenario: Scenario) => endsOf(scenario, giveOrTakeDkhPerDay).map(runPlan);
   const largest = (runs: readonly Run[]) => Math.max(...runs.map(largestMoveDkh));
   const still = (share: number) =>
     limit * SPARE - largest(runsOf({ ...dosedAt(upkeep, share), days: 3 }));

@@ -1,4 +1,5 @@
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
+import { LEAST_PROMISE_DAYS } from '../plan/offered';
 import { dayMeans } from '../dayMeans';
 import type { Replay } from './replay';
 
@@ -21,9 +22,6 @@ export interface Promised {
   readonly also: readonly LineResult[];
   readonly refusal: Refusal | undefined;
 }
-
-/** A turn is made again by what is tested after it: it need not hold for as long as a plan. */
-const LEAST_DAYS = 5;
 
 /** Farther off two weeks later it holds nothing, dKH: by then it has been tested twice. */
 const NEAR_DKH = 0.5;
@@ -112,7 +110,7 @@ export function promised(
       breaches.every(({ breach }) => breach.id !== id),
   );
   const so = { promisedDays, endedBy, also };
-  if (promisedDays < LEAST_DAYS && endedBy) {
+  if (promisedDays < LEAST_PROMISE_DAYS && endedBy) {
     return { ...so, refusal: { kind: 'breach', ...endedBy } };
   }
   const means = dayMeans(replays[0]!.dkh);
