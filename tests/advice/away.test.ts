@@ -26,8 +26,7 @@ import {
 } from './awayInTruth';
 
 /** An absence takes a second: at full size five hundred, else a handful. */
-const full = runsOf(500);
-const sized = { ...full, numRuns: full.numRuns < 500 ? Math.ceil(full.numRuns / 20) : 500 };
+const sized = runsOf(500, 0.05);
 /** Of these one in so many has its failures run, too. */
 const FAILURES_EVERY = 6;
 

@@ -27,10 +27,6 @@ const well = {
   habits: { doses: [], change: undefined },
 } as unknown as Pick<LogAnswer, 'fit' | 'habits' | 'nextTest'>;
 
-/** A turn takes a second or two: at full size five hundred, else a handful. */
-const full = runsOf(500);
-const sized = { ...full, numRuns: full.numRuns < 500 ? Math.ceil(full.numRuns / 12) : 500 };
-
 /** As near as a test can tell, dKH. */
 const NEAR_DKH = 0.3;
 /** A level that was read 0.05 off, and hours at which nothing was run. */
@@ -133,7 +129,7 @@ it(
           byHand: farthestDkh(byHandInTruth(any), any.targetDkh),
         });
       }),
-      sized,
+      runsOf(500, 0.1),
     );
     const within = (which: 'own' | 'byHand') => kept.filter((one) => one[which] <= NEAR_DKH).length;
     const medians = [median(kept, ({ own }) => own)!, median(kept, ({ byHand }) => byHand)!];

@@ -49,7 +49,7 @@ describe('a verdict', () => {
           expect(Math.min(...dkh)).toBeGreaterThanOrEqual(worst('alkalinityLow') - 2e-9);
           expect([verdict.headline, ...verdict.details].join()).not.toMatch(/NaN|undefined|Infin/);
         }),
-        runsOf(2000),
+        runsOf(2000, 0.4),
       );
     },
     patience,

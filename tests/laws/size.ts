@@ -9,9 +9,12 @@ if (!(scale > 0)) throw new RangeError(`LAW_SCALE is ${process.env.LAW_SCALE}; e
 /** Whether this is the full size: what takes too long for every day is tried then alone. */
 export const isFull = scale >= 1;
 
-/** Options for fast-check: so many runs at full size, at least three; the seed makes them repeat. */
-export const runsOf = (full: number) => ({
-  numRuns: Math.max(3, Math.round(full * scale)),
+/**
+ * Options for fast-check: so many runs at full size, at least three; the seed makes them repeat. A law
+ * whose runs take seconds is tried with a share of what others are, every day.
+ */
+export const runsOf = (full: number, share = 1) => ({
+  numRuns: Math.max(3, Math.round(full * scale * (isFull ? 1 : share))),
   seed,
   // The seed leads back to it; to shrink a tank that takes seconds would take hours.
   endOnFailure: true,

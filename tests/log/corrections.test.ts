@@ -67,7 +67,7 @@ describe('corrections', () => {
             }
           },
         ),
-        runsOf(500),
+        runsOf(500, 0.4),
       );
     },
     patience * 5,

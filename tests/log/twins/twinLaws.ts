@@ -6,8 +6,7 @@ import { twins, TWINS_OF_A_VARIANT, type Twins } from './twins';
 import type { Variant } from './variants';
 
 /** At full size all; else half of a tenth, which leaves the machine its twenty minutes. */
-const asked = runsOf(TWINS_OF_A_VARIANT).numRuns;
-const count = asked < TWINS_OF_A_VARIANT ? Math.ceil(asked / 2) : asked;
+const count = runsOf(TWINS_OF_A_VARIANT, 0.5).numRuns;
 
 /** Every variant's own law, and the fit against a straight line over all of them. */
 export function holdFor(variants: readonly Variant[]): void {
