@@ -104,7 +104,7 @@ export const de: Words<typeof en> = {
   endsAt: (calcium, magnesium, salinity) =>
     `Das führt zu ${calcium} mg/L Calcium, ${magnesium} mg/L Magnesium und ${salinity} ppt, nachgerechnet von den neuesten Messwerten an mit dem geltenden Plan.`,
   takenBack: (what, by) =>
-    `Danach bewegt ein Wechsel Ihres Wassers ${what} um ${by} an einem Tag: Was Sie ansetzen, enthält weniger davon. Kleinere Wechsel, öfter, bewegen auf einmal weniger.`,
+    `Danach bewegt ein Wechsel Ihres Wassers ${what} um ${by} an einem Tag, weil das, was Sie ansetzen, anders viel davon enthält. Kleinere Wechsel, öfter, bewegen auf einmal weniger.`,
   kitDoubt: (calcium, magnesium) =>
     `Ein Test kann um ${calcium} mg/L Calcium und ${magnesium} mg/L Magnesium danebenliegen (zwei Standardfehler, übliche Praxis): Testen Sie auf halbem Weg noch einmal.`,
   refused: (what) =>

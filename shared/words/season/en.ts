@@ -103,7 +103,7 @@ export const en = {
   endsAt: (calcium: string, magnesium: string, salinity: string) =>
     `That leads to ${calcium} mg/L calcium, ${magnesium} mg/L magnesium and ${salinity} ppt, replayed from the newest readings with the plan in force.`,
   takenBack: (what: string, by: string) =>
-    `After that a change of your water moves ${what} by ${by} in one day: what you mix holds less of it. Smaller changes, more often, move it less at once.`,
+    `After that a change of your water moves ${what} by ${by} in one day, since what you mix holds another level of it. Smaller changes, more often, move it less at once.`,
   kitDoubt: (calcium: string, magnesium: string) =>
     `A kit may be off by ${calcium} mg/L calcium and ${magnesium} mg/L magnesium (two standard errors, common practice): test again half-way.`,
   refused: (what: string) =>

@@ -10,7 +10,7 @@ export interface TakenBack {
   readonly byMgPerL: number;
 }
 
-/** What a change of water takes back at once of what the first mornings brought, from an hour on. */
+/** What a change of water takes back at once of what the first mornings brought, or lowered, from an hour on. */
 export function takenBack(
   tank: SeasonTank,
   first: Stretch,
