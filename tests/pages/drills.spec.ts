@@ -74,8 +74,8 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
     await page.getByRole('button', { name: /^Try \d+ tanks/ }).click();
     await page.getByRole('button', { name: 'Stop' }).click();
     await page.getByText('What is not known').click();
-    await page.getByLabel('Tanks tried').fill('24');
-    await page.getByLabel('Tanks tried').press('Enter');
+    await page.getByLabel('Tanks tried', { exact: true }).fill('24');
+    await page.getByLabel('Tanks tried', { exact: true }).press('Enter');
     await page.getByRole('button', { name: 'Try 24 tanks' }).click();
     await expect(page.getByText(/In (none|\d+ %) of 24 tanks/)).toBeVisible({
       timeout: 60_000,
