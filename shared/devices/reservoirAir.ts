@@ -11,6 +11,8 @@ const chalking = new Reaction({ Ca: -1, airCO2: -1, reservoirChalk: 1 });
 export class ReservoirAir {
   private readonly sharePerH: number;
   readonly memory = { lastH: 0 };
+  /** A tank taken over ages at the moments of the run in one go, not at that of being taken over. */
+  private hasBegun = false;
 
   constructor({ topOff }: Scenario) {
     const ages = topOff.additive === 'calciumHydroxide' && topOff.lossPercentPerDay > 0;
@@ -22,6 +24,9 @@ export class ReservoirAir {
   }
 
   act(timeH: number, plant: Plant): void {
+    const isTakenOver = !this.hasBegun && timeH > 0;
+    this.hasBegun = true;
+    if (isTakenOver) return;
     const hours = timeH - this.memory.lastH;
     this.memory.lastH = timeH;
     if (this.sharePerH === 0) return;

@@ -102,6 +102,20 @@ describe('a run that goes on from a state', () => {
     }
   });
 
+  it('lets limewater age at the moments of the run in one go', () => {
+    const plan = scenarioOf({
+      days: 0.5,
+      topOff: { additive: 'calciumHydroxide', gramsPerL: 1.4, lossPercentPerDay: 20 },
+      faults: [{ kind: 'siphon', day: 1, hour: 1, endsAfterH: 11, litresPerH: 1 }],
+    });
+    const whole = run(plan);
+    for (const hour of [4, 6, 7, 11]) {
+      const rest = run(plan, usualOptions, stateAfter({ ...plan, days: hour / 24 }));
+      const { column, off } = farthest(rest.trace, whole.trace, hour);
+      expect(off, `${column} from hour ${hour}`).toBeLessThan(ROUNDING);
+    }
+  });
+
   it('minds what moved in the day before it', () => {
     const plan = scenarioOf({
       days: 2,

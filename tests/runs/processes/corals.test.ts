@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { poolsWith } from '../../../shared/species/species';
 import { patience } from '../../laws/size';
 import { misses } from '../../reference/check';
 import { growthFactor, growthShapeChecks, growthTemperatureChecks } from './checks/growth';
@@ -40,6 +41,27 @@ describe('the skeleton of corals', () => {
     },
     patience,
   );
+
+  it('is never less than none where growth begins in the midst of a step', () => {
+    for (const phNbs of [7.3, 7.4, 7.5]) {
+      const tank = onlyTank({
+        tank: { alkalinityDkh: 6 },
+        start: { carbon: 'measuredPh', phNbs },
+        corals: { useDkhPerDay: 4, skeletonMgPerCa: 5, skeletonSrPerCa: 9 },
+        gas: { kLaPerH: 1 },
+      });
+      expect(tank.view.omegaAragonite).toBeLessThan(0.9);
+      let leastMol = 0;
+      tank.onStep = () => {
+        for (const id of poolsWith('skeleton')) {
+          leastMol = Math.min(leastMol, tank.books.pool(id));
+        }
+      };
+      tank.advanceTo(24);
+      expect(leastMol, `from pH ${phNbs}`).toBeGreaterThan(-1e-15);
+      expect(tank.books.pool('skeletonCaCO3')).toBeGreaterThan(0.04);
+    }
+  });
 });
 
 describe('the growth of corals', () => {
