@@ -15,7 +15,7 @@ import { scaleOverdraw } from './overdraw';
 import { Oxygen } from './oxygen';
 import { plantDoor } from './plantDoor';
 import { Sensors } from './sensors';
-import { Skeletons } from './skeletons';
+import { SolidPools } from './solidPools';
 import { Step } from './step';
 import { Stride } from './stride';
 import type { TankState } from './tankState';
@@ -61,7 +61,7 @@ export class Simulation {
   onJump: (() => void) | undefined;
   private readonly flows: Flows;
   private readonly reactions: Reactions;
-  private readonly skeletons: Skeletons;
+  private readonly solids: SolidPools;
   private readonly sensors: Sensors;
   private readonly stride: Stride;
   private readonly agenda: Agenda;
@@ -86,7 +86,7 @@ export class Simulation {
     this.books = books;
     this.flows = flows;
     this.reactions = reactions;
-    this.skeletons = new Skeletons(channels, books);
+    this.solids = new SolidPools(channels, books);
     this.oxygen = new Oxygen(reactions, flows, books);
     this.step = new Step(watched, books, this.oxygen);
     this.sensors = new Sensors(plan.devices, this.view, this.step);
@@ -145,7 +145,7 @@ export class Simulation {
   private accept(hours: number, endH: number, stops: boolean): void {
     const { step, books, flows } = this;
     step.finish();
-    const undone = this.skeletons.scale(step.extents);
+    const undone = this.solids.scale(step.extents);
     const scaled = (step.overdrawn() && this.scale(hours)) || undone;
     step.breathe();
     books.advance(this.reactions.terms, step.extents);

@@ -1,4 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { withChalk } from '../../../shared/scenario/chalk';
+import { compile } from '../../../workers/engine/compile';
+import { settle } from '../../../workers/engine/settle';
+import { Simulation, usualOptions } from '../../../workers/engine/simulation';
+import { scenarioFromFile } from '../scenarioFiles';
 import { patience } from '../../laws/size';
 import { misses } from '../../reference/check';
 import { limedTank, runawayChecks, type Chalk } from './checks/runaway';
@@ -27,6 +32,19 @@ describe('chalk that falls out by itself', () => {
     tank.advanceTo(48);
     expect(tank.books.pool('precipitateCaCO3')).toBe(0);
     expect(tank.view.alkalinityDkh).toBeCloseTo(11.42, 2);
+  });
+
+  it('is never less than none where it begins in the midst of a step', () => {
+    for (const name of ['drill-stuck-pump', 'drill-empty-reservoir', 'drill-strong-mix']) {
+      const plan = withChalk(scenarioFromFile(`${name}.json`));
+      const tank = new Simulation(compile(plan, settle(plan, usualOptions)), usualOptions);
+      let leastMol = 0;
+      tank.onStep = () => {
+        leastMol = Math.min(leastMol, tank.books.pool('precipitateCaCO3'));
+      };
+      tank.advanceTo(24 * plan.days);
+      expect(leastMol, name).toBe(0);
+    }
   });
 
   it('is left alone by the guard up to Ω 10, and stops there when it comes from above', () => {

@@ -3,12 +3,14 @@ import type { Books, Term } from './books';
 import { movingPools, type Channel, type Moving } from './channels';
 import { scaleDraws } from './overdraw';
 
+const solid = ['skeleton', 'fallenChalk'] as const;
+
 /**
- * What corals have laid down. A step that ends just beyond the corner where growth begins lays down
- * a hair less than nothing, by its error: Hermite's formula takes the drift at its end for that of
- * all the step. Where nothing lies yet, there is nothing to take it from.
+ * What corals have laid down, and chalk that has fallen. A step that ends just beyond the corner where
+ * either begins lays down a hair less than nothing, by its error: Hermite's formula takes the drift at
+ * its end for that of all the step. Where nothing lies yet, there is nothing to take it from.
  */
-export class Skeletons {
+export class SolidPools {
   private readonly terms: readonly (readonly Term[])[];
   /** What moves each pool, pool by pool. */
   private readonly moved: readonly (readonly Moving[])[];
@@ -18,8 +20,9 @@ export class Skeletons {
     private readonly books: Books,
   ) {
     this.terms = channels.map(({ terms }) => terms);
-    const moving = movingPools(channels, books, 'skeleton');
-    this.moved = poolsWith('skeleton')
+    const moving = solid.flatMap((role) => movingPools(channels, books, role));
+    this.moved = solid
+      .flatMap(poolsWith)
       .map((id) => moving.filter(({ account }) => account === books.poolIndex(id)))
       .filter(({ length }) => length > 0);
   }
