@@ -4,6 +4,8 @@ import { parseScenarioText } from '../../shared/scenario/parse';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf, scenarioText } from '../../shared/scenario/write';
 import { run } from '../../workers/engine/run';
+import { usualOptions } from '../../workers/engine/simulation';
+import type { TankState } from '../../workers/engine/tankState';
 
 export const kit = { scoopG: 0, pumpMlPerMin: 0 };
 const tenth = (low: number, high: number) =>
@@ -35,9 +37,9 @@ export const tankOf = ({ volumeL, use, share, kLa, tempC, now }: AnyTank) =>
     limits: { alkalinityLowDkh: 7.5, alkalinityHighDkh: 11 },
   });
 
-/** Through the file's text, as somebody else would run it. */
-export const replayed = (scenario: Scenario) => {
+/** Through the file's text, as somebody else would run it; from water that another plan has left. */
+export const replayed = (scenario: Scenario, from?: TankState) => {
   const parsed = parseScenarioText(scenarioText(scenario));
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return run(parsed.scenario);
+  return run(parsed.scenario, usualOptions, from);
 };

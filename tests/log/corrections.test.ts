@@ -7,7 +7,7 @@ import type { Scenario } from '../../shared/scenario/schema';
 import { readColumn } from '../../shared/trace/trace';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { correctionSentence } from '../../src/say/plan/correction';
-import { run } from '../../workers/engine/run';
+import { run, stateAfter } from '../../workers/engine/run';
 import { correct } from '../../workers/studies/plan/correct';
 import { withUse } from '../../workers/studies/plan/useEnds';
 import { patience, runsOf } from '../laws/size';
@@ -43,16 +43,19 @@ describe('corrections', () => {
             for (const one of found.scenario.additions) {
               expect(momentH(one, clockHour)).toBeGreaterThan(0);
             }
+            // The tank has run by its plan until now, at whatever its corals take.
+            const inTruth = (use: number) =>
+              replayed(withUse(found.scenario, use), stateAfter({ ...withUse(now, use), days: 0 }));
             for (const side of [-1, aside, 1]) {
               const use = tank.use + side * giveOrTakeDkhPerDay;
-              const { lines } = replayed(withUse(found.scenario, use));
+              const { lines } = inTruth(use);
               expect(lineOf(lines, 'alkalinityChange').worst).toBeLessThanOrEqual(daily + 1e-6);
               if (found.kind === 'raise') {
                 const highest = lineOf(lines, 'alkalinityHigh');
                 expect(highest.worst).toBeLessThanOrEqual(highest.limit + 1e-6);
               }
             }
-            const outcome = replayed(found.scenario);
+            const outcome = inTruth(tank.use);
             expect(lineOf(outcome.lines, 'alkalinityChange').worst).toBeLessThanOrEqual(
               daily + 1e-6,
             );
