@@ -10,8 +10,8 @@ import type { MemberResult } from '../drill/memberResult';
 import { isLevel } from '../drill/passing';
 import { delivery, evaporation, limewater, volume, type Doubt } from '../fit/doubts';
 import type { Now } from '../fit/fitted';
-import { referenceAt } from '../plan/referenceAt';
-import { atRest } from '../plan/useEnds';
+import { referenceOf } from '../plan/referenceAt';
+import { withUse } from '../plan/useEnds';
 import { LeftTank } from './leftTank';
 
 /** What is not quite known of a tank that is left alone. */
@@ -50,7 +50,7 @@ function memberTank(
   left: Scenario,
   unsure: Unsure,
   index: number,
-  resting: ReturnType<typeof atRest>,
+  ownRest: ReturnType<typeof referenceOf>,
 ): Scenario {
   const { giveOrTakeDkhPerDay, levelErrorDkh, doubts = [] } = unsure;
   const draws = drawsOf(SEED, index);
@@ -77,10 +77,9 @@ function memberTank(
   const drawn = shares
     .slice(0, 2)
     .reduce((plan, [{ more }, share]) => more(plan, atLeast(share)), own);
-  return {
-    ...resting(drawn, Math.max(0, left.corals.useDkhPerDay + asFitted)),
-    faults: left.faults,
-  };
+  const sound = withUse(drawn, Math.max(0, left.corals.useDkhPerDay + asFitted));
+  const start = { ...sound.start, omegaReference: ownRest(sound) };
+  return { ...sound, start, faults: left.faults };
 }
 
 /** So many tanks that this may be, each left alone as the plan has it. */
@@ -93,9 +92,9 @@ export function oddsOf(
 ): AwayOdds {
   const sound = { ...left, faults: [] };
   const near = { ...options, near: settle(sound, options) };
-  const resting = atRest(referenceAt(sound, options));
+  const ownRest = referenceOf(sound, options);
   const results = Array.from({ length: members }, (_, index): MemberResult => {
-    const own = memberTank(left, unsure, index, resting);
+    const own = memberTank(left, unsure, index, ownRest);
     const { run, reservoirDryH } = new LeftTank(own, near).run(own);
     return {
       ...{ index, draws: drawsOf(SEED, index), dryAfterH: reservoirDryH },
