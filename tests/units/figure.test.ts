@@ -18,7 +18,7 @@ describe('a figure in a sentence', () => {
       const { dosers } = scenarioOf({
         dosers: [{ name: 'soda', recipe, mlPerDay: hundredths / 100 }],
       });
-      const [{ mlPerDay }] = thinned(dosers) as [{ mlPerDay: number }];
+      const { mlPerDay } = thinned(dosers)[0]!;
       expect(String(mlPerDay).replace('.', '').length).toBeLessThanOrEqual(3);
       expect(mlPerDay).toBeCloseTo(hundredths / 10, 9);
     }
