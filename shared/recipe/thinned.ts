@@ -12,7 +12,7 @@ export function thinned(dosers: Dosers): Dosers {
   if (dosers.every(({ mlPerDay }) => mlPerDay >= LEAST_ML_PER_DAY)) return dosers;
   return dosers.map((doser) => ({
     ...doser,
-    mlPerDay: doser.mlPerDay * TIMES,
+    mlPerDay: threeFigures(doser.mlPerDay * TIMES),
     recipe: doser.recipe.map((part) => ({
       ...part,
       gramsPerL: threeFigures(part.gramsPerL / TIMES),

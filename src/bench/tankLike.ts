@@ -77,9 +77,9 @@ function sodaMlPerDay(useDkhPerDay: number, volumeL: number): number {
   return toFigures((grams / STOCK_G_PER_L.sodiumCarbonate) * 1000, 2);
 }
 
-/** As the reader sees quantities, with no more digits than were assumed. */
+/** As the reader sees quantities, with the two figures that were assumed. */
 const text = (value: number, unit: string) =>
-  quantityText(value, value < 10 ? 1 : 0, unit, preferences.now);
+  quantityText(value, value < 1 ? 2 : value < 10 ? 1 : 0, unit, preferences.now);
 
 /** A tank like the keeper's, out of three answers; everything else is assumed and says so. */
 export function tankLike({ volumeL, dweller, carrier }: FirstAnswers): Scenario {

@@ -39,23 +39,37 @@ test('what was typed in another unit is read before it is put on the bench, and 
   await expect(page.getByLabel('Net water volume', { exact: true })).toHaveValue('61');
 });
 
-test('they can be skipped, once and for all, or lead to the lesson', async ({ page }) => {
+test('they lead to the lesson and wait meanwhile, and are skipped once and for all', async ({
+  page,
+}) => {
   await page.goto('/');
   await page.getByRole('link', { name: 'Show me why alkalinity falls' }).click();
   await expect(
     page.getByRole('heading', { name: 'Why alkalinity falls as corals grow' }),
   ).toBeVisible();
-  await page.goto('/#bench');
+  await page.getByRole('link', { name: 'Bench', exact: true }).click();
+  const skip = page.getByRole('button', { name: 'Skip, I know my way' });
+  await skip.click();
+  await expect(skip).toHaveCount(0);
+  await page.reload();
   await expect(page.locator('.headline')).toContainText('dKH');
-  await expect(page.getByRole('button', { name: 'Skip, I know my way' })).toHaveCount(0);
+  await expect(skip).toHaveCount(0);
+});
+
+test('on a phone the answer is in sight once they are answered', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 640 });
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Put it on the bench' }).click();
+  await expect(page.locator('.question')).toContainText('assumed until you measure them');
+  await expect(page.locator('.question')).toBeInViewport();
+  await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
 });
 
 test('they come back with “Start over” while no tank is the keeper’s, and not after', async ({
   page,
 }) => {
   await page.goto('/');
-  await page.getByRole('link', { name: 'Show me why alkalinity falls' }).click();
-  await page.goto('/#bench');
+  await page.getByRole('button', { name: 'Skip, I know my way' }).click();
   await page.reload();
   await expect(page.locator('.headline')).toContainText('dKH');
   const put = page.getByRole('button', { name: 'Put it on the bench' });

@@ -39,6 +39,27 @@ async function isGerman(page: Page) {
 test.describe('at 390 wide', () => {
   test.use({ viewport: { width: 390, height: 900 } });
 
+  test('no range breaks after its dash, and no line of the log has to be moved sideways', async ({
+    page,
+  }) => {
+    await page.goto('/');
+    await page.locator('.first-minute select').nth(1).selectOption({ index: 2 });
+    await page.locator('.first-minute button').first().click();
+    const range = page.locator('.headline').getByText(/^\d,\d–\d,\d$/);
+    for (let width = 320; width < 480; width += 10) {
+      await page.setViewportSize({ width, height: 900 });
+      expect(await range.evaluate((one) => one.getClientRects().length), `${width} wide`).toBe(1);
+    }
+    await page.setViewportSize({ width: 390, height: 900 });
+    await page.goto('/#log');
+    const dkh = page.getByLabel('Alkalinität', { exact: true }).first();
+    await dkh.fill('8,4');
+    await dkh.press('Enter');
+    const lines = page.locator('[aria-labelledby=readings-title] .scroll');
+    await expect(lines).toBeVisible();
+    expect(await lines.evaluate((one) => one.scrollWidth - one.clientWidth)).toBe(0);
+  });
+
   test('the bench speaks German: a second trial, a refused number, each fold, a link', async ({
     page,
   }) => {

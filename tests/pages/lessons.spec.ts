@@ -101,20 +101,33 @@ test('a guess is drawn before the answer, stays beside it, and the class sees it
   await page.getByRole('button', { name: 'Projector' }).click();
   await expect(page.getByRole('navigation')).toBeHidden();
   expect((await plot.boundingBox())!.height).toBeGreaterThan(400);
-  await page.keyboard.press('Escape');
+  // From the list there is a way on, and back to what it was.
+  await page.getByRole('link', { name: 'All lessons' }).first().click();
   await expect(page.getByRole('navigation')).toBeVisible();
+  const large = await page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('html')).not.toHaveAttribute('data-projector');
+  expect(large).toBe('24px');
 });
 
 test('the printed sheet holds a page for the class and one for the teacher', async ({ page }) => {
   await page.goto(`/#lessons/${lessonList[0]!.id}`);
   await expect(page.getByRole('radio').first()).toBeVisible();
+  // What the wall shows large is printed as it always is.
+  await page.getByRole('button', { name: 'Projector' }).click();
   await page.emulateMedia({ media: 'print' });
   await expect(page.getByText('For the teacher')).toBeVisible();
   await expect(page.getByRole('img', { name: /address of this lesson/ })).toBeVisible();
   await expect(page.locator('.sheet .kind').first()).toContainText(page.url());
   await expect(page.getByRole('button', { name: 'Show what happens' })).toBeHidden();
-  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
-  expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+  for (const { id } of lessonList) {
+    await page.goto(`/#lessons/${id}`);
+    await expect(page.locator('.sheet .kind').first()).toContainText(page.url());
+    for (const format of ['A4', 'Letter']) {
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b/g), `${id} on ${format}`).toHaveLength(2);
+    }
+  }
 });
 
 for (const { width, colorScheme } of looks) {

@@ -115,20 +115,25 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
   ).toBeVisible({ timeout: 30_000 });
   await page.getByRole('button', { name: 'Make the card' }).first().click();
   const card = page.getByRole('article', { name: 'Dose card' });
+  await expect(card.getByRole('heading', { name: /Dose card/ })).toBeInViewport();
+  await expect(page.getByRole('button', { name: 'Print the card' })).toBeFocused();
   await expect(card).toContainText('inside 7–11');
   await expect(card).toContainText('A test above 11 dKH');
   await expect(card).toContainText(/No power, nobody moving air: oxygen below 4 mg\/L after \d/, {
     timeout: 30_000,
   });
-  for (const [paper, box] of [
-    ['A5', 'MediaBox [0 0 420 '],
-    ['letter', 'MediaBox [0 0 612 792]'],
-  ] as const) {
-    await page.getByLabel('Paper').selectOption({ label: paper });
-    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-    expect(pdf).toContain(box);
-    expect(pdf).toMatch(/\/Count 1\b/);
-  }
+  const isOnePage = async () => {
+    for (const [paper, box] of [
+      ['A5', 'MediaBox [0 0 420 '],
+      ['letter', 'MediaBox [0 0 612 792]'],
+    ] as const) {
+      await page.getByLabel('Paper').selectOption({ label: paper });
+      const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+      expect(pdf).toContain(box);
+      expect(/\/Count (\d+)/.exec(pdf)![1], paper).toBe('1');
+    }
+  };
+  await isOnePage();
   await axeFindsNothing(page);
   const [file] = await Promise.all([
     page.waitForEvent('download'),
@@ -138,6 +143,11 @@ test('a plan is worked out, taken to the bench, and printed as one page', async 
   expect(html).toContain('A test above 11 dKH');
   expect(html).toContain('@page card-a5');
   expect(html).not.toMatch(/src=|href=/);
+  // Two bottles have more to say than a reservoir.
+  await page.getByRole('button', { name: 'Get there with this' }).nth(1).click();
+  await page.getByRole('button', { name: 'Make the card' }).nth(1).click();
+  await expect(card).toContainText('Never more than');
+  await isOnePage();
   await columns.nth(1).getByRole('button', { name: 'Take to the bench' }).click();
   await expect(page.locator('.headline').first()).toContainText('Two-part pumps, 8.5 dKH');
 });

@@ -68,6 +68,14 @@ describe('a tank out of three answers', () => {
     patience,
   );
 
+  it('says the use that it was given, to the last digit', () => {
+    for (const { id: dweller, useDkhPerDay } of dwellers) {
+      const { question } = tankLike({ volumeL: 120, dweller, carrier: 'none' });
+      const said = Number(/([\d.]+) dKH a day/.exec(question)![1]);
+      expect(said).toBe(useDkhPerDay);
+    }
+  });
+
   it('has a pump that brings what is used, to a twentieth', () => {
     const scenario = tankLike({ volumeL: 300, dweller: 'mixed', carrier: 'pump' });
     const { trace } = run({ ...scenario, days: 1 });

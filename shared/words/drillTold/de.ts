@@ -34,9 +34,9 @@ export const de: Words<typeof en> = {
       `Um ${clock} begonnen, wäre die Zeit mit Luft und Atmung wie eingestellt ${span}.`,
     breathed: (mgPerLPerH, how) =>
       `Das mit ${mgPerLPerH} mg/L je Stunde, die veratmet werden, ${how}.`,
+    unmeasured: 'Was veratmet wird, ist angenommen: Niemand hat es gemessen.',
     typed: 'wie von Ihnen eingegeben',
-    assumed:
-      'aus gebundenem Kohlenstoff, Futter und dem Wort für den Besatz: niemand hat es gemessen',
+    assumed: 'aus gebundenem Kohlenstoff, Futter und dem Wort für den Besatz',
     twoTimes:
       'Wo zwei Zeiten stehen, gilt die kürzere ganz ohne Luft an der Oberfläche und mit mehr Atmung, die längere mit dem eingestellten Gasaustausch und weniger Atmung.',
     before: 'Bewegen Sie Wasser oder Luft, bevor Sie rechnen.',

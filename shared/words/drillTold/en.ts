@@ -31,8 +31,9 @@ export const en = {
       `Beginning at ${clock}, the time with air and breathing as set would be ${span}.`,
     breathed: (mgPerLPerH: string, how: string) =>
       `That is with ${mgPerLPerH} mg/L an hour breathed, ${how}.`,
+    unmeasured: 'What is breathed is assumed: nobody has measured it.',
     typed: 'as you typed it',
-    assumed: 'from fixed carbon, food and the word for stocking: nobody has measured it',
+    assumed: 'from fixed carbon, food and the word for stocking',
     twoTimes:
       'Where two times stand, the shorter is with no air at the surface at all and more breathed, the longer with the gas exchange that is set and less breathed.',
     before: 'Move water or air before you reckon.',

@@ -29,7 +29,7 @@ export const de: Words<typeof en> = {
   nothingRuns:
     'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne unten beginnen damit.',
   noReading:
-    'Noch keine Alkalinität gemessen: Damit fängt es an. Tragen Sie oben die von heute ein.',
+    'Noch keine Alkalinität gemessen: Damit fängt es an. Tragen Sie zuerst die von heute ein.',
   assumed: (use, by) =>
     `Wie weit zu drehen ist, weiß noch niemand: Den Verbrauch hat niemand gemessen, ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Lassen Sie alles, wie es läuft, bis zwei Tests mit einigen Tagen Abstand es sagen.`,
   raise: (now, target, dose, mornings) =>

@@ -21,7 +21,7 @@ export const en = {
   raisedName: (target: string) => `Raised to ${target} dKH`,
   nothingRuns:
     'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans below begin one.',
-  noReading: 'No alkalinity reading yet: a turn begins from one. Type today’s above.',
+  noReading: 'No alkalinity reading yet: a turn begins from one. Type today’s first.',
   assumed: (use: string, by: string) =>
     `How far to turn is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Leave what runs as it is until two tests some days apart tell.`,
   raise: (now: string, target: string, dose: string, mornings: number) =>

@@ -14,7 +14,7 @@ import {
 import { lineOf, passed, type LineResult } from '../../../shared/verdict/lineResult';
 import { limitText, lineTexts } from '../lineTexts';
 import { stopsAir } from '../../../shared/verdict/oxygenLeft';
-import { oxygenSentences } from './oxygenSentences';
+import { oxygenGrounds, oxygenLead } from './oxygenSentences';
 import { phText } from '../texts';
 import { stoppedSentence } from '../verdict/stopped';
 
@@ -100,7 +100,11 @@ function leftAloneSentence({ outcome, leftAlone }: DrillAnswer, scenario: Scenar
 /** Warm water holds less oxygen; what matters then and is not in the model is said beside it. */
 const inWarmWater = (answer: DrillAnswer, scenario: Scenario): string =>
   scenario.faults.some(({ kind, endTempC }) => kind === 'heater' && endTempC > scenario.tank.tempC)
-    ? `${say.oxygen.warmth(figure(scenario.oxygen.respirationPerTenDegrees))} ${oxygenSentences(answer, scenario)}`
+    ? [
+        say.oxygen.warmth(figure(scenario.oxygen.respirationPerTenDegrees)),
+        oxygenLead(answer, scenario),
+        oxygenGrounds(answer, scenario),
+      ].join(' ')
     : '';
 
 /**
@@ -125,9 +129,9 @@ export function drillSentences(answer: DrillAnswer, scenario: Scenario): readonl
       )
     : set;
   return [
-    stopsAir(scenario) ? oxygenSentences(answer, scenario) : '',
+    stopsAir(scenario) ? oxygenLead(answer, scenario) : '',
     headline,
-    stopsAir(scenario) ? '' : inWarmWater(answer, scenario),
+    stopsAir(scenario) ? oxygenGrounds(answer, scenario) : inWarmWater(answer, scenario),
     besidePh(answer),
     withoutItToo(answer),
     leftAloneSentence(answer, scenario),

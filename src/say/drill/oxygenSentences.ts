@@ -20,22 +20,25 @@ export function leftText({ soonestH, afterH }: OxygenLeft): string {
   return from === '' || from === to ? to : say.between(from, to);
 }
 
+const isTyped = ({ oxygen }: Scenario) => oxygen.respirationMmolPerLPerDay > 0;
+
 /** What is breathed, and how far it is known. */
 function breathedSentence(scenario: Scenario): string {
   const mgPerLPerH = (breathedMmolPerLPerDay(scenario) * O2_MG_PER_MMOL) / 24;
-  const isTyped = scenario.oxygen.respirationMmolPerLPerDay > 0;
-  return say.breathed(figure(mgPerLPerH, 2), isTyped ? say.typed : say.assumed);
+  return say.breathed(figure(mgPerLPerH, 2), isTyped(scenario) ? say.typed : say.assumed);
 }
 
-/** How long oxygen lasts in a failure that has a part in it. */
-export function oxygenSentences(answer: DrillAnswer, scenario: Scenario): string {
+const together = (texts: readonly string[]) => texts.filter((text) => text !== '').join(' ');
+
+/** How long oxygen lasts in a failure that has a part in it: what leads the answer. */
+export function oxygenLead(answer: DrillAnswer, scenario: Scenario): string {
   const low = lineOf(answer.outcome.lines, 'oxygenLow');
   const passed = oxygenLeft(answer, scenario).filter(
     ({ soonestH, afterH }) => (soonestH ?? afterH) !== undefined,
   );
   const { soonest } = answer;
   const lines = passed.map((left) => say.below(figure(left.limitMgPerL), leftText(left)));
-  return [
+  return together([
     low.already ? say.already(figure(low.limit)) : '',
     lines.length > 0 ? say.first(lines.join(say.and)) : '',
     lines.length === 0 && !low.already ? say.kept(figure(low.limit), figure(low.worst, 1)) : '',
@@ -44,10 +47,10 @@ export function oxygenSentences(answer: DrillAnswer, scenario: Scenario): string
           ...([clockText(soonest.clockHour, 0), spanText(soonest.afterH)] as const),
         )
       : '',
-    breathedSentence(scenario),
-    answer.closed ? say.twoTimes : '',
-    say.before,
-  ]
-    .filter((text) => text !== '')
-    .join(' ');
+    isTyped(scenario) ? '' : say.unmeasured,
+  ]);
 }
+
+/** What those times rest on. */
+export const oxygenGrounds = (answer: DrillAnswer, scenario: Scenario): string =>
+  together([breathedSentence(scenario), answer.closed ? say.twoTimes : '', say.before]);
