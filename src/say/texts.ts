@@ -15,5 +15,8 @@ export const lengthText = (hours: number): string =>
 /** Three figures are as many as a keeper measures. */
 export const litresText = (litres: number): string => `${toFigures(litres, 3)} L`;
 
-export const signed = (value: number, digits: number): string =>
-  `${value < 0 ? '−' : '+'}${fixed(Math.abs(value), digits)}`;
+/** What rounds to nothing has no sign. */
+export function signed(value: number, digits: number): string {
+  const size = fixed(Math.abs(value), digits);
+  return Number(size) === 0 ? size : `${value < 0 ? '−' : '+'}${size}`;
+}

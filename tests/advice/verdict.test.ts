@@ -215,4 +215,13 @@ describe('what is called use', () => {
     expect(counted).toContain('calcification');
     expect(counted).not.toContain('topOff');
   });
+
+  it('says of a level that does not move where it is, not between what and what', () => {
+    const still = scenarioOf({
+      ...{ days: 10, tank: { alkalinityDkh: 8.5 } },
+      corals: { useDkhPerDay: 0 },
+      food: { gramsPerDay: 0 },
+    });
+    expect(told(still)).toContain('holds 8.5 dKH for 10 days');
+  });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { thinned } from '../../shared/recipe/thinned';
 import { scenarioOf } from '../../shared/scenario/write';
+import { signed } from '../../src/say/texts';
 import { figure } from '../../shared/words/figure';
 
 describe('a figure in a sentence', () => {
@@ -10,6 +11,15 @@ describe('a figure in a sentence', () => {
     expect(figure(1234.5)).toBe('1234.5');
     expect(figure(20000)).toBe('20000');
     expect(figure(Infinity)).toBe('Infinity');
+  });
+
+  it('has no sign where it rounds to nothing', () => {
+    expect([-0.04, 0.04, -0.06, 0.06].map((value) => signed(value, 1))).toEqual([
+      '0.0',
+      '0.0',
+      '−0.1',
+      '+0.1',
+    ]);
   });
 
   it('of a thinned stock’s dose is three at the most, in the plan itself', () => {

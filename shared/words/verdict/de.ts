@@ -14,7 +14,7 @@ export const de: Words<typeof en> = {
       `steigt in ${length} von ${from} auf ${to}, bisher innerhalb von ${band}`,
     falls: (from, to, length, band) =>
       `fällt in ${length} von ${from} auf ${to}, bisher innerhalb von ${band}`,
-    holds: (low, high, length) => `liegt in ${length} immer bei ${low}–${high}`,
+    holds: (range, length) => `liegt in ${length} immer bei ${range}`,
   },
   noSuchWater: 'solches Wasser bleibt nicht klar: Vorher wäre Kalk ausgefallen',
   stopsOnDay: (day) => `endet an Tag ${day}`,

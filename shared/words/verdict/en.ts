@@ -11,7 +11,7 @@ export const en = {
       `rises from ${from} to ${to} in ${length}, inside ${band} so far`,
     falls: (from: string, to: string, length: string, band: string) =>
       `falls from ${from} to ${to} in ${length}, inside ${band} so far`,
-    holds: (low: string, high: string, length: string) => `holds ${low}–${high} for ${length}`,
+    holds: (range: string, length: string) => `holds ${range} for ${length}`,
   },
   noSuchWater: 'no such water stays clear: chalk would have fallen before',
   stopsOnDay: (day: string) => `stops on day ${day}`,

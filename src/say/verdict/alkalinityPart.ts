@@ -41,5 +41,7 @@ export function alkalinityPart(
       `${limit(band.low)}–${limit(band.high)}`,
     );
   }
-  return said.holds(number(below.worst), whole(above.worst), length);
+  const [low, high] = [number(below.worst), number(above.worst)];
+  const range = low === high ? whole(above.worst) : `${low}–${whole(above.worst)}`;
+  return said.holds(range, length);
 }
