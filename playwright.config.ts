@@ -17,7 +17,7 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   retries: 0,
   forbidOnly: !!process.env.CI,
-  globalTimeout: 15 * 60_000,
+  globalTimeout: 18 * 60_000,
   reporter: [['list'], ...json],
   use: {
     baseURL: address,
