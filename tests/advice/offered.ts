@@ -6,8 +6,7 @@ import { runDrill } from '../../workers/studies/drill/drillRun';
 import { dumpAt } from '../../workers/studies/drill/dump';
 import { LEAST_PROMISE_DAYS } from '../../workers/studies/plan/offered';
 import { usualOptions } from '../../workers/engine/simulation';
-import { referenceAt } from '../../workers/studies/plan/referenceAt';
-import { atRest } from '../../workers/studies/plan/useEnds';
+import { atRest } from '../../workers/studies/plan/atRest';
 import { planQuestion } from '../../workers/studies/plan/planQuestion';
 import { threePlans, type Candidate } from '../../workers/studies/plan/threePlans';
 import type { AnyLog } from './anyLog';
@@ -38,7 +37,7 @@ export function offeredTo({ plan, readings, targetDkh }: AnyLog, aside: number):
   const question = planQuestion(plan, readings, answer, { targetDkh });
   const plans = threePlans(question);
   // Each of the tanks rests where its own use lets it; `standingAt` holds that against settled tanks.
-  const at = atRest(referenceAt(question.now, usualOptions));
+  const at = atRest(question.now, usualOptions);
   const today = run({ ...question.now, days: 2 }).lines;
   const promises = plans.flatMap(({ id, scenario, promisedDays, offered, nearest }): Promised[] => {
     const own = { id, scenario, promisedDays, ...question };

@@ -7,8 +7,7 @@ import { threePlans, type Candidate } from '../../../workers/studies/plan/threeP
 import type { Open } from '../../../workers/studies/plan/onTarget';
 import { oddsOnTarget } from '../../../workers/studies/plan/onTarget';
 import { planQuestion } from '../../../workers/studies/plan/planQuestion';
-import { referenceAt } from '../../../workers/studies/plan/referenceAt';
-import { atRest } from '../../../workers/studies/plan/useEnds';
+import { atRest } from '../../../workers/studies/plan/atRest';
 import { usualOptions } from '../../../workers/engine/simulation';
 import { readColumn } from '../../../shared/trace/trace';
 import { dayMeans } from '../../../workers/studies/dayMeans';
@@ -94,7 +93,7 @@ const ASIDE = { dose: 0.02, use: 0.05 };
 function bestOdds({ scenario, dkh }: Candidate, now: Scenario, open: Open): number {
   const meansOf = (other: Scenario) => dayMeans(readColumn(run(other).trace, 'alkalinity_dkh'));
   const { useDkhPerDay } = scenario.corals;
-  const resting = atRest(referenceAt(now, usualOptions));
+  const resting = atRest(now, usualOptions);
   const means = dayMeans(dkh);
   const more = meansOf(dosedMore(scenario, 1 + ASIDE.dose));
   const aside = meansOf(resting(scenario, useDkhPerDay + ASIDE.use));

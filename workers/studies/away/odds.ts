@@ -10,7 +10,7 @@ import type { MemberResult } from '../drill/memberResult';
 import { isLevel } from '../drill/passing';
 import { delivery, evaporation, limewater, volume, type Doubt } from '../fit/doubts';
 import type { Now } from '../fit/fitted';
-import { referenceOf } from '../plan/referenceAt';
+import { restingItself } from '../plan/atRest';
 import { withUse } from '../plan/useEnds';
 import { LeftTank } from './leftTank';
 
@@ -50,7 +50,7 @@ function memberTank(
   left: Scenario,
   unsure: Unsure,
   index: number,
-  ownRest: ReturnType<typeof referenceOf>,
+  resting: ReturnType<typeof restingItself>,
 ): Scenario {
   const { giveOrTakeDkhPerDay, levelErrorDkh, doubts = [] } = unsure;
   const draws = drawsOf(SEED, index);
@@ -78,8 +78,7 @@ function memberTank(
     .slice(0, 2)
     .reduce((plan, [{ more }, share]) => more(plan, atLeast(share)), own);
   const sound = withUse(drawn, Math.max(0, left.corals.useDkhPerDay + asFitted));
-  const start = { ...sound.start, omegaReference: ownRest(sound) };
-  return { ...sound, start, faults: left.faults };
+  return { ...resting(sound), faults: left.faults };
 }
 
 /** So many tanks that this may be, each left alone as the plan has it. */
@@ -92,9 +91,9 @@ export function oddsOf(
 ): AwayOdds {
   const sound = { ...left, faults: [] };
   const near = { ...options, near: settle(sound, options) };
-  const ownRest = referenceOf(sound, options);
+  const resting = restingItself(sound, options);
   const results = Array.from({ length: members }, (_, index): MemberResult => {
-    const own = memberTank(left, unsure, index, ownRest);
+    const own = memberTank(left, unsure, index, resting);
     const { run, reservoirDryH } = new LeftTank(own, near).run(own);
     return {
       ...{ index, draws: drawsOf(SEED, index), dryAfterH: reservoirDryH },

@@ -4,8 +4,8 @@ import { readColumn } from '../../../shared/trace/trace';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { run } from '../../engine/run';
 import { stillInside, type Today } from '../plan/breaches';
-import { referenceAt } from '../plan/referenceAt';
-import { atRest, usesWithin } from '../plan/useEnds';
+import { atRest } from '../plan/atRest';
+import { usesWithin } from '../plan/useEnds';
 import type { SimulationOptions } from '../../engine/simulation';
 import { emptiesFirst, type Empties, type Vessel } from './empties';
 import { LeftTank, type LeftRun } from './leftTank';
@@ -65,7 +65,7 @@ export function atHome(
   options: SimulationOptions,
 ): AtHome {
   const plan = { ...now, days: TODAY_DAYS, additions: [], faults: [], responses: [] };
-  const resting = atRest(referenceAt(now, options));
+  const resting = atRest(now, options);
   return usesWithin(now.corals.useDkhPerDay, giveOrTakeDkhPerDay).map((use) => {
     const at = (scenario: Scenario) => resting(scenario, use);
     const { lines } = run(at(plan), options);

@@ -3,7 +3,7 @@ import type { ColumnId } from '../../../shared/trace/columns';
 import { readColumn } from '../../../shared/trace/trace';
 import { run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
-import { referenceOf } from '../plan/referenceAt';
+import { restingItself } from '../plan/atRest';
 import { leaveOdds, type Moves } from './leaveOdds';
 import { unknownsOf } from './unknowns';
 
@@ -48,11 +48,10 @@ export function* spreadOf(scenario: Scenario, options: SimulationOptions): Gener
   };
   const moves: Moves[] = [];
   const unknowns = unknownsOf(scenario);
-  const ownRest = referenceOf(scenario, options);
-  const resting = (other: Scenario): Scenario =>
+  const resting =
     scenario.start.omegaReference > 0
-      ? { ...other, start: { ...other.start, omegaReference: ownRest(other) } }
-      : other;
+      ? restingItself(scenario, options)
+      : (other: Scenario) => other;
   for (const [n, aside] of unknowns.entries()) {
     const [less, more] = [-SIGMAS, SIGMAS].map((sigmas) =>
       movesOf(resting(aside(scenario, sigmas))),

@@ -2,8 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
-import { referenceAt } from './referenceAt';
-import { atRest } from './useEnds';
+import { atRest } from './atRest';
 
 /** The water of a tank with a reference as it stands, were its use another. */
 export function standingAt(
@@ -11,7 +10,7 @@ export function standingAt(
   options: SimulationOptions,
 ): (useDkhPerDay: number) => TankState {
   const states = new Map<number, TankState>();
-  const at = atRest(referenceAt(now, options));
+  const at = atRest(now, options);
   return (useDkhPerDay) => {
     const isOwn = useDkhPerDay === now.corals.useDkhPerDay;
     const tank = isOwn ? now : at(now, useDkhPerDay);

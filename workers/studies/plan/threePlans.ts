@@ -5,13 +5,13 @@ import { readColumn } from '../../../shared/trace/trace';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { atRest } from './atRest';
 import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
 import type { Open } from './onTarget';
 import { nearest, type Nearest, type Refused } from './nearest';
 import { judged, type Judged } from './offered';
-import { referenceAt } from './referenceAt';
-import { atRest, useEnds, type UseEnds } from './useEnds';
+import { useEnds, type UseEnds } from './useEnds';
 import { withReference } from './withReference';
 import {
   evaporatingLPerDay,
@@ -89,7 +89,7 @@ export function threePlans(
   const today = watching(options)({ ...now, days: TODAY_DAYS });
   const watch = watching(options, withoutAlkalinity(today.run.lines));
   const runPlan = (scenario: Scenario) => watch(scenario).run;
-  const endsOf = useEnds(atRest(referenceAt(now, options)));
+  const endsOf = useEnds(atRest(now, options));
   const standing = (alkalinityDkh: number, co2Ppm = now.room.co2Ppm): Scenario => ({
     ...now,
     days: PLAN_DAYS,

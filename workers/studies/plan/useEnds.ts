@@ -1,19 +1,9 @@
 import type { Scenario } from '../../../shared/scenario/schema';
-import type { ReferenceAt } from './referenceAt';
 
 export const withUse = (scenario: Scenario, useDkhPerDay: number): Scenario => ({
   ...scenario,
   corals: { ...scenario.corals, measuredAs: 'use', useDkhPerDay: Math.max(0, useDkhPerDay) },
 });
-
-/** A plan at another use, of a tank that rests where it then would. */
-export const atRest =
-  (referenceOf: ReferenceAt) =>
-  (scenario: Scenario, useDkhPerDay: number): Scenario =>
-    withUse(
-      { ...scenario, start: { ...scenario.start, omegaReference: referenceOf(useDkhPerDay) } },
-      useDkhPerDay,
-    );
 
 /** A use, and the lowest and the highest that is possible, dKH/day. */
 export const usesWithin = (useDkhPerDay: number, giveOrTakeDkhPerDay: number): readonly number[] =>
