@@ -1,6 +1,7 @@
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Carbonate } from '../../../shared/recipe/twoPart';
+import { momentH } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import { lineOf } from '../../../shared/verdict/lineResult';
@@ -8,6 +9,7 @@ import type { Run } from '../../engine/run';
 import type { Correction, CorrectionQuestion } from './correct';
 import { largestMoveDkh, peakPh } from './holding';
 import { doseWhere } from './root';
+import { firstMorning, MORNING_HOUR } from './firstMorning';
 import type { RunPlan } from './runPlan';
 import { useEnds, withUse } from './useEnds';
 
@@ -19,8 +21,6 @@ const endsOf = useEnds(withUse);
 const MOST_DAYS = 30;
 const LONGER = 1.4;
 const CLOSE_DKH = 0.02;
-/** The morning hour of a hand-poured dose. */
-const HOUR = 9;
 
 type Raise = Extract<Correction, { kind: 'raise' | 'rises' | 'tooFast' | 'tooHighPh' | 'unsure' }>;
 interface Sought {
@@ -31,19 +31,18 @@ type Poured = Extract<Correction, { kind: 'raise' }>;
 
 /** The upkeep with a weighed dose on each of the first mornings, and the day to look at after. */
 function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: number): Scenario {
-  // What is due at the very moment a tank is taken over was done before it: at nine it is tomorrow's.
-  const first = upkeep.start.clockHour < HOUR ? 1 : 2;
+  const first = firstMorning(upkeep.start);
   const additions = Array.from({ length: grams > 0 ? days : 0 }, (_, i) => ({
-    ...{ day: first + i, hour: HOUR, additive, grams },
+    ...{ day: first + i, hour: MORNING_HOUR, additive, grams },
   }));
   return { ...upkeep, days: days + 1, additions };
 }
 
 /** Mean of the day that follows the last dose, dKH: a morning's peak is no level. */
-function afterwards({ trace }: Run, { clockHour }: Scenario['start'], days: number): number {
+function afterwards({ trace }: Run, start: Scenario['start'], days: number): number {
   const dkh = readColumn(trace, 'alkalinity_dkh');
-  const first = clockHour < HOUR ? 0 : 1;
-  const lastH = Math.ceil((first + days - 1) * 24 + HOUR - clockHour);
+  const last = { day: firstMorning(start) + days - 1, hour: MORNING_HOUR };
+  const lastH = Math.ceil(momentH(last, start.clockHour));
   const day = dkh.subarray(Math.min(lastH, dkh.length - 24), lastH + 24);
   return day.reduce((sum, value) => sum + value, 0) / day.length;
 }

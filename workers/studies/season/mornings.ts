@@ -3,6 +3,7 @@ import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { AdditiveId } from '../../../shared/species/additives';
 import { toDecimals } from '../../../shared/units/digits';
+import { firstMorning, MORNING_HOUR } from '../plan/firstMorning';
 import type { Replay, Stretch } from '../turn/replay';
 import { heldSalinity, type FirstAsked } from './firstAsked';
 import { METAL_OF, metals, pptPerMgPerL, type Metal } from './metals';
@@ -22,8 +23,6 @@ export interface DailyChange {
   readonly salinityPractical: number;
 }
 
-/** The morning hour of a hand-poured dose. */
-const HOUR = 9;
 const CHANGE_HOUR = 10;
 /** Nobody mixes new water weaker or stronger. */
 const MIXED = { least: 20, most: 42 } as const;
@@ -50,8 +49,7 @@ export class Mornings {
     private readonly percent: number,
     private readonly days: number,
   ) {
-    // What is poured at the hour of the newest reading comes before it: a replay begins after that moment.
-    this.firstDay = tank.now.start.clockHour < HOUR ? 1 : 2;
+    this.firstDay = firstMorning(tank.now.start);
     this.exchanged = 1 - (1 - percent / 100) ** days;
     this.kept = percent > 0 ? this.exchanged / ((percent / 100) * days) : 1;
     this.salinityTo = salinityTo ?? heldSalinity(tank);
@@ -82,7 +80,7 @@ export class Mornings {
       metals.flatMap((metal) => {
         const one = raise[metal];
         return one && grams[metal] > 0
-          ? [{ day, hour: HOUR, additive: one.additive, grams: grams[metal] }]
+          ? [{ day, hour: MORNING_HOUR, additive: one.additive, grams: grams[metal] }]
           : [];
       }),
     );

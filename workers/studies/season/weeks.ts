@@ -10,6 +10,7 @@ import { heldSalinity } from './firstAsked';
 import { METAL_OF, metals, salts, type Metal } from './metals';
 import { type First } from './firstDays';
 import { seasonQuantities, type SeasonId } from './quantity';
+import { MORNING_HOUR } from '../plan/firstMorning';
 import { daily, meanOf, UNTOLD_SHARE, type SeasonTank } from './seasonTank';
 
 export const SEASON_DAYS = 180;
@@ -30,7 +31,6 @@ export interface Doses {
 
 export type Changes = Scenario['waterChanges'];
 
-const HOUR = 9;
 const WEEK_H = 7 * 24;
 /** On which days of a week the parts are poured. */
 const WEEKDAYS: Readonly<Record<number, readonly number[]>> = {
@@ -126,7 +126,7 @@ export class Weeks {
       const parts = this.partsOf(metal, grams);
       return Array.from({ length: Math.ceil(this.count) }, (_, week) => week).flatMap((week) =>
         WEEKDAYS[parts]!.map((weekday) => ({
-          ...{ day: pourFrom + week * 7 + weekday, hour: HOUR },
+          ...{ day: pourFrom + week * 7 + weekday, hour: MORNING_HOUR },
           ...{ additive: salts[metal][0]!, grams: grams / parts },
         })),
       );

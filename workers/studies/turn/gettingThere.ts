@@ -3,6 +3,7 @@ import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { raise } from '../plan/raise';
 import { doseWhere } from '../plan/root';
+import { MORNING_HOUR } from '../plan/firstMorning';
 import type { RunPlan } from '../plan/runPlan';
 import type { Lever } from './lever';
 import { dayMeans } from '../dayMeans';
@@ -73,7 +74,7 @@ function poured({ held, targetDkh, days, runPlan, moveDkh, allowedDkh }: Seek): 
   const gap = targetDkh - held.tank.alkalinityDkh;
   const grams = gramsForDkh('sodiumBicarbonate', gap / MOST_MORNINGS, held.tank.volumeL);
   const additions = Array.from({ length: 4 }, (_, i) => ({
-    ...{ day: i + 1, hour: 9, additive: 'sodiumBicarbonate' as const, grams },
+    ...{ day: i + 1, hour: MORNING_HOUR, additive: 'sodiumBicarbonate' as const, grams },
   }));
   if (moveDkh([{ scenario: { ...held, additions }, untilDay: 5 }], 'lowest') > allowedDkh) {
     return undefined;
