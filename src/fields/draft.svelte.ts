@@ -1,4 +1,5 @@
 import { beingRead } from './beingRead';
+import { pressOver } from './pressOver';
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string };
@@ -44,6 +45,7 @@ export class Draft<T> {
     const { typed } = this;
     if (typed === undefined) return;
     const read = await this.field.read(typed);
+    await pressOver();
     // Typed on, or taken back, while it was being read.
     if (this.typed !== typed) return;
     this.complaint = read.ok ? '' : read.message;

@@ -83,6 +83,8 @@ test('why calcium crept up and magnesium fell, what to add, and how much water t
   await target.fill('2000');
   await target.press('Enter');
   await expect(season.getByRole('alert')).toBeVisible();
+  // The new target takes away what was told beside the turn, a screen above the button.
+  await expect(turn.getByRole('heading', { level: 3 })).toBeVisible({ timeout: 60_000 });
   await target.fill('1320');
   await season.getByRole('button', { name: 'Look over the season' }).click();
   const headline = season.locator('.headline');

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { allRead } from '../../src/fields/beingRead';
 import { Draft, type Read } from '../../src/fields/draft.svelte';
+import { followPresses } from '../../src/fields/pressOver';
 
 /** A field of numbers whose texts are read when told to. */
 function field() {
@@ -71,4 +72,19 @@ it('is waited for by whoever acts on what was typed', async () => {
   await read();
   await acted;
   expect(seen).toBe(9);
+});
+
+it('moves nothing from under a finger: what a press makes it give up is put once the press is over', async () => {
+  const page = new EventTarget();
+  followPresses(page);
+  const { draft, read, now } = field();
+  draft.type('9');
+  page.dispatchEvent(new Event('mousedown'));
+  draft.take();
+  const put = read();
+  await new Promise((later) => setTimeout(later));
+  expect([draft.text, now()]).toEqual(['9', 8.5]);
+  page.dispatchEvent(new Event('mouseup'));
+  await put;
+  expect([draft.text, now()]).toEqual(['9.00', 9]);
 });
