@@ -5,8 +5,8 @@ import { twinMisses } from './misses';
 import { twins, TWINS_OF_A_VARIANT, type Twins } from './twins';
 import type { Variant } from './variants';
 
-/** At full size all; else half of a tenth, which leaves the machine its twenty minutes. */
-const count = runsOf(TWINS_OF_A_VARIANT, 0.5).numRuns;
+/** At full size all; else a fiftieth, which leaves the machine its twenty minutes. */
+const count = runsOf(TWINS_OF_A_VARIANT, 0.2).numRuns;
 
 /** Every variant's own law, and the fit against a straight line over all of them. */
 export function holdFor(variants: readonly Variant[]): void {
@@ -26,7 +26,7 @@ export function holdFor(variants: readonly Variant[]): void {
 
   it('are read nearer by the fit than by a straight line, twin by twin', () => {
     expect(found).toHaveLength(variants.length);
-    // Paired, since a dozen twins say little by their medians: the proof compares those of 120.
+    // Paired, since a dozen twins say little by their medians: the proof compares those of 300.
     const nearer = mean(
       found.flatMap(({ errors, lineErrors }) =>
         errors.map((error, i) => Math.log(error / lineErrors[i]!)),

@@ -42,8 +42,8 @@ export interface Twins {
   readonly lineErrors: readonly number[];
 }
 
-/** Of seventeen variants: two thousand and forty in all. */
-export const TWINS_OF_A_VARIANT = 120;
+/** Of seventeen variants: five thousand one hundred in all. */
+export const TWINS_OF_A_VARIANT = 300;
 
 const K = 1.96;
 
