@@ -21,6 +21,8 @@ export default defineConfig({
   reporter: [['list'], ...json],
   use: {
     baseURL: address,
+    // What is kept for offline would be fetched whole beside every test: those of it allow it.
+    serviceWorkers: 'block',
     launchOptions: { args: launchArgs, ...(executablePath && { executablePath }) },
   },
   webServer: [

@@ -6,6 +6,8 @@ import { preview, type PreviewServer } from 'vite';
 import { headers } from '../../scripts/headers.mjs';
 import { axeFindsNothing } from './axe';
 
+test.use({ serviceWorkers: 'allow' });
+
 /** A server of its own on a copy of the built page, to be stopped and to be given a newer build. */
 async function serve(folder: string): Promise<{ server: PreviewServer; address: string }> {
   const server = await preview({

@@ -1,7 +1,5 @@
 import { expect, test } from '@playwright/test';
 
-test.use({ serviceWorkers: 'block' });
-
 test('a lever turned before the store has answered is turned on the tank that then opens', async ({
   page,
 }) => {

@@ -2,6 +2,9 @@ import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { SCENARIO_VERSION } from '../../shared/scenario/schema';
 
+// As a browser has it, with what is kept for offline.
+test.use({ serviceWorkers: 'allow' });
+
 const strength = (page: Page) => page.getByLabel('Strength of the mix', { exact: true });
 const headline = (page: Page) => page.locator('.headline');
 

@@ -1,7 +1,6 @@
 import { expect, test } from '@playwright/test';
 
 // What reads other units comes late, as over a slow line.
-test.use({ serviceWorkers: 'block' });
 test.beforeEach(({ page }) =>
   page.route('**/dimensional*', async (route) => {
     await new Promise((later) => setTimeout(later, 1500));

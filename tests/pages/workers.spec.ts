@@ -20,19 +20,14 @@ test('twenty changes of page leave no more workers than the machine has cores', 
   expect(page.workers().length).toBeGreaterThan(0);
 });
 
-test.describe('a first visit', () => {
-  // What was kept for offline would be there.
-  test.use({ serviceWorkers: 'block' });
-
-  test('where the engine cannot be fetched the page says so, and does not wait for ever', async ({
-    page,
-  }) => {
-    await page.route('**/desk.worker*', (route) => route.abort());
-    await page.goto('/');
-    const sentence = 'what works it out could not be fetched. Reload the page to try again.';
-    await expect(page.getByRole('alert').first()).toContainText(sentence);
-    await expect(page.getByText('is being worked out')).toHaveCount(0);
-    await page.goto('/#drills');
-    await expect(page.locator('.answer').getByRole('alert')).toContainText(sentence);
-  });
+test('on a first visit, where the engine cannot be fetched the page says so, and does not wait for ever', async ({
+  page,
+}) => {
+  await page.route('**/desk.worker*', (route) => route.abort());
+  await page.goto('/');
+  const sentence = 'what works it out could not be fetched. Reload the page to try again.';
+  await expect(page.getByRole('alert').first()).toContainText(sentence);
+  await expect(page.getByText('is being worked out')).toHaveCount(0);
+  await page.goto('/#drills');
+  await expect(page.locator('.answer').getByRole('alert')).toContainText(sentence);
 });
