@@ -15,8 +15,7 @@ import { gettingThere } from '../say/plan/correction';
 import { movesSentence } from '../say/turn/turned';
 import { steerSentences } from '../say/turn/steer';
 import { turnSentences } from '../say/turn/turn';
-import { turnedAt } from '../say/turn/turnedAt';
-import { newestOf } from '../../shared/log/newest';
+import { aroundOf, waitsFor, type Around } from '../say/turn/known';
 import { awaySentences } from '../say/away/away';
 import { failureText, failureTitle, harmlessText, worstSentence } from '../say/away/failures';
 import { topUpTexts } from '../say/away/provision';
@@ -62,21 +61,21 @@ export const planSentences = (offer: ToldOffer): string[] => [
 ];
 
 /** How the water gets to the target before the chosen plan holds it. */
-export const firstSentence = ({ correction, question, counted }: TankAnswer): string =>
-  gettingThere(correction, question, counted.readings);
+export const firstSentence = (told: TankAnswer): string =>
+  gettingThere(told.correction, told.question, aroundIn(told));
+
+const aroundIn = ({ answer, plan, ran, counted: { readings }, now }: TankAnswer): Around =>
+  aroundOf({ readings, plan, ran, answer: 'why' in answer ? undefined : answer }, now);
 
 /** What to turn of what runs, the answer first. */
-export function turnTold({ turn, steer, answer, plan, ran, counted, now }: TankAnswer): string[] {
-  const { readings } = counted;
-  const known = 'why' in answer ? undefined : answer;
-  const around = {
-    ...{ readings, answer: known, now },
-    turnedAt: turnedAt(ran, plan, newestOf(readings, 'alkalinityDkh')?.at),
-  };
+export function turnTold(told: TankAnswer): string[] {
+  const { turn, steer } = told;
+  const around = aroundIn(told);
   const { headline, more } = turnSentences(turn, around, steer);
   const beside = steerSentences(steer, turn, around);
   const found = turn.turn;
-  if (found.kind !== 'turn') return [headline, ...more, ...beside];
+  if (found.kind !== 'turn' || waitsFor(around) !== undefined)
+    return [headline, ...more, ...beside];
   const recipe = turnRecipe(found.turned, turn);
   return [
     ...[headline, ...more, ...beside, movesSentence(found.turned)],
@@ -112,9 +111,10 @@ export function ordersTold({ tank: { log }, usedUp, counted, now }: TankAnswer):
 }
 
 /** Calcium, magnesium and salinity over months, the answer first. */
-export function seasonTold({ season }: TankAnswer): string[] {
+export function seasonTold(told: TankAnswer): string[] {
+  const { season } = told;
   if (!season) return [];
-  const { headline, beside, more } = seasonSentences(season);
+  const { headline, beside, more } = seasonSentences(season, aroundIn(told));
   const strays = strayTexts(season.season).flatMap(({ title, ways }) => [title, ...ways]);
   return [headline, ...beside, ...strays, ...more];
 }

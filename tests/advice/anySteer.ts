@@ -64,7 +64,7 @@ export async function steerAsked(one: AnySteer) {
   });
   const around = { readings: asks.log, answer: undefined, now: NEWEST };
   const says = steerSentences(steer, turn, around);
-  const told = seasonSentences(season);
+  const told = seasonSentences(season, around);
   const wants = metalWants(plan, log);
   return {
     one,

@@ -36,6 +36,7 @@ const PLAN = {
 };
 
 async function sixMonths(page: Page) {
+  await page.clock.setFixedTime('2026-10-31T18:00');
   await page.goto('/');
   await page.getByRole('button', { name: 'Skip, I know my way' }).click();
   await page.getByLabel('Open a scenario file').setInputFiles({

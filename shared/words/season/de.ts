@@ -52,6 +52,7 @@ export const de: Words<typeof en> = {
   addCell: (grams, additive) => `${grams} g ${additive} jeden Morgen`,
   enough: 'nichts',
   highCell: 'zu hoch: siehe unten',
+  testCell: 'nach einem Test',
   refusedCell: 'nicht angeboten: siehe unten',
 
   rose: (what, by, date, cause) => `${what} ist seit ${date} um ${by} gestiegen, ${cause}.`,
@@ -167,7 +168,7 @@ export const de: Words<typeof en> = {
   pouredSince: (what, by, day) =>
     `${what} wird um ${by} höher gerechnet als am ${day} gemessen: So viel kam laut Messbuch seither hinein und ist noch da. Der nächste Test zeigt es.`,
   oldReading: (what, count) =>
-    `${what} wurde ${days(count)} vor der neuesten Zeile des Messbuchs gemessen: Testen Sie noch einmal, bevor Sie etwas zugeben.`,
+    `${what} wurde zuletzt vor ${count} Tagen gemessen: Testen Sie, bevor Sie etwas zugeben.`,
   notInIt:
     'Nicht darin: Salzkrusten und Spritzer, nasse Filtersocken, andere Ionen als diese, Futter und dessen Eis. Schutzbrille bei Calciumchlorid: Es wird in Wasser heiß und reizt die Augen; lösen Sie jedes Salz für sich auf.',
 };

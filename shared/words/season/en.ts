@@ -48,6 +48,7 @@ export const en = {
   addCell: (grams: string, additive: string) => `${grams} g ${additive} each morning`,
   enough: 'nothing',
   highCell: 'too high: see below',
+  testCell: 'after a test',
   refusedCell: 'not offered: see below',
 
   // The first sentence.
@@ -168,7 +169,7 @@ export const en = {
   pouredSince: (what: string, by: string, day: string) =>
     `${what} is counted ${by} higher than it was read on ${day}: that much was poured in since, by the log, and is still there. The next test tells.`,
   oldReading: (what: string, count: number) =>
-    `${what} was read ${days(count)} before the newest line of the log: test it again before you add anything.`,
+    `${what} was last read ${count} days ago: test it before you add anything.`,
   notInIt:
     'Not in it: salt creep and spray, wet filter socks, other ions than these, food and frozen blocks of it. Goggles for calcium chloride: it gets hot in water and irritates eyes; dissolve each salt by itself.',
 };

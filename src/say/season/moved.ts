@@ -1,5 +1,4 @@
 import { hoursOf } from '../../../shared/log/localTime';
-import type { Reading } from '../../../shared/log/reading';
 import { wordFor } from '../../../shared/scenario/words';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/season';
@@ -18,7 +17,7 @@ import {
   listed,
 } from './texts';
 
-/** A latest reading older than this, against the newest line of the log, is to be read again. */
+/** A latest reading older than this is to be read again. */
 const OLD_DAYS = 21;
 
 export const KIT = { calcium: '20', magnesium: '60' } as const;
@@ -46,14 +45,10 @@ export function movedText({ id, since }: Moved): string {
 }
 
 /** What nobody has read, and what was read too long ago. */
-export function unreadTexts(
-  moved: readonly Pick<Moved, 'id' | 'latest'>[],
-  readings: readonly Reading[],
-): string[] {
+export function unreadTexts(moved: readonly Pick<Moved, 'id' | 'latest'>[], now: string): string[] {
   const unread = moved.filter(({ latest }) => latest === undefined);
-  const newest = readings.reduce((last, { at }) => (at > last ? at : last), '');
   const old = moved.flatMap(({ id, latest }): string[] => {
-    const days = latest ? Math.round((hoursOf(newest) - hoursOf(latest.at)) / 24) : 0;
+    const days = latest ? Math.round((hoursOf(now) - hoursOf(latest.at)) / 24) : 0;
     return days > OLD_DAYS ? [say.oldReading(begins(name(id)), days)] : [];
   });
   return [

@@ -26,7 +26,8 @@ export interface SeasonRow {
   readonly days: string;
 }
 
-export const seasonRows = ({ season, question }: SeasonTold): SeasonRow[] =>
+/** Where a test comes first (`testFirst`) no amount is told. */
+export const seasonRows = ({ season, question }: SeasonTold, testsFirst: boolean): SeasonRow[] =>
   season.why.moved.map(({ id, latest, since, readings }): SeasonRow => ({
     name: name(id),
     read: latest ? say.readOn(value(id, latest.value), day(latest.at)) : say.nothing,
@@ -42,7 +43,7 @@ export const seasonRows = ({ season, question }: SeasonTold): SeasonRow[] =>
     why: since
       ? `${say.planSays(signed(id, since.planned))}: ${sharesText(id, since.shares)}`
       : say.nothing,
-    ...addCells(id, season, question),
+    ...(testsFirst ? { add: say.testCell, days: say.nothing } : addCells(id, season, question)),
   }));
 
 function addCells(

@@ -1,6 +1,9 @@
+import { newestOf } from '../../../shared/log/newest';
 import type { Reading } from '../../../shared/log/reading';
-import type { LogAnswer } from '../../ask/outcome';
+import type { Scenario } from '../../../shared/scenario/schema';
+import type { LogAnswer, RanUntil } from '../../ask/outcome';
 import { isTestDue } from '../../ask/testDue';
+import { turnedAt } from './turnedAt';
 
 /** What is known beside the turn itself. */
 export interface Around {
@@ -12,6 +15,17 @@ export interface Around {
   /** Local time. */
   readonly now: string;
 }
+
+interface Tank extends Pick<Around, 'readings' | 'answer'> {
+  readonly plan: Scenario;
+  readonly ran: readonly RanUntil[];
+}
+
+/** What is known at a moment of a tank that runs by a plan. */
+export const aroundOf = ({ readings, answer, plan, ran }: Tank, now: string): Around => ({
+  ...{ readings, answer, now },
+  turnedAt: turnedAt(ran, plan, newestOf(readings, 'alkalinityDkh')?.at),
+});
 
 /** A level that is known no better is none to turn anything by, dKH at two standard errors. */
 const TORN_DKH = 0.6;

@@ -59,7 +59,7 @@ function loweringsText({ seasonHasWays, ...lowering }: Steered['lowerings'][numb
 }
 
 /** What nobody has read, or not for long, of what is poured. */
-function unreadOf({ first }: Steered, readings: SteerTold['readings']): string[] {
+function unreadOf({ first }: Steered, readings: SteerTold['readings'], now: string): string[] {
   const ids = (['calcium', 'magnesium', 'salinity'] as const).filter((id) =>
     id === 'salinity'
       ? first.kind === 'first' && first.change
@@ -67,7 +67,7 @@ function unreadOf({ first }: Steered, readings: SteerTold['readings']): string[]
   );
   return unreadTexts(
     ids.map((id) => ({ id, latest: newestOf(readings, readAs[id]) })),
-    readings,
+    now,
   );
 }
 
@@ -92,13 +92,16 @@ export function steerSentences(
   const mixedNow = question.now.waterChanges.salinityPractical;
   const holds = together?.holds ?? false;
   return [
-    [wants, ...(first.kind === 'none' ? [] : [firstText(first)])].join(' '),
+    [
+      wants,
+      ...unreadOf(steered, readings, around.now),
+      ...(first.kind === 'none' ? [] : [firstText(first)]),
+    ].join(' '),
     ...(holds ? [weeklyText({ weekly }, mixedNow), ...weeklyTexts({ weekly }, mixedNow)] : []),
     ...(together ? togetherTexts(together, isTurned) : []),
     ...takenBackTexts(first),
     ...(pours(steered) ? [told.careful, season.kitDoubt(KIT.calcium, KIT.magnesium)] : []),
     ...lowerings.flatMap(loweringsText),
-    ...unreadOf(steered, readings),
     ...pouredTexts(steered.poured),
   ];
 }

@@ -1,31 +1,26 @@
 import { newestOf } from '../../../shared/log/newest';
-import { spokenDay } from '../../../shared/log/spokenTime';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
 import { dkhText, gramsText } from './texts';
 import { dosedText } from '../plan/correction';
-import { type Around, levelBy, waitsFor } from './known';
+import { type Around, waitsFor } from './known';
+import { testFirst, type Sentences } from './testFirst';
 import { turnedSentences } from './turned';
 import { refusedSentences } from './refused';
 
-/** The answer first, then what comes with it; each a sentence or two. */
-export interface TurnSentences {
-  readonly headline: string;
-  readonly more: readonly string[];
-}
-
 /** What is turned, as the page and the command say it; what goes beside it is told by itself. */
-export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTold): TurnSentences {
+export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTold): Sentences {
   const { question, turn } = asked;
   const newest = newestOf(around.readings, 'alkalinityDkh');
   if (!newest) return { headline: say.noReading, more: [] };
   const raised = raiseSentences(asked);
   const falls = fallSentence(asked);
   if (turn.kind === 'nothingRuns') {
-    const [headline, ...more] = [...raised, say.nothingRuns];
-    return { headline: headline!, more };
+    const headline = raised[0] ?? say.nothingRuns;
+    const more = [...raised.slice(1), ...(raised.length > 0 ? [say.nothingRuns] : [])];
+    return testFirst(around, headline) ?? { headline, more };
   }
   if (falls !== undefined && around.answer && waitsFor(around) === undefined) {
     return { headline: falls, more: [] };
@@ -39,25 +34,10 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
           around,
           beside?.steered?.wanting.map(({ id }) => id),
         );
-  const { answer } = around;
-  const waits = waitsFor(around);
-  if (waits === undefined) return { headline: told[0]!, more: told.slice(1) };
-  // Nothing is to be turned by a level that is not known, or by a use that nobody has measured.
-  if (waits === 'test') {
-    const headline = say.testFirst(spokenDay(newest.at));
-    return { headline, more: [say.byThatReading(told[0]!)] };
+  if (around.answer) {
+    return testFirst(around, told[0]!) ?? { headline: told[0]!, more: told.slice(1) };
   }
-  // What was to be poured with the last turn would be poured twice.
-  if (waits === 'turned') {
-    return {
-      headline: say.turnedSince(spokenDay(around.turnedAt!), spokenDay(newest.at)),
-      more: [],
-    };
-  }
-  if (answer) {
-    const headline = say.torn(dkhText(answer.fit.now.dkh), dkhText(levelBy(answer)));
-    return { headline, more: [say.byThatLevel(told[0]!)] };
-  }
+  // By a use that nobody has measured nothing is to be turned.
   const use = question.now.corals.useDkhPerDay;
   const assumed = say.assumed(figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2));
   if (falls !== undefined) return { headline: falls, more: [assumed] };
