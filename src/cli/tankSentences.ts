@@ -84,11 +84,11 @@ export function turnTold(told: TankAnswer): string[] {
 }
 
 /** Days without the keeper, what may fail meanwhile, and what whoever comes tops up. */
-export function awayTold({ absence, answer, counted: { readings } }: TankAnswer): string[] {
+export function awayTold(told: TankAnswer): string[] {
+  const { absence } = told;
   if (!absence) return [];
   const { asked, looks } = absence;
-  const habits = 'why' in answer ? undefined : answer.habits;
-  const { headline, beside, more } = awaySentences(asked, readings, habits);
+  const { headline, beside, more } = awaySentences(asked, aroundIn(told));
   const plan = asked.away.provided.scenario;
   const failures = looks.failures.filter(({ first }) => first);
   return [

@@ -1,6 +1,6 @@
 import type { Reading } from '../../shared/log/reading';
 import type { Scenario } from '../../shared/scenario/schema';
-import type { LogAnswer } from '../ask/outcome';
+import type { LogAnswer, RanUntil } from '../ask/outcome';
 import type { Asking } from '../ask/asking';
 import type { Beside } from '../bench/beside.svelte';
 import type { RealTank } from '../bench/realTank';
@@ -16,6 +16,8 @@ export interface PlanProps {
   readonly readings: readonly Reading[];
   readonly plan: Scenario;
   readonly answer: LogAnswer | undefined;
+  /** What ran before the plan in force, and until when. */
+  readonly ran: readonly RanUntil[];
   readonly client: Asking;
   /** Whether the log is being read: a plan from half of it would mislead. */
   readonly reading: boolean;

@@ -25,6 +25,9 @@ import {
   withBottle,
 } from './awayInTruth';
 
+/** A log without a line. */
+const unread = { readings: [], answer: undefined, now: '2026-03-01T18:00' };
+
 /** An absence takes a second: at full size five hundred, else a handful. */
 const sized = runsOf(500, 0.05);
 /** Of these one in so many has its failures run, too. */
@@ -68,7 +71,7 @@ it(
         const found = away(question);
         took.push(performance.now() - begun);
         const asked = { question, away: found, isRead: true };
-        const { headline, beside, more } = awaySentences(asked, [], undefined);
+        const { headline, beside, more } = awaySentences(asked, unread);
         for (const text of [headline, ...beside, ...more, ...topUpTexts(found)]) {
           expect(text).not.toMatch(/NaN|undefined|Infinity|[^\d]-\d/);
         }

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { emptyLog } from '../../shared/log/tankLog';
 import { scenarioOf } from '../../shared/scenario/write';
 import { tankAnswer, type TankAnswer } from '../../src/cli/tankAnswer';
-import { firstSentence, seasonTold, turnTold } from '../../src/cli/tankSentences';
+import { awayTold, firstSentence, seasonTold, turnTold } from '../../src/cli/tankSentences';
 import { openingPlans } from '../../src/store/plans';
 import { newTank } from '../../src/store/tanks';
 import { patience } from '../laws/size';
@@ -44,7 +44,7 @@ describe('before anything is poured', () => {
   let told: TankAnswer;
   beforeAll(async () => {
     const tank = { ...newTank('tank-1', 'A basin at Sedge Holm', openingPlans(plan)), log };
-    told = await tankAnswer(tank, '2026-03-07T20:00');
+    told = await tankAnswer(tank, '2026-03-07T20:00', { days: 3, visitDays: 0 });
   }, patience);
 
   it('what a fresh reading asks for is said in grams, by every panel', () => {
@@ -73,6 +73,14 @@ describe('before anything is poured', () => {
       expect([panel, text]).toEqual([panel, expect.stringMatching(/Test first/)]);
       expect([panel, text.match(grams)?.[0]]).toEqual([panel, undefined]);
     }
+  });
+
+  it('nobody leaves by an old reading: that it is old, and to test before leaving, is said', () => {
+    const old = 'is of 7 March, and the next test is overdue';
+    const text = (now: string) => awayTold({ ...told, now }).join(' ');
+    expect(text('2026-03-07T20:00')).not.toContain(old);
+    expect(text('2026-03-29T20:00')).toContain(old);
+    expect(text('2026-03-29T20:00')).toContain('Test before you leave.');
   });
 
   it('an old reading of calcium is said before what is added by it', () => {

@@ -115,6 +115,8 @@ export const de: Words<typeof en> = {
     `Niemand hat den Verbrauch gemessen: ${use} ± ${by} dKH am Tag ist der des Plans. Zwei Tests im Abstand von einigen Tagen würden ihn zeigen.`,
   assumedLevel: (level) =>
     `Es ist noch keine Alkalinität gemessen: Sie beginnt hier bei den ${level} dKH des Plans. Testen Sie vor der Abreise.`,
+  oldLevel: (day, level) =>
+    `Die neueste Messung ist vom ${day}, und der nächste Test ist überfällig: Sie beginnt hier bei den ${level} dKH, die daraus folgen. Testen Sie vor der Abreise.`,
   odds: (count, leave, of) =>
     leave === 0
       ? `In keinem von ${of} Becken, die Ihres sein können, verlässt binnen ${inDays(count)} etwas Ihre Grenzen, das jetzt darin ist.`

@@ -116,6 +116,8 @@ export const en = {
     `Nobody has measured the use: ${use} ± ${by} dKH a day is the plan’s own. Two tests a few days apart would tell.`,
   assumedLevel: (level: string) =>
     `No alkalinity has been read: it is taken to begin at the plan’s ${level} dKH. Test before you leave.`,
+  oldLevel: (day: string, level: string) =>
+    `The newest reading is of ${day}, and the next test is overdue: it is taken to begin at the ${level} dKH that follow from it. Test before you leave.`,
   odds: (count: number, leave: number, of: number) =>
     leave === 0
       ? `In none of ${of} tanks that yours may be does anything leave your limits within ${days(count)} that is inside now.`

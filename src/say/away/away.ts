@@ -1,7 +1,9 @@
-import type { Reading } from '../../../shared/log/reading';
+import { newestOf } from '../../../shared/log/newest';
+import { spokenDay } from '../../../shared/log/spokenTime';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
-import type { AwayTold, LogAnswer } from '../../ask/outcome';
+import type { AwayTold } from '../../ask/outcome';
+import { waitsFor, type Around } from '../turn/known';
 import { dkh, litres, percent } from './texts';
 import { tooFullText, runsOutText } from './vessel';
 import { provisionText, harmsSentence } from './provision';
@@ -27,13 +29,16 @@ function fullestTexts({ question, away }: AwayTold): string[] {
   return told.length > 0 ? [...told, say.fromNow(dkh(question.now.tank.alkalinityDkh))] : [];
 }
 
-/** What stands on no reading. */
-function assumedText({ question, isRead }: AwayTold, readings: readonly Reading[]): string[] {
-  const hasLevel = readings.some(({ alkalinityDkh }) => alkalinityDkh !== undefined);
+/** What stands on no reading, or on one too old to leave by. */
+function assumedText({ question, isRead }: AwayTold, around: Around): string[] {
+  const newest = newestOf(around.readings, 'alkalinityDkh');
   const { corals, tank } = question.now;
   const by = question.giveOrTakeDkhPerDay;
   return [
-    ...(hasLevel ? [] : [say.assumedLevel(dkh(tank.alkalinityDkh))]),
+    ...(newest ? [] : [say.assumedLevel(dkh(tank.alkalinityDkh))]),
+    ...(newest && waitsFor(around) === 'test'
+      ? [say.oldLevel(spokenDay(newest.at), dkh(tank.alkalinityDkh))]
+      : []),
     ...(isRead ? [] : [say.assumedUse(figure(corals.useDkhPerDay, 2), figure(by, 2))]),
   ];
 }
@@ -46,11 +51,7 @@ export interface AwaySentences {
 }
 
 /** Days away, as the page and the command say them. */
-export function awaySentences(
-  asked: AwayTold,
-  readings: readonly Reading[],
-  habits: LogAnswer['habits'] | undefined,
-): AwaySentences {
+export function awaySentences(asked: AwayTold, around: Around): AwaySentences {
   const { away } = asked;
   const { evaporation, delivery } = away.margins;
   return {
@@ -58,14 +59,14 @@ export function awaySentences(
     beside: [
       ...(away.wayOut ? [say.wayOut.best(provisionText(asked))] : []),
       ...(away.asked && !away.wayOut ? [keptText(asked.question, away, provisionText(asked))] : []),
+      ...assumedText(asked, around),
       ...fullestTexts(asked),
-      ...assumedText(asked, readings),
       ...away.vessels
         .filter(({ hasL, dailyL }) => hasL === 0 && dailyL > 0)
         .map(({ dailyL }) => say.noTopOff(litres(dailyL))),
       ...insideText(asked),
       oddsText(asked),
-      ...((habits?.doses.length ?? 0) > 0 ? [say.handDoses] : []),
+      ...((around.answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
       say.notInIt,
     ],
     more: [
