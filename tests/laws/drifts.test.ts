@@ -18,6 +18,9 @@ const NACL_KG_PER_MOL = molarMassGPerMol({ Na: 1, Cl: 1 }) / 1000;
 const NEAR = 2e-3;
 const AT_MOST = 0.1;
 
+/** Less than this of all its ammonia beyond the level that stands: a difference as small as what salinity does to the volume. */
+const STANDING = 1e-4;
+
 /** How fast salinity moves. */
 function psuPerH({ step, view }: Simulation): number {
   const { slope, saltKgPerH } = step.begins;
@@ -58,7 +61,10 @@ it(
         const { step, plan } = simulation;
         const [rates, drifts] = [step.begins.rates.slice(), step.begins.drifts.slice()];
         const [before, after] = [-EPSILON_H, EPSILON_H].map((h) => ratesAfter(simulation, h));
+        const standsMolPerH =
+          STANDING * scenario.filter.nitrificationPerH * step.from[indexOf.TAN]!;
         plan.channels.forEach(({ id, process }, c) => {
+          if (id === 'nitrification' && Math.abs(rates[c]!) < standsMolPerH) return;
           const forward = (after![c]! - rates[c]!) / EPSILON_H;
           const backward = (rates[c]! - before![c]!) / EPSILON_H;
           const size = Math.abs(rates[c]!) + Math.abs(forward) + Math.abs(backward);
