@@ -18,6 +18,10 @@ export function steeredJson({ steered }: SteerTold) {
       ends: together.ends && endsJson(together.ends),
       alkalinityByDkh: together.alkalinityByDkh,
       alkalinityPasses: together.alkalinityPasses && passedJson(together.alkalinityPasses),
+      leavesSooner: together.leavesSooner.map(({ id, side, limit, day }) => ({
+        ...{ quantity: id, side, day },
+        ...named('limit', id, limit),
+      })),
       ...{ largestDailyDkh: together.largestDailyDkh, scenario: together.scenario },
     },
   };

@@ -78,6 +78,12 @@ it(
         (quantity === 'omega' && firstH > raisedUntilH(asked)) ||
         (quantity === 'alkalinityChange' && worst <= together.largestDailyDkh + SWINGS_DKH) ||
         says.some((text) => text.includes(`a change of your water moves ${id} by`)) ||
+        together.leavesSooner.some(
+          ({ id: own, day }) =>
+            own === quantity &&
+            firstH > (day - 1) * 24 &&
+            says.some((text) => text.includes(`by it from day ${day} on`)),
+        ) ||
         (quantity === 'alkalinity' &&
           firstH > mornings * 24 &&
           says.some((text) => text.includes('With it alkalinity may pass') || LOWER.test(text)));

@@ -40,6 +40,12 @@ const allowedDkh = ({ truth }: AnyTurn, turned: Turned, run: Replay, alone: Repl
     1.15 * widestDay(run.dkh, (turned.settled!.days + 2) * 24, run.dkh.length),
   ) + 0.05;
 
+/** The most that a day moves it; where a day that does so ends what is promised, until then. */
+const movesDkh = ({ endedBy, promisedDays }: Turned, run: Replay): number =>
+  endedBy?.breach.quantity === 'alkalinityChange'
+    ? widestDay(run.dkh, 0, promisedDays * 24)
+    : run.largestMoveDkh;
+
 /** What a turn does to a tank's true water that it promised not to do. */
 function breachesOf(any: AnyTurn, turned: Turned, run: Replay, alone: Replay) {
   const { truth, known, giveOrTakeDkhPerDay } = any;
@@ -50,8 +56,8 @@ function breachesOf(any: AnyTurn, turned: Turned, run: Replay, alone: Replay) {
   const untilH = turned.promisedDays * 24;
   const means = dayMeans(run.dkh).slice(turned.settled!.days + 1, turned.promisedDays);
   return [
-    ...(run.largestMoveDkh > allowedDkh(any, turned, run, alone)
-      ? [`moves ${run.largestMoveDkh}`]
+    ...(movesDkh(turned, run) > allowedDkh(any, turned, run, alone)
+      ? [`moves ${movesDkh(turned, run)}`]
       : []),
     ...means
       .filter(
@@ -120,7 +126,7 @@ it(
         const run = turnInTruth(any.truth, turned);
         const alone = leftAlone(any.truth);
         breaches.push(...breachesOf(any, turned, run, alone));
-        largest += Number(run.largestMoveDkh > allowedDkh(any, turned, run, alone));
+        largest += Number(movesDkh(turned, run) > allowedDkh(any, turned, run, alone));
         const { days, lowDkh, highDkh } = turned.settled!;
         const there = dayMeans(run.dkh)[days]!;
         settled += Number(there > lowDkh - READ_DKH && there < highDkh + READ_DKH);

@@ -121,6 +121,12 @@ export const de: Words<typeof en> = {
       `Die Alkalinität endet dadurch ${by} dKH höher als ${than}. Ihre Tests zeigen es.`,
     thanTurn: 'durch die Drehung allein',
     thanNow: 'wie das Becken läuft',
+    sooner: {
+      above: (what, limit, day) =>
+        `${what} liegt dadurch ab Tag ${day} über Ihren ${limit}: Testen Sie bis dahin.`,
+      below: (what, limit, day) =>
+        `${what} liegt dadurch ab Tag ${day} unter Ihren ${limit}: Testen Sie bis dahin.`,
+    },
     passes: (what, value, limit, day) =>
       `Damit kann ${what} an Tag ${day} Ihre Grenze von ${limit} überschreiten und auf ${value} kommen, beim Verbrauch, der dafür am schlimmsten ist: Testen Sie vorher, und drehen Sie dann nach.`,
     careful:

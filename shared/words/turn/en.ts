@@ -128,6 +128,12 @@ export const en = {
       `Alkalinity ends ${by} dKH higher by it than ${than}. Your tests tell.`,
     thanTurn: 'by the turn alone',
     thanNow: 'as the tank runs',
+    sooner: {
+      above: (what: string, limit: string, day: number) =>
+        `${what} is above your ${limit} by it from day ${day} on: test it by then.`,
+      below: (what: string, limit: string, day: number) =>
+        `${what} is below your ${limit} by it from day ${day} on: test it by then.`,
+    },
     passes: (what: string, value: string, limit: string, day: string) =>
       `With it ${what} may pass your limit of ${limit} on day ${day} and go to ${value}, at the use that is worst for it: test before, and turn again.`,
     careful:

@@ -37,13 +37,16 @@ function endsText(by: number, isTurned: boolean): string {
 
 /** How it goes with the turn, as the one run has it. */
 function togetherTexts({ days, ends, ...run }: Together, isTurned: boolean): string[] {
-  const { largestDailyDkh, alkalinityByDkh: by, alkalinityPasses } = run;
+  const { largestDailyDkh, alkalinityByDkh: by, alkalinityPasses, leavesSooner } = run;
   const most = limits(largestDailyDkh);
   return [
     (isTurned ? told.asOne : told.alone)(days, most),
     ...(ends
       ? [told.ends(figure(ends.calcium, 0), figure(ends.magnesium, 0), figure(ends.salinity, 1))]
       : []),
+    ...leavesSooner.map(({ id, side, limit, day }) =>
+      told.sooner[side](begins(name(id)), value(id, limit), day),
+    ),
     ...(alkalinityPasses?.line
       ? [told.passes(...passed(alkalinityPasses.line, alkalinityPasses.firstH))]
       : []),

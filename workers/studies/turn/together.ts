@@ -6,6 +6,7 @@ import type { Ahead } from '../season/ahead';
 import type { SeasonId } from '../season/quantity';
 import { isTurnedAgain, meanOf, type Passed, type SeasonTank } from '../season/seasonTank';
 import { asOnePlan, laid } from './laid';
+import { leavesSooner, type LeavesSooner } from './leavesSooner';
 import type { Replay, Stretch } from './replay';
 
 /** What is poured and changed for the three, run as one with what is turned for alkalinity. */
@@ -20,6 +21,8 @@ export interface Together {
   readonly alkalinityByDkh: number;
   /** Alkalinity that passes a limit by it once the mornings are over, at the use that is worst for it. */
   readonly alkalinityPasses: Passed | undefined;
+  /** What of the three is brought out of its band by it, or sooner than it leaves by itself. */
+  readonly leavesSooner: readonly LeavesSooner[];
   readonly largestDailyDkh: number;
   /** As it was run. */
   readonly stretches: readonly Stretch[];
@@ -44,7 +47,8 @@ export function together(
   const beside = holds ? both : { first: mornings!.stretch };
   const days = Math.max(PLAN_DAYS, (mornings?.stretch.untilDay ?? 0) + 1);
   const runs = tank.uses.map((use) => tank.turnedWith(beside, days, use));
-  const by = runs.map((run, i) => lastDay(run) - lastDay(tank.turnedWith({}, days, tank.uses[i]!)));
+  const without = tank.uses.map((use) => tank.turnedWith({}, days, use));
+  const by = runs.map((run, i) => lastDay(run) - lastDay(without[i]!));
   const of = (id: SeasonId) => meanOf(runs[0]!, id, mornings!.endsFromH, mornings!.endsFromH + 24);
   return {
     ...{ holds, days, stretches: laid(tank.now, tank.turned, beside, days) },
@@ -56,6 +60,10 @@ export function together(
       .flatMap((use) => tank.passedBeside(beside, mostPerDay, use))
       .filter((one) => isTurnedAgain(one, beside))
       .toSorted((a, b) => a.firstH - b.firstH)[0],
+    leavesSooner: leavesSooner(
+      tank,
+      runs.map((run, i) => [run, without[i]!] as const),
+    ),
     largestDailyDkh: Math.max(...runs.map(({ largestMoveDkh }) => largestMoveDkh)),
     scenario: asOnePlan(tank.now, tank.turned, beside),
   };
