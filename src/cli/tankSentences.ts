@@ -11,7 +11,7 @@ import {
 } from '../say/fit/answer';
 import { notesOf } from '../say/fit/notes';
 import { unansweredSentence } from '../say/fit/unanswered';
-import { gettingThere } from '../say/plan/correction';
+import { gettingThere } from '../say/plan/gettingThere';
 import { movesSentence } from '../say/turn/turned';
 import { steerSentences } from '../say/turn/steer';
 import { turnSentences } from '../say/turn/turn';

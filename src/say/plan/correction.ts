@@ -2,27 +2,11 @@ import { wordFor } from '../../../shared/scenario/words';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/plans';
-import type { Correction, Offered } from '../../ask/outcome';
-import type { Around } from '../turn/known';
-import { testFirst } from '../turn/testFirst';
+import type { Correction } from '../../ask/outcome';
 
 const told = say.correction;
 /** Nearer than a test can tell, dKH. */
 const TEST_DKH = 0.2;
-
-/** How this tank gets there first; without a reading nobody knows whether anything is to be done. */
-export function gettingThere(
-  found: Correction,
-  { now, targetDkh, giveOrTakeDkhPerDay }: Offered['question'],
-  around: Around,
-): string {
-  if (!around.readings.some(({ alkalinityDkh }) => alkalinityDkh !== undefined)) {
-    return told.noReading;
-  }
-  const way = correctionSentence(found, now.tank.alkalinityDkh, targetDkh, giveOrTakeDkhPerDay);
-  const waits = testFirst(around, way);
-  return waits ? [waits.headline, ...waits.more].join(' ') : way;
-}
 
 /** How the water gets from what it is to the target, in a sentence or two. */
 export function correctionSentence(
