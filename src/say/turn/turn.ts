@@ -4,9 +4,11 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
-import { dkhText, gramsText } from './texts';
+import { dkhText, gramsText, plain } from './texts';
 import { dosedText } from '../plan/correction';
-import { type Around, levelBy, waitsFor } from './known';
+import { isUntold } from '../../ask/isUntold';
+import { levelBy, strayDkh } from '../../ask/testsSooner';
+import { type Around, waitsFor } from './known';
 import { turnedSentences } from './turned';
 import { refusedSentences } from './refused';
 
@@ -18,6 +20,19 @@ export interface TurnSentences {
 
 /** What is turned, as the page and the command say it; what goes beside it is told by itself. */
 export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTold): TurnSentences {
+  const { headline, more } = toldTurn(asked, around, beside);
+  return { headline, more: [...more, ...tooHighSentences(asked, around)] };
+}
+
+/** What not to do about water that stands too high; a reading that is doubted is tested again first. */
+function tooHighSentences({ question }: TurnTold, { readings, answer }: Around): string[] {
+  const high = question.now.limits.alkalinityHighDkh;
+  const newest = newestOf(readings, 'alkalinityDkh');
+  const isHigh = newest !== undefined && newest.value > high;
+  return isHigh && !(answer && strayDkh(answer) !== undefined) ? [say.tooHigh(plain(high))] : [];
+}
+
+function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): TurnSentences {
   const { question, turn } = asked;
   const newest = newestOf(around.readings, 'alkalinityDkh');
   if (!newest) return { headline: say.noReading, more: [] };
@@ -27,7 +42,13 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
     const [headline, ...more] = [...raised, say.nothingRuns];
     return { headline: headline!, more };
   }
-  if (falls !== undefined && around.answer && waitsFor(around) === undefined) {
+  const waits = waitsFor(around);
+  // Readings that would have the tank bring alkalinity are no ground for a way down or a refusal.
+  const isUnsure = falls !== undefined || turn.kind === 'refused';
+  if (isUnsure && waits === undefined && around.answer && isUntold(around.answer)) {
+    return { headline: say.refused.untold, more: [] };
+  }
+  if (falls !== undefined && around.answer && waits === undefined) {
     return { headline: falls, more: [] };
   }
   const told =
@@ -40,7 +61,6 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
           beside?.steered?.wanting.map(({ id }) => id),
         );
   const { answer } = around;
-  const waits = waitsFor(around);
   if (waits === undefined) return { headline: told[0]!, more: told.slice(1) };
   // Nothing is to be turned by a level that is not known, or by a use that nobody has measured.
   if (waits === 'test') {
@@ -55,12 +75,18 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
     };
   }
   if (answer) {
+    const stray = strayDkh(answer);
+    if (stray !== undefined) {
+      const levels = [stray, answer.fit.now.dkh, levelBy(answer)].map(dkhText);
+      return { headline: say.stray(levels[0]!, levels[1]!, levels[2]!), more: [] };
+    }
     const headline = say.torn(dkhText(answer.fit.now.dkh), dkhText(levelBy(answer)));
     return { headline, more: [say.byThatLevel(told[0]!)] };
   }
   const use = question.now.corals.useDkhPerDay;
-  const assumed = say.assumed(figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2));
-  if (falls !== undefined) return { headline: falls, more: [assumed] };
+  const assumedUse = [figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2)] as const;
+  if (falls !== undefined) return { headline: falls, more: [say.assumedFall(...assumedUse)] };
+  const assumed = say.assumed(...assumedUse);
   const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
   return { headline: headline!, more };
 }
