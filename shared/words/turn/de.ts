@@ -154,7 +154,7 @@ export const de: Words<typeof en> = {
     `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
   refused: {
     untold:
-      'Es wird keine Drehung angeboten: Nach diesen Messungen verbraucht das Becken weniger als nichts. Sehen Sie zuerst nach, ob eine Pumpe weiterlief und wie weit ihre Flasche gefallen ist, ob etwas hineinkam, das im Messbuch fehlt (tragen Sie es ein), und ob der Test aus einer neuen Flasche ist.',
+      'Es wird keine Drehung angeboten: Diese Messungen steigen um mehr, als dosiert wird, und sagen nicht, was das Becken verbraucht. Sehen Sie zuerst nach, ob eine Pumpe weiterlief und wie weit ihre Flasche gefallen ist, ob etwas hineinkam, das im Messbuch fehlt (tragen Sie es ein), und ob der Test aus einer neuen Flasche ist.',
     outOfReach: (target, rests) =>
       `Kein Drehen: Nichts, was läuft, und auch kein weiterer Kanal hält ${target} dKH; am nächsten kommt es bei ${rests} zur Ruhe.`,
     breach: (what, value, limit, day) =>

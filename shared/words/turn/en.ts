@@ -163,7 +163,7 @@ export const en = {
     `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
   refused: {
     untold:
-      'No turn is offered: by these readings the tank uses less than nothing. Look first whether a pump ran on and how far its bottle has fallen, whether something was poured in that the log does not have (type it in), and whether the test is from a new bottle.',
+      'No turn is offered: these readings rise by more than is dosed and do not tell what the tank uses. Look first whether a pump ran on and how far its bottle has fallen, whether something was poured in that the log does not have (type it in), and whether the test is from a new bottle.',
     outOfReach: (target: string, rests: string) =>
       `No turn: nothing that runs, nor one more channel, holds ${target} dKH; the nearest it comes to rest is ${rests}.`,
     breach: (what: string, value: string, limit: string, day: string) =>

@@ -7,7 +7,8 @@ import { isTorn } from '../../ask/testsSooner';
 export interface Around {
   readonly readings: readonly Reading[];
   /** What was fitted to them; undefined where they say nothing yet. */
-  readonly answer: Pick<LogAnswer, 'fit' | 'useNow' | 'habits' | 'nextTest' | 'now'> | undefined;
+  readonly answer:
+    Pick<LogAnswer, 'fit' | 'fan' | 'useNow' | 'habits' | 'nextTest' | 'now'> | undefined;
   /** When what runs was turned after the newest test, as a local time; undefined where it was not. */
   readonly turnedAt?: string | undefined;
   /** Local time. */

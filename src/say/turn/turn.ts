@@ -7,6 +7,7 @@ import type { SteerTold, TurnTold } from '../../ask/outcome';
 import { dkhText, gramsText, plain } from './texts';
 import { dosedText } from '../plan/correction';
 import { isUntold } from '../../ask/isUntold';
+import { roseUnexplained } from '../../ask/roseUnexplained';
 import { levelBy, strayDkh } from '../../ask/testsSooner';
 import { type Around, waitsFor } from './known';
 import { turnedSentences } from './turned';
@@ -44,8 +45,8 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): TurnSent
   }
   const waits = waitsFor(around);
   // Readings that would have the tank bring alkalinity are no ground for a way down or a refusal.
-  const isUnsure = falls !== undefined || turn.kind === 'refused';
-  if (isUnsure && waits === undefined && around.answer && isUntold(around.answer)) {
+  const rests = waits === 'level' ? isSettled(around) : waits === undefined;
+  if ((falls !== undefined || turn.kind === 'refused') && rests && tellsNoUse(around)) {
     return { headline: say.refused.untold, more: [] };
   }
   if (falls !== undefined && around.answer && waits === undefined) {
@@ -90,6 +91,13 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): TurnSent
   const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
   return { headline: headline!, more };
 }
+
+/** Whether the newest reading is borne out by those beside it. */
+const isSettled = ({ answer }: Around): boolean =>
+  answer !== undefined && strayDkh(answer) === undefined;
+
+const tellsNoUse = ({ answer, readings }: Around): boolean =>
+  answer !== undefined && (isUntold(answer) || roseUnexplained(answer, readings));
 
 /** How water that stands too high comes down; undefined where it does not, or nothing brings it there. */
 function fallSentence({ question, untilKnown }: TurnTold): string | undefined {
