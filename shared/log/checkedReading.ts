@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { say as csv } from '../words/csv';
 import { believable } from './believable';
+import { hoursOf } from './localTime';
 import { datedDay } from './spokenTime';
 import { readingField, readingSchema, saysSomething, type Reading } from './reading';
 import { refuse } from './readValue';
@@ -21,12 +22,19 @@ export interface Read {
   readonly reasons: readonly string[];
 }
 
+/** What lies ahead by no more is meant so; a mistyped year is farther off. */
+const NEAR_H = 60 * 24;
+
 function whyNotThen({ at, whenText }: Read, now: string): string[] {
   const { title } = readingField('at');
   if (at === undefined) return [refuse(title, whenText, say.realMoment)];
   const { first, last } = believable(now);
   if (at >= first && at <= last) return [];
-  return [refuse(title, whenText, say.believable(datedDay(first), datedDay(last)))];
+  const expected =
+    at > last && hoursOf(at) - hoursOf(now) < NEAR_H
+      ? say.ahead(datedDay(last))
+      : say.believable(datedDay(first), datedDay(last));
+  return [refuse(title, whenText, expected)];
 }
 
 /** A line that was read as a reading, or every reason why it is none; `now` is the local time. */

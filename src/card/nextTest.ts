@@ -15,11 +15,11 @@ const RAISE_DAYS = 2;
 export function nextTestAt(
   now: string,
   { promisedDays, raising }: { readonly promisedDays: number; readonly raising: boolean },
-  answer: Pick<LogAnswer, 'fit' | 'nextTest'> | undefined,
+  answer: Pick<LogAnswer, 'fit' | 'nextTest' | 'now'> | undefined,
 ): string {
   const nowH = hoursOf(now);
   const checkH = nowH + Math.min(WEEK_DAYS, promisedDays, raising ? RAISE_DAYS : Infinity) * 24;
   if (!answer) return localTimeOf(checkH);
-  const toldH = testDueH(answer);
-  return localTimeOf(toldH > nowH ? Math.min(checkH, toldH) : checkH);
+  // What is due already is due now.
+  return localTimeOf(Math.min(checkH, Math.max(nowH, testDueH(answer))));
 }

@@ -1,5 +1,6 @@
 import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { outsideNow } from '../../shared/log/newest';
+import { testDueH } from '../ask/testDue';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Correction } from '../../workers/studies/plan/correct';
 import type { ToldOffer } from '../say/plan/offer';
@@ -62,7 +63,7 @@ function answerJson(answer: LogAnswer) {
       ...{ odds: leaving.odds, side: leaving.side },
       ...{ oneInTenAt: at(leaving.oneInTenH), halfAt: at(leaving.halfH) },
     },
-    nextTest: { ...nextTest, at: at(nextTest.inDays * 24) },
+    nextTest: { ...nextTest, at: localTimeOf(testDueH(answer)) },
   };
 }
 

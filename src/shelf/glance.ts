@@ -1,6 +1,7 @@
 import { countedReadings } from '../../shared/log/counted';
 import { hoursOf, localTimeOf } from '../../shared/log/localTime';
 import { outsideNow, type Outside } from '../../shared/log/newest';
+import { toxicAmmonia } from '../../shared/log/toxicAmmonia';
 import type { Scenario } from '../../shared/scenario/schema';
 import type { LogAnswer, UsedUp } from '../ask/outcome';
 import { soonestOut, type RunsOut } from '../say/stock/runsOut';
@@ -15,6 +16,8 @@ export interface Glance {
   readonly answer: LogAnswer | string | undefined;
   /** Newest readings that are outside the tank's own limits. */
   readonly outside: readonly Outside[];
+  /** Whether more ammonia harms than the keeper allows. */
+  readonly isToxic: boolean;
   /** Whether its alkalinity is outside by now, as it was read or as the fit has it. */
   readonly isOut: boolean;
   /** What its alkalinity is by now, dKH, as the forecast has it; undefined where that is too old to tell. */
@@ -56,6 +59,7 @@ export function glanceOf(
     outside.some(({ band: { id } }) => id === 'alkalinity');
   return {
     ...{ tank, plan, answer, outside, isOut },
+    isToxic: toxicAmmonia(plan, readings) !== undefined,
     nowDkh: told?.fan.ahead.dkh[Math.max(0, Math.round(nowH - endH!))],
     leavesInDays: fromNow(told?.leaving?.oneInTenH),
     testAt: told && localTimeOf(testDueH(told)),
@@ -69,7 +73,8 @@ export function glanceOf(
 
 /** How soon a tank wants to be looked at: what is outside first, what nobody has measured last. */
 function soonness(glance: Glance): number {
-  const { isOut, leavesInDays, answer, outside, isTestDue: isDue, isPuzzling } = glance;
+  const { isOut, isToxic, leavesInDays, answer, outside, isTestDue: isDue, isPuzzling } = glance;
+  if (isToxic) return -4;
   if (isOut) return -3;
   if (outside.length > 0) return -2;
   if (isPuzzling) return -1;

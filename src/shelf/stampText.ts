@@ -5,10 +5,13 @@ import type { Glance } from './glance';
 /** How a tank stands, in the few words of its stamp. */
 export function stampText(glance: Glance): string {
   const { stamps } = say;
-  const { isOut, outside, answer, leavesInDays, isTestDue } = glance;
-  if (isOut) return stamps.outside;
-  if (outside.length > 0) {
-    return stamps.otherOutside(outside.map(({ band: { id } }) => lineTexts[id].name).join(', '));
+  const { isOut, isToxic, outside, answer, leavesInDays, isTestDue } = glance;
+  // Ammonia harms sooner than any alkalinity.
+  if (isOut && !isToxic) return stamps.outside;
+  const read = outside.map(({ band: { id } }) => id);
+  const ids = isToxic ? (['ammonia', ...read] as const) : read;
+  if (ids.length > 0) {
+    return stamps.otherOutside(ids.map((id) => lineTexts[id].name).join(', '));
   }
   if (answer === undefined) return stamps.working;
   if (leavesInDays !== undefined) {

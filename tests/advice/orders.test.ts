@@ -110,7 +110,7 @@ it(
           for (const today of ['2026-11-27T10:00', '2027-06-01T10:00']) {
             const text = `${paceText(id, pace)} ${orderText(supply, pace, shopDays, today)}`;
             expect(text).not.toMatch(/NaN|undefined|Infinity|[^\d]-\d/);
-            expect(text).toMatch(/Order (by|now)/);
+            expect(text).toMatch(/Order (by|now)|No order yet: .* it lasts \d+ years/);
           }
         }
       }),
@@ -153,6 +153,17 @@ it('a pair and its salt, by hand', () => {
   expect(orderText(supply, paces.get('sodiumCarbonate')!, 7, '2027-01-12T12:00')).toBe(
     'Order now: it may have run out since 7 January 2027. Count again.',
   );
+});
+
+it('of what no scale shows in a day the month is told, and what lasts for decades is no date', () => {
+  const pace = { perDay: 0.0437, leastPerDay: 0.032, mostPerDay: 0.057 };
+  expect(paceText('magnesiumChlorideHexahydrate', pace)).toMatch(
+    /^1\.31 g a month \(0\.96–1\.7\);/,
+  );
+  const id = 'magnesiumChlorideHexahydrate';
+  const supply = { id, left: 500, countedAt: '2026-11-27T10:00' } as const;
+  // 500 g ÷ 0.057 g a day ÷ 365: 24 years.
+  expect(orderText(supply, pace, 7, '2026-11-27T12:00')).toMatch(/^No order yet: .* 24 years\./);
 });
 
 it('tests go as often as the log has them, weekly at least, and what is counted anew takes the place of the old', () => {

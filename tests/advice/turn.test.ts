@@ -22,10 +22,11 @@ const questionOf = ({ known, targetDkh, giveOrTakeDkhPerDay }: AnyTurn): TurnQue
 
 /** A log that knows the level well, today. */
 const well = {
-  fit: { now: { covariance: [[1e-4]] }, startAt: '2026-03-01T10:00', endH: 0 },
+  fit: { now: { covariance: [[1e-4]] }, points: [], startAt: '2026-03-01T10:00', endH: 0 },
+  useNow: { dkhPerDay: 1 },
   nextTest: { inDays: 7 },
   habits: { doses: [], change: undefined },
-} as unknown as Pick<LogAnswer, 'fit' | 'habits' | 'nextTest'>;
+} as unknown as LogAnswer;
 
 /** As near as a test can tell, dKH. */
 const NEAR_DKH = 0.3;

@@ -9,7 +9,9 @@ import { byDaySentence, reachedSentence } from '../../src/say/turn/dates';
 import { dumpSentences } from '../../src/say/plan/dump';
 import { turnNote } from '../../src/say/turn/turned';
 import { turnedAt } from '../../src/say/turn/turnedAt';
+import { steerSentences } from '../../src/say/turn/steer';
 import { turnSentences } from '../../src/say/turn/turn';
+import { nextTestSentence, useSentence } from '../../src/say/fit/answer';
 import { metalWants } from '../../src/diary/season/seasonAsked';
 import { emptyLog } from '../../shared/log/tankLog';
 import { steer, turn } from '../../workers/desk/logQuestions';
@@ -277,4 +279,69 @@ it('no way to turn is asked of a tank that doses nothing, but a low reading is r
   const { told } = await asked({ ...pumps, dosers: [] }, daily([6.2]));
   expect(told.headline).toMatch(/^From 6\.2 to 8\.5 dKH, with what runs left as it is/);
   expect(told.more.at(-1)).toMatch(/there is nothing to turn/);
+});
+
+it('turns nothing by a newest reading that stands alone: the same water is tested again today', async () => {
+  const tests = daily([8.4, 8.5, 8.4, 8.5, 8.4, 8.5, 11.8]);
+  const { told } = await asked(pumps, tests);
+  expect(told.headline).toMatch(
+    /^The newest reading, 11\.8 dKH, does not fit the 8\.\d ± 0\.\d dKH .* again today, before you turn/,
+  );
+  expect(told.more).toEqual([]);
+  const answer = answerLog(pumps, tests, 0.1);
+  if ('why' in answer) throw new Error(answer.why);
+  expect(nextTestSentence(answer, '2026-03-07T20:00')).toMatch(/^Test the same water again today/);
+});
+
+it('says of readings that rise by more than is dosed that they tell no use, and where to look', async () => {
+  const again = { at: '2026-03-04T11:30', alkalinityDkh: 11.6 };
+  const tests = [...daily([8.5, 8.5, 8.6, 11.8]), again];
+  const answer = answerLog(pumps, tests, 0.1);
+  if ('why' in answer) throw new Error(answer.why);
+  expect(useSentence(answer)).toMatch(/^These readings do not tell what the tank uses.*\(−\d/);
+  const { found, told } = await asked(pumps, tests);
+  expect(found.kind).toBe('refused');
+  expect([told.headline, ...told.more].join(' ')).toMatch(
+    /do not tell what the tank uses\. Look first whether a pump ran on.*above your 11 dKH.*no acid/,
+  );
+  expect(nextTestSentence(answer, '2026-03-04T20:00')).toMatch(/^Test/);
+  expect(nextTestSentence(answer, '2026-03-04T20:00')).not.toMatch(/week/);
+});
+
+it('knows a rise that no dosing explains, and never says that such water does not come down', async () => {
+  // Limewater brings 1 dKH a day at the most: 4.5 in one day is something else.
+  const { text } = await asked(lime, daily([8.5, 8.6, 8.5, 8.5, 13, 12.9]));
+  expect(text).toMatch(/do not tell what the tank uses\. Look first whether a pump ran on/);
+  expect(text).not.toContain('does not come down');
+});
+
+it('does not tell somebody who is to dose less to leave what runs as it is', async () => {
+  const { text } = await asked(pumps, daily([11.8]));
+  expect(text).toMatch(/^From 11\.8 down to 8\.5 dKH: dose less .* The tests on the way down tell/);
+  expect(text).not.toContain('Leave what runs as it is');
+});
+
+it('says of what does not come back inside by what is told that this is a part of the way', async () => {
+  const salty = { at: '2026-03-07T09:00', salinityPractical: 39 };
+  const readings = [...daily([8.4, 8.5, 8.4, 8.5, 8.4, 8.5, 8.4]), salty].toSorted((a, b) =>
+    a.at.localeCompare(b.at),
+  );
+  const answer = answerLog(pumps, readings, 0.1);
+  if ('why' in answer) throw new Error(answer.why);
+  const told = await turn({
+    plan: pumps,
+    log: readings,
+    known: answer,
+    wanted: { targetDkh: 8.5 },
+  });
+  const wants = metalWants(pumps, emptyLog);
+  const beside = await steer({ plan: pumps, told, happened: readings, wants });
+  const said = (ppt: number) => {
+    const steered = beside.steered!;
+    const together = { ...steered.together!, ends: { ...steered.together!.ends!, salinity: ppt } };
+    const around = { readings, answer, now: '2026-03-07T20:00' };
+    return steerSentences({ ...beside, steered: { ...steered, together } }, told, around).join(' ');
+  };
+  expect(said(36.9)).toMatch(/36\.9 ppt\. Salinity is then still outside your limit of 36\.0 ppt/);
+  expect(said(36.04)).not.toContain('still outside');
 });

@@ -129,4 +129,15 @@ describe('far too many readings', () => {
     expect([readings.length, tooMany]).toEqual([2000, 18_000]);
     expect(readings.at(-1)!.at).toBe(NOW);
   });
+
+  it('is told where it is tried when it is meant to lie ahead', () => {
+    const saturday = readTyped(
+      { at: '2026-03-14T09:00', coralsPercent: '-33' },
+      {},
+      '2026-03-10T18:00',
+    );
+    expect(saturday.ok ? '' : saturday.problems.join()).toMatch(
+      /expected a day up to 11 March 2026; .* tried on the bench; corals that leave/,
+    );
+  });
 });

@@ -3,7 +3,7 @@ import { localTimeOf } from '../../shared/log/localTime';
 import { farAhead, withNewestWater } from '../../shared/log/newest';
 import type { Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
-import { farAheadSentences, outsideSentences } from '../../src/say/fit/answer';
+import { farAheadSentences, outsideSentences, pressing } from '../../src/say/fit/answer';
 import { answerLog } from '../../workers/studies/answerLog';
 import { correct } from '../../workers/studies/plan/correct';
 import { unansweredSentence } from '../../src/say/fit/unanswered';
@@ -56,6 +56,19 @@ describe('the newest reading of each quantity', () => {
     const { tank } = withNewestWater(plan, log.toReversed());
     expect(tank).toMatchObject({ calciumMgPerL: 370, magnesiumMgPerL: 1160, tempC: 31 });
     expect(outsideSentences(plan, log.slice(0, 1))).toEqual([]);
+  });
+
+  it('of ammonia is told by what of it harms, at the pH that was read or the worst of the band', () => {
+    const ammonia: Reading = { at: at(3), ammoniaMgPerL: 1.5 };
+    const harms = (log: Reading[]) =>
+      Number(/, ([\d.]+) mg\/L are un-ionised/.exec(outsideSentences(plan, log)[0] ?? '')?.[1]);
+    // By hand: pKa near 9.3 in seawater of 25 °C, so at pH 8.2 (NBS; 8.08 total) a twentieth.
+    expect(harms([{ ...ammonia, phNbs: 8.2 }])).toBeCloseTo(1.5 / (1 + 10 ** (9.3 - 8.08)), 1);
+    expect(outsideSentences(plan, [ammonia])[0]).toContain('top of your band');
+    expect(harms([ammonia])).toBeGreaterThan(harms([{ ...ammonia, phNbs: 8.2 }]));
+    expect(pressing(plan, [ammonia])).toBe(true);
+    const little = [{ at: at(3), ammoniaMgPerL: 0.05 }];
+    expect([outsideSentences(plan, little), pressing(plan, little)]).toEqual([[], false]);
   });
 
   it('that is dated a lifetime ahead is said to stand alone, and is not fitted across', () => {

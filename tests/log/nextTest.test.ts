@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { hoursOf } from '../../shared/log/localTime';
+import { testDueH } from '../../src/ask/testDue';
 import { nextTestSentence } from '../../src/say/fit/answer';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Fit } from '../../workers/studies/fit/fitted';
@@ -24,7 +26,9 @@ const END_H = 96;
 const fitOf = (daysAgo = 0) => ({
   now: { dkh: 8, useDkhPerDay: 1, covariance, restless: ahead.restless, doubts: [] },
   endH: END_H,
-  points: [{ kind: 'alkalinity', timeH: END_H - 24 * daysAgo }] as unknown as Fit['points'],
+  points: [
+    { kind: 'alkalinity', timeH: END_H - 24 * daysAgo, value: 8, standardised: 0 },
+  ] as unknown as Fit['points'],
 });
 const SIGMA = 0.15;
 
@@ -57,7 +61,8 @@ describe('the next test, by hand', () => {
 
   it('is due now once its day has passed: what was read then is no water to dose by', () => {
     const answer = {
-      fit: { startAt: '2026-03-01T10:00', endH: END_H },
+      fit: { ...fitOf(), startAt: '2026-03-01T10:00' },
+      now: { limits: { alkalinityLowDkh: 7, alkalinityHighDkh: 11 } },
       nextTest: nextTest(fitOf(), ahead, undefined, SIGMA, 0.1),
     } as unknown as LogAnswer;
     expect(nextTestSentence(answer, '2026-03-06T10:00')).toMatch(/^Test next on 9 March/);
@@ -65,6 +70,24 @@ describe('the next test, by hand', () => {
     for (const late of ['2026-03-11T10:00', '2026-11-26T10:00']) {
       expect(nextTestSentence(answer, late)).toMatch(/^A test was due by 9 March: test now/);
     }
+  });
+
+  it('is the next day where the newest reading is outside the band, and today where it stands alone', () => {
+    const point = (value: number, standardised: number) => ({
+      fit: {
+        ...{ ...fitOf(), startAt: '2026-03-01T10:00' },
+        points: [{ kind: 'alkalinity', timeH: END_H, value, standardised }],
+      },
+      now: { limits: { alkalinityLowDkh: 7, alkalinityHighDkh: 11 } },
+      nextTest: nextTest(fitOf(), ahead, undefined, SIGMA, 0.1),
+    });
+    const said = (value: number, standardised: number) => {
+      const answer = point(value, standardised) as unknown as LogAnswer;
+      return `${testDueH(answer) - hoursOf('2026-03-05T10:00')} ${nextTestSentence(answer, '2026-03-05T11:00')}`;
+    };
+    expect(said(8, 0)).toMatch(/^104 Test next on 9 March/);
+    expect(said(11.8, 1)).toMatch(/^24 Test every day, .* back inside your limits/);
+    expect(said(11.8, 15)).toMatch(/^0 Test the same water again today/);
   });
 
   it('is counted from the newest test, whatever was poured in since', () => {

@@ -61,6 +61,8 @@ export const de: Words<typeof en> = {
     cannotBe: (what, cell, unit, why) => `${what}: „${cell}“ ${unit} kann nicht sein: ${why}.`,
     tooManyCells: (cells, headers) => `${cells} Zellen unter ${headers} Spaltenköpfen.`,
     believable: (first, last) => `ein Tag vom ${first} bis zum ${last}; prüfen Sie die Jahreszahl`,
+    ahead: (last) =>
+      `ein Tag bis zum ${last}; prüfen Sie Tag und Jahr, im Messbuch steht, was geschehen ist. Was noch kommt, probieren Sie auf der Werkbank; Korallen, die gehen, als weniger „Alkalinitätsverbrauch“ (ein Drittel weniger, wenn ein Drittel geht)`,
     realMoment: 'ein Tag und eine Uhrzeit, die es gibt',
     nothing: 'Nichts wurde gemessen oder getan.',
     sameInLog: 'Dasselbe steht schon im Messbuch.',

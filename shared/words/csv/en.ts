@@ -60,6 +60,8 @@ export const en = {
       `${what}: “${cell}” ${unit} cannot be: ${why}.`,
     tooManyCells: (cells: number, headers: number) => `${cells} cells under ${headers} headers.`,
     believable: (first: string, last: string) => `a day from ${first} to ${last}: check the year`,
+    ahead: (last: string) =>
+      `a day up to ${last}; check day and year, the log holds what has happened. What lies ahead is tried on the bench; corals that leave, as less “Alkalinity use” (a third less when a third goes)`,
     realMoment: 'a day and time that exist',
     nothing: 'Nothing was measured or done.',
     sameInLog: 'The same is already in the log.',

@@ -74,6 +74,14 @@ export const de: Words<typeof en> = {
     title: 'Was das Messbuch sagt',
     reasons: 'Wie sicher, und was daraus folgt',
     use: (dkh, by, date) => `Das Becken verbraucht ${dkh} ± ${by} dKH am Tag, Stand ${date}.`,
+    useUntold: (dkh, by) =>
+      `Was das Becken verbraucht, sagen diese Messungen nicht: Es wäre weniger als nichts (${dkh} ± ${by} dKH am Tag). Eine Messung stimmt nicht, oder es kam mehr hinein, als der heutige Plan und das Messbuch haben.`,
+    ammonia: (total, date, toxic, ph, limit) =>
+      `Von den ${total} mg/L Gesamtammoniak vom ${date} sind ${toxic} mg/L freies Ammoniak bei pH ${ph}: Das ist, was schadet, und mehr als Ihre ${limit} mg/L.`,
+    ammoniaPh: (ph) => `${ph} (die Obergrenze Ihres Bereichs; gemessen hat ihn niemand)`,
+    readAgain:
+      'Messen Sie noch einmal, mit sauberer Küvette oder kalibrierter Sonde. Bleibt es dabei:',
+    firstHour: 'die erste Stunde nach einem Ausfall',
     withTyped: (by) =>
       `Das ± des Verbrauchs kommt von den Messungen allein; sind Volumen, Verdunstung und Dosierung so ungenau eingetippt, wie sie es meist sind, ist es ± ${by}.`,
     fall: (dkh, by) => `Die Messwerte fallen um ${dkh} ± ${by} dKH am Tag.`,
@@ -106,6 +114,10 @@ export const de: Words<typeof en> = {
     lastGood: 'Was Sie sehen, ist die letzte gelungene Anpassung.',
   },
   nextTest: {
+    again:
+      'Testen Sie dasselbe Wasser heute noch einmal: Die neuesten Messungen passen nicht zueinander.',
+    outside:
+      'Testen Sie jeden Tag, zur selben Stunde, bis die Alkalinität wieder innerhalb Ihrer Grenzen ist.',
     overdue: (date) =>
       `Bis zum ${date} war ein Test fällig: Testen Sie jetzt, bevor Sie nach diesem Messbuch etwas drehen oder dosieren.`,
     known: (wanted) =>

@@ -73,6 +73,13 @@ export const en = {
     reasons: 'How sure, and what follows',
     use: (dkh: string, by: string, date: string) =>
       `The tank uses ${dkh} ± ${by} dKH a day on ${date}.`,
+    useUntold: (dkh: string, by: string) =>
+      `These readings do not tell what the tank uses: it would be less than nothing (${dkh} ± ${by} dKH a day). A reading is off, or more came in than today’s plan and the log have.`,
+    ammonia: (total: string, date: string, toxic: string, ph: string, limit: string) =>
+      `Of the ${total} mg/L total ammonia of ${date}, ${toxic} mg/L are un-ionised at pH ${ph}: that is what harms, and more than your ${limit} mg/L.`,
+    ammoniaPh: (ph: string) => `${ph} (the top of your band; nobody has read it)`,
+    readAgain: 'Read it once more, with a clean vial or a calibrated probe. If it stands:',
+    firstHour: 'the first hour of a failure',
     /** What no reading checks: volume, evaporation, what is dosed. */
     withTyped: (by: string) =>
       `The ± of the use is by the readings alone; with volume, evaporation and dosing off as typed numbers commonly are, it is ± ${by}.`,
@@ -106,6 +113,8 @@ export const en = {
     lastGood: 'What you see is the last match that worked.',
   },
   nextTest: {
+    again: 'Test the same water again today: the newest readings do not agree with each other.',
+    outside: 'Test every day, at the same hour, until alkalinity is back inside your limits.',
     overdue: (date: string) =>
       `A test was due by ${date}: test now, before you turn or dose anything by this log.`,
     known: (wanted: string) =>

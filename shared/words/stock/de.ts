@@ -75,6 +75,10 @@ export const de: Words<typeof en> = {
     nothing: 'Der heutige Plan verbraucht weder Pulver noch Salz.',
     uses: (perDay, perMonth, least, most) =>
       `${perDay} g am Tag, ${perMonth} g im Monat (${least}–${most} g am Tag)`,
+    usesLittle: (perMonth, least, most) =>
+      `${perMonth} g im Monat (${least}–${most}); was auf einen Tag kommt, zeigt keine Waage: Gewogen wird für die Flasche`,
+    lasts: (years) =>
+      `Noch nichts zu bestellen: Auch wenn am meisten davon weggeht, reicht es ${years} Jahre.`,
     usesTests: (perWeek, least, most) =>
       `${perWeek} in der Woche nach dem Messbuch (${least}–${most})`,
     notCounted: 'Noch nicht gezählt.',

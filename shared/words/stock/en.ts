@@ -73,6 +73,12 @@ export const en = {
     nothing: 'Today’s plan uses up no powder and no salt.',
     uses: (perDay: string, perMonth: string, least: string, most: string) =>
       `${perDay} g a day, ${perMonth} g a month (${least}–${most} g a day)`,
+    /** So little a day that no scale shows it. */
+    usesLittle: (perMonth: string, least: string, most: string) =>
+      `${perMonth} g a month (${least}–${most}); a day’s share is less than a scale shows: it is weighed by the bottle`,
+    /** What lasts so long is no date. */
+    lasts: (years: number) =>
+      `No order yet: at the most it may go in a day it lasts ${years} years.`,
     usesTests: (perWeek: string, least: string, most: string) =>
       `${perWeek} a week by the log (${least}–${most})`,
     notCounted: 'Not counted yet.',

@@ -44,6 +44,12 @@ export const de: Words<typeof en> = {
     tooSlow: (now, target) =>
       `Von ${now} auf ${target} dKH kommt sie binnen zwei Monaten nicht herunter, auch wenn nichts dosiert wird: Wechseln Sie Wasser mit einem Salz, das weniger enthält.`,
   },
+  assumedFall: (use, by) =>
+    `Wie weit auf Dauer zu drehen ist, weiß noch niemand: Den Verbrauch hat niemand gemessen, ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Die Tests auf dem Weg nach unten sagen es.`,
+  stray: (newest, level, by) =>
+    `Die neueste Messung, ${newest} dKH, passt nicht zu den ${level} ± ${by} dKH, auf die die Messungen davor führen. Testen Sie dasselbe Wasser heute noch einmal, bevor Sie an etwas drehen oder etwas hineingeben: Tragen Sie ein, was herauskommt, daraus folgt, woran zu drehen ist.`,
+  tooHigh: (high) =>
+    `Sie steht über Ihren ${high} dKH: Geben Sie von Hand nichts hinein, was Alkalinität bringt, und keine Säure dagegen. Die Korallen bringen sie herunter, um ihren Verbrauch, und Wasserwechsel mit einem Salz, das weniger hat. Testen Sie jeden Tag.`,
   torn: (level, by) =>
     `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
   testFirst: (date) =>
@@ -115,6 +121,8 @@ export const de: Words<typeof en> = {
       `Über ${days} Tage gerechnet, bei jedem Verbrauch, der für möglich gilt: Die Alkalinität bewegt sich um höchstens ${most} dKH am Tag.`,
     ends: (calcium, magnesium, salinity) =>
       `Ist es getan, hält das Wasser ${calcium} mg/L Calcium, ${magnesium} mg/L Magnesium und ${salinity} ppt.`,
+    stillOutside: (what, end) =>
+      `${what} liegt dann immer noch außerhalb Ihrer Grenze von ${end}: Das ist nur ein Teil des Weges. Testen Sie bis dahin wieder, und machen Sie von dort aus weiter.`,
     lower: (by, than) =>
       `Die Alkalinität endet dadurch ${by} dKH tiefer als ${than}: Mit mehr Calcium nehmen Korallen mehr auf. Ihre Tests zeigen es.`,
     higher: (by, than) =>
@@ -151,6 +159,8 @@ export const de: Words<typeof en> = {
   also: (what, value, limit, day) =>
     `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
   refused: {
+    untold:
+      'Es wird keine Drehung angeboten: Diese Messungen steigen um mehr, als dosiert wird, und sagen nicht, was das Becken verbraucht. Sehen Sie zuerst nach, ob eine Pumpe weiterlief und wie weit ihre Flasche gefallen ist, ob etwas hineinkam, das im Messbuch fehlt (tragen Sie es ein), und ob der Test aus einer neuen Flasche ist.',
     outOfReach: (target, rests) =>
       `Kein Drehen: Nichts, was läuft, und auch kein weiterer Kanal hält ${target} dKH; am nächsten kommt es bei ${rests} zur Ruhe.`,
     breach: (what, value, limit, day) =>

@@ -45,6 +45,13 @@ export const en = {
     tooSlow: (now: string, target: string) =>
       `From ${now} to ${target} dKH it does not come down within two months, with nothing dosed: change water with a salt that holds less.`,
   },
+  /** Beside a way down that needs no exact use. */
+  assumedFall: (use: string, by: string) =>
+    `How far to turn for good is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. The tests on the way down tell.`,
+  stray: (newest: string, level: string, by: string) =>
+    `The newest reading, ${newest} dKH, does not fit the ${level} ± ${by} dKH that the readings before it lead to. Test the same water again today, before you turn anything or pour anything in: log what it reads, and the turn follows from that.`,
+  tooHigh: (high: string) =>
+    `It stands above your ${high} dKH: add nothing by hand that brings alkalinity, and no acid against it. Corals bring it down by what they use, and water changes do with a salt that holds less. Test every day.`,
   torn: (level: string, by: string) =>
     `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
   testFirst: (date: string) =>
@@ -122,6 +129,8 @@ export const en = {
       `Run for ${days} days at every use that is thought possible: alkalinity moves by at most ${most} dKH in a day.`,
     ends: (calcium: string, magnesium: string, salinity: string) =>
       `Once it is done the water then holds ${calcium} mg/L calcium, ${magnesium} mg/L magnesium and ${salinity} ppt.`,
+    stillOutside: (what: string, end: string) =>
+      `${what} is then still outside your limit of ${end}: that is a part of the way only. Test again by then, and go on from what it reads.`,
     lower: (by: string, than: string) =>
       `Alkalinity ends ${by} dKH lower by it than ${than}: with more calcium corals take more. Your tests tell.`,
     higher: (by: string, than: string) =>
@@ -159,6 +168,8 @@ export const en = {
   also: (what: string, value: string, limit: string, day: string) =>
     `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
   refused: {
+    untold:
+      'No turn is offered: these readings rise by more than is dosed and do not tell what the tank uses. Look first whether a pump ran on and how far its bottle has fallen, whether something was poured in that the log does not have (type it in), and whether the test is from a new bottle.',
     outOfReach: (target: string, rests: string) =>
       `No turn: nothing that runs, nor one more channel, holds ${target} dKH; the nearest it comes to rest is ${rests}.`,
     breach: (what: string, value: string, limit: string, day: string) =>

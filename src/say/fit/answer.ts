@@ -5,6 +5,8 @@ import { straightLine } from '../../../shared/log/slope';
 import { hoursOf, localTimeOf } from '../../../shared/log/localTime';
 import { spokenDay } from '../../../shared/log/spokenTime';
 import { farAhead, outsideNow } from '../../../shared/log/newest';
+import { toxicAmmonia } from '../../../shared/log/toxicAmmonia';
+import { toFigures } from '../../../shared/units/digits';
 import { USUAL_WINDOW_DAYS } from '../../../shared/log/tankLog';
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -12,6 +14,8 @@ import { lineTexts } from '../lineTexts';
 import { wordFor } from '../../../shared/scenario/words';
 import type { LogAnswer } from '../../ask/outcome';
 import { isTestDue, testDueH } from '../../ask/testDue';
+import { soonerDays } from '../../ask/testsSooner';
+import { isUntold } from '../../ask/isUntold';
 
 const WEEK_H = 168;
 
@@ -22,8 +26,15 @@ const dayAfter = ({ fit }: LogAnswer, hours: number): string =>
 export function useSentence(answer: LogAnswer): string {
   const { useNow, fit } = answer;
   const by = 2 * useNow.standardErrorDkhPerDay;
-  return say.answer.use(figure(useNow.dkhPerDay, 2), giveOrTake(by), dayAfter(answer, fit.endH));
+  if (isUntold(answer)) return say.answer.useUntold(minus(useNow.dkhPerDay), giveOrTake(by));
+  return say.answer.use(
+    figure(Math.max(0, useNow.dkhPerDay), 2),
+    giveOrTake(by),
+    dayAfter(answer, fit.endH),
+  );
 }
+
+const minus = (dkh: number) => `−${figure(-dkh, 2)}`;
 
 /** How much less sure it is with what was typed and no reading checks; empty where that adds nothing. */
 export function typedSentence({ useNow }: LogAnswer): string {
@@ -87,6 +98,8 @@ export function nextTestSentence(answer: LogAnswer, now: string): string {
   const date = spokenDay(localTimeOf(testDueH(answer)));
   // What was read so long ago says nothing of the water as it stands.
   if (isTestDue(answer, now)) return told.overdue(date);
+  const sooner = soonerDays(answer);
+  if (sooner !== undefined) return sooner === 0 ? told.again : told.outside;
   if (reason === 'known') {
     return dailyTests !== undefined && dailyTests < inDays - 1
       ? told.onOrDaily(date, wanted, dailyTests)
@@ -110,13 +123,34 @@ export function habitSentence({ habits: { doses, change } }: LogAnswer): string 
 }
 
 /** Every newest reading that is outside the limits, each in a sentence. */
-export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): string[] =>
-  outsideNow(plan, readings).map(({ band: { id, low, high }, value, at }) => {
+export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): string[] => [
+  ...ammoniaSentences(plan, readings),
+  ...outsideNow(plan, readings).map(({ band: { id, low, high }, value, at }) => {
     const { name, unit } = lineTexts[id];
     const withUnit = (text: string) => `${text} ${unit}`.trim();
     const band = withUnit(`${figure(low)}–${figure(high)}`);
     return say.answer.newestOutside(name, withUnit(figure(value)), spokenDay(at), band);
-  });
+  }),
+];
+
+const SOON_HARMFUL: readonly string[] = ['ph', 'salinity', 'temperature'];
+
+/** Whether what is outside may harm within hours: then a failure is likelier than a slow drift. */
+export const pressing = (plan: Scenario, readings: readonly Reading[]): boolean =>
+  toxicAmmonia(plan, readings) !== undefined ||
+  outsideNow(plan, readings).some(({ band: { id } }) => SOON_HARMFUL.includes(id));
+
+/** How much of the newest ammonia harms, where that is too much: it stands first. */
+function ammoniaSentences(plan: Scenario, readings: readonly Reading[]): string[] {
+  const found = toxicAmmonia(plan, readings);
+  if (!found) return [];
+  const { at, totalMgPerL, unionisedMgPerL, phNbs, isPhRead } = found;
+  const told = say.answer;
+  const ph = isPhRead ? figure(phNbs) : told.ammoniaPh(figure(phNbs));
+  const toxic = figure(toFigures(unionisedMgPerL, 2));
+  const limit = figure(plan.limits.unionisedAmmoniaMgPerL);
+  return [told.ammonia(figure(totalMgPerL), spokenDay(at), toxic, ph, limit)];
+}
 
 /** That the newest reading stands alone, for its date. */
 export function farAheadSentences(all: readonly Reading[]): string[] {

@@ -13,6 +13,10 @@ import type { SupplyPace } from '../../ask/outcome';
 const { orders: told } = say;
 
 const DAYS_A_MONTH = 30;
+/** A kitchen scale for powders shows tenths of a gram. */
+const SCALE_G = 0.1;
+/** What lasts longer is said in years. */
+const LONG_DAYS = 730;
 const figures = (value: number, count: number) => figure(toFigures(value, count));
 
 /** What is bought. */
@@ -39,6 +43,10 @@ export function paceText(id: SupplyId, { perDay, leastPerDay, mostPerDay }: Pace
     const [week, least, most] = [perDay, leastPerDay, mostPerDay].map((n) => figures(n * 7, 2));
     return told.usesTests(week!, least!, most!);
   }
+  if (id !== 'salt' && perDay < SCALE_G) {
+    const [least, most] = [leastPerDay, mostPerDay].map((n) => figures(n * DAYS_A_MONTH, 2));
+    return told.usesLittle(figures(perDay * DAYS_A_MONTH, 3), least!, most!);
+  }
   const [day, month] = [figures(perDay, 3), figures(perDay * DAYS_A_MONTH, 3)];
   return told.uses(day, month, figures(leastPerDay, 2), figures(mostPerDay, 2));
 }
@@ -56,6 +64,9 @@ export function orderText(
   const { orderDays, soonestDays, asSetDays, latestDays } = found;
   const sinceDays = Math.floor((hoursOf(today) - hoursOf(countedAt)) / 24);
   if (sinceDays > soonestDays) return told.outAlready(on(soonestDays));
+  if (orderDays - sinceDays > LONG_DAYS) {
+    return told.lasts(Math.floor((soonestDays - sinceDays) / 365));
+  }
   const latest = latestDays === undefined ? told.never : on(latestDays);
   const when = [on(soonestDays), latest, on(asSetDays)] as const;
   return orderDays <= sinceDays ? told.now(...when) : told.by(on(orderDays), ...when);

@@ -3,13 +3,15 @@ import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { LogAnswer, RanUntil } from '../../ask/outcome';
 import { isTestDue } from '../../ask/testDue';
+import { isTorn } from '../../ask/testsSooner';
 import { turnedAt } from './turnedAt';
 
 /** What is known beside the turn itself. */
 export interface Around {
   readonly readings: readonly Reading[];
   /** What was fitted to them; undefined where they say nothing yet. */
-  readonly answer: Pick<LogAnswer, 'fit' | 'habits' | 'nextTest'> | undefined;
+  readonly answer:
+    Pick<LogAnswer, 'fit' | 'fan' | 'useNow' | 'habits' | 'nextTest' | 'now'> | undefined;
   /** When what runs was turned after the newest test, as a local time; undefined where it was not. */
   readonly turnedAt?: string | undefined;
   /** Local time. */
@@ -27,12 +29,6 @@ export const aroundOf = ({ readings, answer, plan, ran }: Tank, now: string): Ar
   turnedAt: turnedAt(ran, plan, newestOf(readings, 'alkalinityDkh')?.at),
 });
 
-/** A level that is known no better is none to turn anything by, dKH at two standard errors. */
-const TORN_DKH = 0.6;
-
-export const levelBy = ({ fit }: Pick<LogAnswer, 'fit'>) =>
-  2 * Math.sqrt(fit.now.covariance[0]![0]!);
-
 /** What has to be known before something is turned by a log; undefined where all is. */
 export function waitsFor({
   answer,
@@ -42,5 +38,5 @@ export function waitsFor({
   if (!answer) return 'use';
   if (isTestDue(answer, now)) return 'test';
   if (turnedAt !== undefined) return 'turned';
-  return levelBy(answer) > TORN_DKH ? 'level' : undefined;
+  return isTorn(answer) ? 'level' : undefined;
 }

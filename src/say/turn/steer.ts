@@ -1,4 +1,6 @@
 import { newestOf } from '../../../shared/log/newest';
+import { limitBands } from '../../../shared/scenario/limitBands';
+import { toDecimals } from '../../../shared/units/digits';
 import { figure } from '../../../shared/words/figure';
 import { say as season } from '../../../shared/words/season';
 import { say } from '../../../shared/words/turn';
@@ -35,14 +37,28 @@ function endsText(by: number, isTurned: boolean): string {
   return ends(figure(Math.abs(by), 1), isTurned ? told.thanTurn : told.thanNow);
 }
 
+/** What does not get back inside by it, though it is nearer. */
+function stillOutsideTexts(ends: NonNullable<Together['ends']>, plan: Together['scenario']) {
+  const rounded = { calcium: 0, magnesium: 0, salinity: 1 } as const;
+  return limitBands(plan.limits).flatMap(({ id, low, high }) => {
+    if (id !== 'calcium' && id !== 'magnesium' && id !== 'salinity') return [];
+    const stands = toDecimals(ends[id], rounded[id]);
+    if (stands >= low && stands <= high) return [];
+    return [told.stillOutside(begins(name(id)), value(id, stands < low ? low : high))];
+  });
+}
+
 /** How it goes with the turn, as the one run has it. */
-function togetherTexts({ days, ends, ...run }: Together, isTurned: boolean): string[] {
+function togetherTexts({ days, ends, scenario, ...run }: Together, isTurned: boolean): string[] {
   const { largestDailyDkh, alkalinityByDkh: by, alkalinityPasses, leavesSooner } = run;
   const most = limits(largestDailyDkh);
   return [
     (isTurned ? told.asOne : told.alone)(days, most),
     ...(ends
-      ? [told.ends(figure(ends.calcium, 0), figure(ends.magnesium, 0), figure(ends.salinity, 1))]
+      ? [
+          told.ends(figure(ends.calcium, 0), figure(ends.magnesium, 0), figure(ends.salinity, 1)),
+          ...stillOutsideTexts(ends, scenario),
+        ]
       : []),
     ...leavesSooner.map(({ id, side, limit, day }) =>
       told.sooner[side](begins(name(id)), value(id, limit), day),

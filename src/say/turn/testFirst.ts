@@ -1,7 +1,8 @@
 import { newestOf } from '../../../shared/log/newest';
 import { spokenDay } from '../../../shared/log/spokenTime';
 import { say } from '../../../shared/words/turn';
-import { levelBy, waitsFor, type Around } from './known';
+import { levelBy, strayDkh } from '../../ask/testsSooner';
+import { waitsFor, type Around } from './known';
 import { dkhText } from './texts';
 
 /** The answer first, then what comes with it; each a sentence or two. */
@@ -28,8 +29,9 @@ export function testFirst(around: Around, wouldBe: string): Sentences | undefine
     return { headline: say.turnedSince(spokenDay(turnedAt!), read), more: [] };
   }
   if (waits !== 'level') return undefined;
-  return {
-    headline: say.torn(dkhText(answer.fit.now.dkh), dkhText(levelBy(answer))),
-    more: [say.byThatLevel(wouldBe)],
-  };
+  const level = [dkhText(answer.fit.now.dkh), dkhText(levelBy(answer))] as const;
+  const stray = strayDkh(answer);
+  return stray === undefined
+    ? { headline: say.torn(...level), more: [say.byThatLevel(wouldBe)] }
+    : { headline: say.stray(dkhText(stray), ...level), more: [] };
 }

@@ -3,8 +3,11 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
-import { dkhText, gramsText } from './texts';
+import { dkhText, gramsText, plain } from './texts';
 import { dosedText } from '../plan/correction';
+import { isUntold } from '../../ask/isUntold';
+import { roseUnexplained } from '../../ask/roseUnexplained';
+import { strayDkh } from '../../ask/testsSooner';
 import { type Around, waitsFor } from './known';
 import { testFirst, type Sentences } from './testFirst';
 import { turnedSentences } from './turned';
@@ -12,6 +15,19 @@ import { refusedSentences } from './refused';
 
 /** What is turned, as the page and the command say it; what goes beside it is told by itself. */
 export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTold): Sentences {
+  const { headline, more } = toldTurn(asked, around, beside);
+  return { headline, more: [...more, ...tooHighSentences(asked, around)] };
+}
+
+/** What not to do about water that stands too high; a reading that is doubted is tested again first. */
+function tooHighSentences({ question }: TurnTold, { readings, answer }: Around): string[] {
+  const high = question.now.limits.alkalinityHighDkh;
+  const newest = newestOf(readings, 'alkalinityDkh');
+  const isHigh = newest !== undefined && newest.value > high;
+  return isHigh && !(answer && strayDkh(answer) !== undefined) ? [say.tooHigh(plain(high))] : [];
+}
+
+function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentences {
   const { question, turn } = asked;
   const newest = newestOf(around.readings, 'alkalinityDkh');
   if (!newest) return { headline: say.noReading, more: [] };
@@ -22,7 +38,13 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
     const more = [...raised.slice(1), ...(raised.length > 0 ? [say.nothingRuns] : [])];
     return testFirst(around, headline) ?? { headline, more };
   }
-  if (falls !== undefined && around.answer && waitsFor(around) === undefined) {
+  const waits = waitsFor(around);
+  // Readings that would have the tank bring alkalinity are no ground for a way down or a refusal.
+  const rests = waits === 'level' ? isSettled(around) : waits === undefined;
+  if ((falls !== undefined || turn.kind === 'refused') && rests && tellsNoUse(around)) {
+    return { headline: say.refused.untold, more: [] };
+  }
+  if (falls !== undefined && around.answer && waits === undefined) {
     return { headline: falls, more: [] };
   }
   const told =
@@ -39,11 +61,19 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
   }
   // By a use that nobody has measured nothing is to be turned.
   const use = question.now.corals.useDkhPerDay;
-  const assumed = say.assumed(figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2));
-  if (falls !== undefined) return { headline: falls, more: [assumed] };
+  const assumedUse = [figure(use, 2), figure(question.giveOrTakeDkhPerDay, 2)] as const;
+  if (falls !== undefined) return { headline: falls, more: [say.assumedFall(...assumedUse)] };
+  const assumed = say.assumed(...assumedUse);
   const [headline, ...more] = [...raised, assumed, say.byThatUse(told[0]!)];
   return { headline: headline!, more };
 }
+
+/** Whether the newest reading is borne out by those beside it. */
+const isSettled = ({ answer }: Around): boolean =>
+  answer !== undefined && strayDkh(answer) === undefined;
+
+const tellsNoUse = ({ answer, readings }: Around): boolean =>
+  answer !== undefined && (isUntold(answer) || roseUnexplained(answer, readings));
 
 /** How water that stands too high comes down; undefined where it does not, or nothing brings it there. */
 function fallSentence({ question, untilKnown }: TurnTold): string | undefined {
