@@ -128,10 +128,12 @@ it(
         const unread = Math.abs(error.salinity) + NEAR_PPT;
         // What begins outside is on its way, and said to be: until it is to be inside.
         const planned = daily(tank.replay(weekly.stretches), 'salinity').slice(from);
-        const begins = planned.findIndex((ppt) => ppt >= low && ppt <= high);
+        const isInside = (ppt: number, by: number) => ppt >= low - by && ppt <= high + by;
+        const inside = planned.findIndex((ppt) => isInside(ppt, 0));
+        const begins = inside < 0 ? planned.findIndex((ppt) => isInside(ppt, NEAR_PPT)) : inside;
         if (begins < 0) breaches.push(`salinity never inside, ${planned.at(-1)}`);
         const means = daily(own, 'salinity').slice(from + begins);
-        const outside = means.filter((ppt) => ppt < low - unread || ppt > high + unread);
+        const outside = means.filter((ppt) => !isInside(ppt, unread));
         if (outside.length > 0) breaches.push(`salinity ${outside[0]} for ${outside.length} days`);
         const { exchange } = weekly;
         const { waterChanges } = weekly.stretches.at(-1)!.scenario;

@@ -154,9 +154,9 @@ it(
           ...{ own: Math.abs(found / share - 1), byHand: Math.abs(byHand / share - 1) },
           isPump: pump !== undefined,
         });
-        // Nearer than half a gulp of the top-off a level does not tell.
+        // Nearer than a gulp of the top-off a level does not tell.
         const gulpL = pump === undefined ? known.topOff.deadBandL : 0;
-        expect(Math.abs(found / share - 1)).toBeLessThan(Math.max(0.03, gulpL / 2 / litres));
+        expect(Math.abs(found / share - 1)).toBeLessThan(Math.max(0.03, gulpL / litres));
         expect(parseScenario(scenario).ok).toBe(true);
         // More in and more taken: the water that was read stays what it is. Beside it, nothing more taken.
         const levelOf = (plan: Scenario) => {
