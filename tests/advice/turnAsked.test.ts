@@ -59,7 +59,7 @@ it('turns nothing by a log whose next test is overdue: that test comes first', a
   const tests = daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]);
   const { told } = await asked(pumps, tests, 8.5, '2026-04-02T09:00');
   expect(told.headline).toBe(
-    'The newest reading is of 8 March, and the next test is overdue: test first, the turn follows from it.',
+    'The newest reading is of 8 March, and the next test is overdue: test first, the rest follows from it.',
   );
   // What is poured in later is no reading.
   const poured: Reading = { at: '2026-03-20T20:00', additive: 'sodiumBicarbonate', grams: 3 };

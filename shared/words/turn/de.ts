@@ -47,13 +47,13 @@ export const de: Words<typeof en> = {
   assumedFall: (use, by) =>
     `Wie weit auf Dauer zu drehen ist, weiß noch niemand: Den Verbrauch hat niemand gemessen, ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Die Tests auf dem Weg nach unten sagen es.`,
   stray: (newest, level, by) =>
-    `Die neueste Messung, ${newest} dKH, passt nicht zu den ${level} ± ${by} dKH, auf die die Messungen davor führen. Testen Sie dasselbe Wasser heute noch einmal, bevor Sie an etwas drehen oder etwas hineingeben: Tragen Sie ein, was herauskommt, daraus folgt, woran zu drehen ist.`,
+    `Die neueste Messung, ${newest} dKH, passt nicht zu den ${level} ± ${by} dKH, auf die die Messungen davor führen. Testen Sie dasselbe Wasser heute noch einmal, bevor Sie an etwas drehen oder etwas hineingeben: Tragen Sie ein, was herauskommt, daraus folgt das Weitere.`,
   tooHigh: (high) =>
     `Sie steht über Ihren ${high} dKH: Geben Sie von Hand nichts hinein, was Alkalinität bringt, und keine Säure dagegen. Die Korallen bringen sie herunter, um ihren Verbrauch, und Wasserwechsel mit einem Salz, das weniger hat. Testen Sie jeden Tag.`,
   torn: (level, by) =>
     `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
   testFirst: (date) =>
-    `Die neueste Messung ist vom ${date}, und der nächste Test ist überfällig: Testen Sie zuerst, daraus folgt, woran zu drehen ist.`,
+    `Die neueste Messung ist vom ${date}, und der nächste Test ist überfällig: Testen Sie zuerst, daraus folgt das Weitere.`,
   turnedSince: (turned, read) =>
     `Gedreht wurde am ${turned}, nach der Messung vom ${read}: Was dazu hineinzugeben oder später zu tun ist, steht in den Notizen des Messbuchs. Testen Sie zuerst; daraus folgt, woran als Nächstes zu drehen ist.`,
   noted: (turn) => `Gedreht: ${turn}`,

@@ -49,13 +49,13 @@ export const en = {
   assumedFall: (use: string, by: string) =>
     `How far to turn for good is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. The tests on the way down tell.`,
   stray: (newest: string, level: string, by: string) =>
-    `The newest reading, ${newest} dKH, does not fit the ${level} ± ${by} dKH that the readings before it lead to. Test the same water again today, before you turn anything or pour anything in: log what it reads, and the turn follows from that.`,
+    `The newest reading, ${newest} dKH, does not fit the ${level} ± ${by} dKH that the readings before it lead to. Test the same water again today, before you turn anything or pour anything in: log what it reads, and the rest follows from that.`,
   tooHigh: (high: string) =>
     `It stands above your ${high} dKH: add nothing by hand that brings alkalinity, and no acid against it. Corals bring it down by what they use, and water changes do with a salt that holds less. Test every day.`,
   torn: (level: string, by: string) =>
     `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
   testFirst: (date: string) =>
-    `The newest reading is of ${date}, and the next test is overdue: test first, the turn follows from it.`,
+    `The newest reading is of ${date}, and the next test is overdue: test first, the rest follows from it.`,
   turnedSince: (turned: string, read: string) =>
     `What runs was turned on ${turned}, by the reading of ${read}: what goes with it, poured or later, stands in the log’s notes. Test first; the next turn follows from that.`,
   /** Written into the log when a turn is run by. */
