@@ -173,7 +173,11 @@ describe('a season in sentences', () => {
       expect(all).not.toMatch(/NaN|undefined|Infinity/);
       expect(all).toContain('read twice');
       expect(all).toContain('Nobody has read calcium, magnesium and salinity');
-      expect(seasonRows(answer, false).map(({ add }) => add)).toEqual(['nothing', 'nothing', 'nothing']);
+      expect(seasonRows(answer, false).map(({ add }) => add)).toEqual([
+        'nothing',
+        'nothing',
+        'nothing',
+      ]);
     },
     patience,
   );
