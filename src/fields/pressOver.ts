@@ -1,5 +1,6 @@
 /** Ends as the press that is going on is let go; nothing is waited for where there is none. */
 let going = Promise.resolve();
+let over = (): void => {};
 
 /**
  * Follows the presses of a page. A field gives up its text as a press begins elsewhere: what that
@@ -10,13 +11,13 @@ export function followPresses(page: EventTarget): void {
   page.addEventListener(
     'mousedown',
     () => {
-      going = new Promise((over) => {
-        for (const end of ['mouseup', 'dragend', 'pointercancel', 'contextmenu'])
-          page.addEventListener(end, () => over(), { capture: true, once: true });
-      });
+      over();
+      going = new Promise((resolve) => (over = resolve));
     },
     { capture: true },
   );
+  for (const end of ['mouseup', 'dragend', 'pointercancel', 'contextmenu'])
+    page.addEventListener(end, () => over(), { capture: true });
 }
 
 export const pressOver = (): Promise<void> => going;

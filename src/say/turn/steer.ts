@@ -7,7 +7,7 @@ import { say } from '../../../shared/words/turn';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
 import { firstText, loweringTexts, takenBackTexts } from '../season/first';
 import { KIT, pouredTexts, unreadTexts } from '../season/moved';
-import { begins, name, value } from '../season/texts';
+import { begins, decimals, name, value } from '../season/texts';
 import { weeklyText, weeklyTexts } from '../season/weekly';
 import { waitsFor, type Around } from './known';
 import { limits, passed } from './texts';
@@ -39,10 +39,9 @@ function endsText(by: number, isTurned: boolean): string {
 
 /** What does not get back inside by it, though it is nearer. */
 function stillOutsideTexts(ends: NonNullable<Together['ends']>, plan: Together['scenario']) {
-  const rounded = { calcium: 0, magnesium: 0, salinity: 1 } as const;
   return limitBands(plan.limits).flatMap(({ id, low, high }) => {
     if (id !== 'calcium' && id !== 'magnesium' && id !== 'salinity') return [];
-    const stands = toDecimals(ends[id], rounded[id]);
+    const stands = toDecimals(ends[id], decimals(id));
     if (stands >= low && stands <= high) return [];
     return [told.stillOutside(begins(name(id)), value(id, stands < low ? low : high))];
   });

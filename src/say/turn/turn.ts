@@ -20,11 +20,11 @@ export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTol
 }
 
 /** What not to do about water that stands too high; a reading that is doubted is tested again first. */
-function tooHighSentences({ question }: TurnTold, { readings, answer }: Around): string[] {
+function tooHighSentences({ question }: TurnTold, around: Around): string[] {
   const high = question.now.limits.alkalinityHighDkh;
-  const newest = newestOf(readings, 'alkalinityDkh');
+  const newest = newestOf(around.readings, 'alkalinityDkh');
   const isHigh = newest !== undefined && newest.value > high;
-  return isHigh && !(answer && strayDkh(answer) !== undefined) ? [say.tooHigh(plain(high))] : [];
+  return isHigh && !isStray(around) ? [say.tooHigh(plain(high))] : [];
 }
 
 function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentences {
@@ -40,7 +40,7 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   }
   const waits = waitsFor(around);
   // Readings that would have the tank bring alkalinity are no ground for a way down or a refusal.
-  const rests = waits === 'level' ? isSettled(around) : waits === undefined;
+  const rests = waits === 'level' ? !isStray(around) : waits === undefined;
   if ((falls !== undefined || turn.kind === 'refused') && rests && tellsNoUse(around)) {
     return { headline: say.refused.untold, more: [] };
   }
@@ -68,9 +68,9 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   return { headline: headline!, more };
 }
 
-/** Whether the newest reading is borne out by those beside it. */
-const isSettled = ({ answer }: Around): boolean =>
-  answer !== undefined && strayDkh(answer) === undefined;
+/** Whether the newest reading is borne out by none beside it. */
+const isStray = ({ answer }: Around): boolean =>
+  answer !== undefined && strayDkh(answer) !== undefined;
 
 const tellsNoUse = ({ answer, readings }: Around): boolean =>
   answer !== undefined && (isUntold(answer) || roseUnexplained(answer, readings));
