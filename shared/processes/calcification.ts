@@ -22,7 +22,7 @@ export interface CalcificationSettings {
  * ones by a skin of constant thickness, so that the root of the surface grows evenly. Both begin
  * at the same relative rate.
  */
-const grownBy = (relative: number, massive: boolean): number =>
+export const grownBy = (relative: number, massive: boolean): number =>
   massive ? (1 + relative / 2) ** 2 : Math.exp(relative);
 
 /** How that changes in a unit of relative growth. */

@@ -67,11 +67,14 @@ describe('the forecast of a log', () => {
     });
   });
 
-  it('begins where the log ends, and the run takes there what is said of the use', () => {
+  it('begins where the log ends, with what is said of the use', () => {
     const { now, useNow, fan, fit } = answer;
     expect(fan.ahead.dkh[0]).toBeCloseTo(fit.now.dkh, 1);
     const { trace } = run({ ...now, days: 2 });
-    expect(usePerDay(trace, 0, 48)).toBeCloseTo(useNow.dkhPerDay, 2);
+    // It was taken from water that stood 0.34 dKH higher, and growth follows saturation down.
+    const goesOn = usePerDay(trace, 0, 48) / useNow.dkhPerDay;
+    expect(goesOn).toBeLessThan(1);
+    expect(goesOn).toBeGreaterThan(0.96);
     expect(now.start.omegaReference).toBe(fit.scenario.start.omegaReference);
   });
 

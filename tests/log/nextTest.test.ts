@@ -24,7 +24,14 @@ const ahead = {
 const END_H = 96;
 /** The fit of a log that ends so many days after its newest test. */
 const fitOf = (daysAgo = 0) => ({
-  now: { dkh: 8, useDkhPerDay: 1, covariance, restless: ahead.restless, doubts: [] },
+  now: {
+    dkh: 8,
+    useDkhPerDay: 1,
+    typedUseDkhPerDay: 1,
+    covariance,
+    restless: ahead.restless,
+    doubts: [],
+  },
   endH: END_H,
   points: [
     { kind: 'alkalinity', timeH: END_H - 24 * daysAgo, value: 8, standardised: 0 },

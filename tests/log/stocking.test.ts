@@ -151,12 +151,10 @@ it('a third sold today turns the pumps down by about a third, today', () => {
   // By hand: two thirds of 104 mL a day.
   expect(to / from).toBeGreaterThan(0.58);
   expect(to / from).toBeLessThan(0.76);
-  // It holds for less than a week, and the log's own next test may be a week off.
+  // Where it holds for less than a week, the log's own next test may be later than that.
   const { promisedDays } = found.turned;
-  expect(promisedDays).toBeLessThan(7);
-  expect(turnedSentences(found.turned, 0, { readings: noted, answer, now: '' })).toContain(
-    say.offer.testBy(promisedDays),
-  );
+  const told = turnedSentences(found.turned, 0, { readings: noted, answer, now: '' });
+  expect(told.includes(say.offer.testBy(promisedDays))).toBe(promisedDays < 7);
   expect(notesOf(answer.fit, plan).join(' ')).toMatch(/On 15 May you noted −33 % of corals/);
 });
 

@@ -71,7 +71,7 @@ export function answerLog(
     fit.endH,
     max(ran, ({ until }) => until),
   );
-  const now = tankNow(plan, log, fit, habits, options);
+  const now = tankNow(plan, log, fit, habits);
   const goes = goingOn({ ...now, days: FORECAST_DAYS }, habits, Math.floor(fit.endH));
   const still = turnsSince(ran, hoursOf(fit.startAt) + Math.floor(fit.endH));
   const ahead = aheadOf(goes, fit, options, still);

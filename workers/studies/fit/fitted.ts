@@ -32,6 +32,8 @@ export interface Now {
   readonly dkh: number;
   /** What life takes, by the ledger of the fitted run and what it wandered off. */
   readonly useDkhPerDay: number;
+  /** What is typed for the tank to take that: its use at the saturation that the law refers to. */
+  readonly typedUseDkhPerDay: number;
   /** Of: level, use, growth in % a day. */
   readonly covariance: Square;
   readonly restless: Restless;
@@ -89,7 +91,7 @@ export function fitted({ model, values, slopes, settlement, converged }: Ingredi
       priorSigma: widthBefore(parameter),
     })),
     past: pastOf(model, values, points, errors),
-    now: nowOf(model, values, slopes, settlement),
+    now: nowOf(model, values, best, slopes, settlement),
     jump: settlement.jump,
     ...{ stockings: happened.stockings, lots: happened.lots },
     scenario: { ...scenario, start: { ...scenario.start, omegaReference } },
@@ -99,6 +101,7 @@ export function fitted({ model, values, slopes, settlement, converged }: Ingredi
 function nowOf(
   model: Model,
   values: readonly number[],
+  best: readonly number[],
   slopes: Slopes,
   settlement: Settlement,
 ): Now {
@@ -109,9 +112,12 @@ function nowOf(
   const ofGrowth = [...parameters.map(({ id }) => (id === 'growth' ? 1 : 0)), 0, 0];
   const rows = [ofLevel, ofUse, ofGrowth];
   const scenario = model.scenarioFor(values);
+  const useDkhPerDay = course.useDkhPerDay + sumOf(ofUse, settlement.mean);
+  const byLawDkhPerDay = course.useDkhPerDay + sumOf(slopes.use, settlement.mean);
   return {
     dkh: course.endDkh + sumOf(ofLevel, settlement.mean),
-    useDkhPerDay: course.useDkhPerDay + sumOf(ofUse, settlement.mean),
+    useDkhPerDay,
+    typedUseDkhPerDay: typedFor(useDkhPerDay, byLawDkhPerDay, model.typedAtEnd(best)),
     covariance: rows.map((a, i) =>
       rows.map((b, k) =>
         i <= k ? crossed(a, b, settlement.covariance) : crossed(b, a, settlement.covariance),
@@ -125,6 +131,15 @@ function nowOf(
       return { id, useDkhPerDay: moved + sumOf(ofUse, answer) };
     }),
   };
+}
+
+/** Corals that have all but stopped say little of what they take elsewhere. */
+const LEAST_FACTOR = 0.2;
+
+/** Of a tank that takes less, or more, than by its law, where the law has made so much of what was typed. */
+function typedFor(takenDkhPerDay: number, byLawDkhPerDay: number, typedDkhPerDay: number): number {
+  const factor = typedDkhPerDay > 0 ? byLawDkhPerDay / typedDkhPerDay : 1;
+  return Math.max(0, takenDkhPerDay) / Math.max(LEAST_FACTOR, factor);
 }
 
 /** aCbᵀ: how two things that move with the same unknowns move together. */

@@ -1,4 +1,5 @@
 import type { Scenario } from '../../../shared/scenario/schema';
+import { grownBy } from '../../../shared/processes/calcification';
 import { isUse } from '../../../shared/trace/trace';
 import { meqPerLPerDkh } from '../../../shared/seawater/alkalinity';
 import { noFactors } from '../../../shared/scenario/factors';
@@ -48,6 +49,15 @@ export class Model {
       (scenario, { apply }, i) => apply?.(scenario, values[i]!) ?? scenario,
       this.happened.scenario,
     );
+  }
+
+  /** What these values come to be by the log's end: grown since its first hour, with corals added or taken out. */
+  typedAtEnd(values: readonly number[]): number {
+    const scenario = this.scenarioFor(values);
+    const { useDkhPerDay, growthPercentPerDay, growthShape } = scenario.corals;
+    const relative = ((growthPercentPerDay / 100) * this.happened.endH) / 24;
+    const { times } = this.stretches(scenario, values, (one) => one).at(-1)!;
+    return useDkhPerDay * times * grownBy(relative, growthShape === 'massive');
   }
 
   /** What each observation should read, offsets included. */

@@ -36,6 +36,7 @@ export function judged(
   scenario: Scenario,
   giveOrTakeDkhPerDay: number,
   open?: Open,
+  leastDays = LEAST_PROMISE_DAYS,
 ): Judged {
   const runs = endsOf(scenario, giveOrTakeDkhPerDay).map(watch);
   const all = runs.flatMap(({ breaches }) => breaches).toSorted((a, b) => a.firstH! - b.firstH!);
@@ -63,7 +64,7 @@ export function judged(
 
   function refusalOf(): Refusal | undefined {
     const breach = all[0];
-    if (promisedDays < LEAST_PROMISE_DAYS && breach) return { kind: 'breach', breach };
+    if (promisedDays < leastDays && breach) return { kind: 'breach', breach };
     const means = dailyMeans(runs[0]!.run);
     const endsDkh = means.at(-1)!;
     if (Math.abs(endsDkh - scenario.tank.alkalinityDkh) > NEAR_TARGET_DKH || promisedDays === 0) {

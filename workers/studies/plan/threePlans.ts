@@ -10,7 +10,7 @@ import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
 import type { Open } from './onTarget';
 import { nearest, type Nearest, type Refused } from './nearest';
-import { judged, type Judged } from './offered';
+import { judged, LEAST_PROMISE_DAYS, type Judged } from './offered';
 import { useEnds, type UseEnds } from './useEnds';
 import { withReference } from './withReference';
 import {
@@ -60,12 +60,17 @@ const TODAY_DAYS = 2;
 const withoutAlkalinity = (today: Today): Today =>
   today.filter(({ quantity }) => quantity !== 'alkalinity' && quantity !== 'alkalinityChange');
 
+/** Changes that break a limit the first time are no plan, however calm the days before them. */
+const leastDaysOf = ({ id, scenario: { waterChanges } }: Way): number =>
+  Math.max(LEAST_PROMISE_DAYS, id === 'waterChanges' ? waterChanges.everyDays + 1 : 0);
+
 type Replayed = Omit<Candidate, 'nearest'>;
 
 function replay(watch: Watch, endsOf: UseEnds, way: Way, question: PlanQuestion): Replayed {
   const { scenario } = way;
   const { run } = watch(scenario);
-  const found = judged(watch, endsOf, scenario, question.giveOrTakeDkhPerDay, question.open);
+  const { giveOrTakeDkhPerDay, open } = question;
+  const found = judged(watch, endsOf, scenario, giveOrTakeDkhPerDay, open, leastDaysOf(way));
   return {
     ...way,
     ...found,
