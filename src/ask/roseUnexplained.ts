@@ -17,6 +17,8 @@ export function roseUnexplained(
   { fit, fan, useNow }: Pick<LogAnswer, 'fit' | 'fan' | 'useNow'>,
   readings: readonly Reading[],
 ): boolean {
+  // What the fit took for a leap is told as that.
+  if (fit.leaps.length > 0) return false;
   const tests = fit.points.filter(({ kind }) => kind === 'alkalinity');
   const startH = hoursOf(fit.startAt);
   return tests.slice(1).some((test, i) => {

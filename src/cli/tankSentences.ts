@@ -9,6 +9,7 @@ import {
   typedSentence,
   useSentence,
 } from '../say/fit/answer';
+import { leapSentences } from '../say/fit/leap';
 import { notesOf } from '../say/fit/notes';
 import { unansweredSentence } from '../say/fit/unanswered';
 import { gettingThere } from '../say/plan/gettingThere';
@@ -40,6 +41,7 @@ export function logSentences({ answer, plan, counted, now }: TankAnswer): string
   if ('why' in answer) return [unansweredSentence(answer), ...outside];
   return [
     useSentence(answer),
+    ...leapSentences(answer),
     typedSentence(answer),
     slopeSentence(answer),
     driftSentence(answer),

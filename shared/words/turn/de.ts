@@ -159,6 +159,8 @@ export const de: Words<typeof en> = {
   also: (what, value, limit, day) =>
     `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
   refused: {
+    leapt:
+      'Noch keine Änderung: Was das Wasser zwischen zwei Messungen auf einmal bewegt hat, steht nicht im Messbuch und kann wiederkommen. Suchen Sie es und tragen Sie es nach, oder messen Sie weiter: Nach drei Messungen seither richtet sich die Änderung nach ihnen.',
     untold:
       'Es wird keine Drehung angeboten: Diese Messungen steigen um mehr, als dosiert wird, und sagen nicht, was das Becken verbraucht. Sehen Sie zuerst nach, ob eine Pumpe weiterlief und wie weit ihre Flasche gefallen ist, ob etwas hineinkam, das im Messbuch fehlt (tragen Sie es ein), und ob der Test aus einer neuen Flasche ist.',
     outOfReach: (target, rests) =>

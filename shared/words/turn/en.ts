@@ -168,6 +168,8 @@ export const en = {
   also: (what: string, value: string, limit: string, day: string) =>
     `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
   refused: {
+    leapt:
+      'No turn yet: what moved the water at once between two readings is not in the log, and may do so again. Look for it and type it in, or test on: after three readings since, the turn goes by them.',
     untold:
       'No turn is offered: these readings rise by more than is dosed and do not tell what the tank uses. Look first whether a pump ran on and how far its bottle has fallen, whether something was poured in that the log does not have (type it in), and whether the test is from a new bottle.',
     outOfReach: (target: string, rests: string) =>

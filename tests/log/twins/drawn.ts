@@ -84,7 +84,7 @@ function tankOf(number: number, seed: number, rests: boolean): Found {
     };
   });
   const first = firstWeights(rows.map(({ left }) => left / SIGMA_DKH / 20));
-  const { mean, covariance } = robustly({ rows, priors, endH, usualUse }, first);
+  const { mean, covariance } = robustly({ rows, priors, endH, usualUse, mayLeap: true }, first);
   const all = [...ofUse, 1, 0];
   const variance = sumOf(
     all,

@@ -10,6 +10,7 @@ import {
   type Reading,
 } from '../../../shared/log/reading';
 import { byHand, type ByHand } from './byHand';
+import type { Leap } from './leap';
 import { sawtoothDkh } from './sawtooth';
 import { earlierOf, type Earlier, type RanUntil } from './turnedAt';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -52,6 +53,8 @@ export interface Happened {
   readonly earlier: readonly Earlier[];
   /** Corals that were added or taken out on the way, in order of time. */
   readonly stockings: readonly Stocking[];
+  /** Where the readings themselves say that something was done and not noted, in order of time. */
+  readonly leaps: readonly Leap[];
   /** Where the fit begins. */
   readonly guess: ByHand;
 }
@@ -178,6 +181,6 @@ export function asItHappened(
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
     guess: byHand({ ...scenario, ...earlier[0]?.dosing }, readings),
-    ...{ earlier, stockings },
+    ...{ earlier, stockings, leaps: [] },
   };
 }

@@ -20,6 +20,9 @@ const FAR = 0.3;
 const LOOKS = 3;
 /** Where the plain fit found no rest there may be so many. */
 const MOST_LOOKS = 8;
+/** With fewer readings for each, or where they scatter so much wider all the same, what leaps is the test. */
+const READINGS_PER_LEAP = 5;
+const WIDE = 2;
 
 /** Matches the simulated tank to the log, and says how far each number is known. */
 export function fitLog(
@@ -33,21 +36,34 @@ export function fitLog(
 
 /**
  * First plain least squares on the engine; then, about that run and to first order, readings
- * weighed by Student's t and a tank that wanders. Where that leads far away, once more from there.
+ * weighed by Student's t and a tank that wanders. Where that leads far away, once more from there;
+ * where the water leapt, once more with that as something that was done.
  */
-export function fitHappened(happened: Happened, options: SimulationOptions = usualOptions): Fit {
+export function fitHappened(
+  happened: Happened,
+  options: SimulationOptions = usualOptions,
+  mayLeap = true,
+): Fit {
   const parameters = parametersOf(happened);
   const model = new Model(happened, parameters, options);
   const { converged, values: plain } = plainFit(model);
   let values = plain;
   for (let look = 1; ; look++) {
     const slopes = slopesAt(model, values);
-    const settlement = settled(model, values, slopes);
+    const settlement = settled(model, values, slopes, mayLeap);
     const moved = slopes.rows.map(
       (row, i) => Math.abs(sumOf(row, settlement.mean)) / happened.observations[i]!.sigma,
     );
     // Where readings disagree badly the plain fit may not come to rest; what follows still may.
     const atRest = moved.every((by) => by < FAR);
+    if (settlement.leap) {
+      const leaps = [...happened.leaps, settlement.leap].toSorted((a, b) => a.beforeH - b.beforeH);
+      const isLeap = leaps.length * READINGS_PER_LEAP <= testsOf(happened);
+      return fitHappened({ ...happened, leaps: isLeap ? leaps : [] }, options, isLeap);
+    }
+    if (happened.leaps.length > 0 && settlement.spread > WIDE) {
+      return fitHappened({ ...happened, leaps: [] }, options, false);
+    }
     if (look === (converged ? LOOKS : MOST_LOOKS) || atRest) {
       return fitted({ model, values, slopes, settlement, converged: converged || atRest });
     }
@@ -55,7 +71,15 @@ export function fitHappened(happened: Happened, options: SimulationOptions = usu
   }
 }
 
-function settled(model: Model, values: readonly number[], slopes: Slopes): Settlement {
+const testsOf = ({ observations }: Happened): number =>
+  observations.filter(({ kind }) => kind === 'alkalinity').length;
+
+function settled(
+  model: Model,
+  values: readonly number[],
+  slopes: Slopes,
+  mayLeap: boolean,
+): Settlement {
   const { observations, endH } = model.happened;
   const expected = model.readings(values);
   const left = observations.map(({ value }, i) => value - expected[i]!);
@@ -66,7 +90,7 @@ function settled(model: Model, values: readonly number[], slopes: Slopes): Settl
         variance: sigma ** 2,
       })),
       priors: beforesOf(model.parameters, values),
-      endH,
+      ...{ endH, mayLeap },
       usualUse: usualUseOf(model.course(values).useDkhPerDay),
     },
     firstWeights(left.map((value, i) => value / observations[i]!.sigma)),

@@ -6,7 +6,9 @@ import type { Square } from './leastSquares';
 import type { Model } from './model';
 import { withinBounds } from './parameters';
 import { pastOf, type PastLook } from './past';
-import type { Jump, Settlement } from './robust';
+import type { Jump } from './jump';
+import type { Leap } from './leap';
+import type { Settlement } from './robust';
 import { sumOf, type Slopes } from './slopes';
 import type { Restless } from './wander';
 
@@ -54,6 +56,8 @@ export interface Fit {
   readonly now: Now;
   /** From when on the readings say that something changed. */
   readonly jump: Jump | undefined;
+  /** Where the water stands elsewhere at once, in order of time. */
+  readonly leaps: readonly Leap[];
   /** Corals that were noted as added or taken out. */
   readonly stockings: Happened['stockings'];
   /** Names of the reagent's lots, in the order in which they were opened; empty where it has none. */
@@ -93,6 +97,10 @@ export function fitted({ model, values, slopes, settlement, converged }: Ingredi
     past: pastOf(model, values, points, errors),
     now: nowOf(model, values, best, slopes, settlement),
     jump: settlement.jump,
+    leaps: happened.leaps.map((leap, index) => ({
+      ...leap,
+      byDkh: best[parameters.findIndex((one) => one.leap === index)]!,
+    })),
     ...{ stockings: happened.stockings, lots: happened.lots },
     scenario: { ...scenario, start: { ...scenario.start, omegaReference } },
   };

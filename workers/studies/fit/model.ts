@@ -9,7 +9,9 @@ import { simulatedState } from '../../engine/tankState';
 import { settle, type Settled } from '../../engine/settle';
 import { LeftRange } from '../../engine/leftRange';
 import { Simulation, usualOptions, type SimulationOptions } from '../../engine/simulation';
+import type { TankEvent } from '../../../shared/events/event';
 import type { Happened } from './asItHappened';
+import { leapt } from './leap';
 import type { Parameter } from './parameters';
 
 /** What stands where a tank has left the chemistry's range: far from any reading, but finite. */
@@ -72,7 +74,8 @@ export class Model {
   }
 
   course(values: readonly number[]): Course {
-    const moves = ({ apply, stocking }: Parameter) => apply !== undefined || stocking !== undefined;
+    const moves = ({ apply, stocking, leap }: Parameter) =>
+      [apply, stocking, leap].some((one) => one !== undefined);
     const key = values.filter((_, i) => moves(this.parameters[i]!)).join(' ');
     const known = this.known.get(key);
     if (known) return known;
@@ -87,8 +90,8 @@ export class Model {
     values: readonly number[],
     other = (scenario: Scenario) => scenario,
   ): Course {
-    const { observations, events, endH } = this.happened;
-    const done = { events, factors: this.options.factors ?? noFactors };
+    const { observations, endH } = this.happened;
+    const done = { events: this.events(values), factors: this.options.factors ?? noFactors };
     const [{ scenario }, ...later] = this.stretches(latest, values, other);
     const near = this.settled?.settled ? this.settled : undefined;
     const settled = settle(scenario, this.options, near);
@@ -138,6 +141,16 @@ export class Model {
     }
     const useDkhPerDay = endDkh === LEFT ? LEFT : (times * taken * 24) / (toH - fromH);
     return { water, past, endDkh, useDkhPerDay, settled };
+  }
+
+  /** What the log says was done, and what only the readings say. */
+  private events(values: readonly number[]): readonly TankEvent[] {
+    const { events, leaps, scenario } = this.happened;
+    const unnoted = leaps.map((one, index) => {
+      const byDkh = values[this.parameters.findIndex(({ leap }) => leap === index)]!;
+      return leapt(one, byDkh, scenario.tank.volumeL);
+    });
+    return [...events, ...unnoted].toSorted((a, b) => a.timeH - b.timeH);
   }
 
   /** What ran from when on: another dosing after each turn, more or fewer corals after each stocking. */

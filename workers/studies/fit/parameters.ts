@@ -3,6 +3,8 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Happened, Observation, Stocking } from './asItHappened';
 import type { ByHand } from './byHand';
+import type { Leap } from './leap';
+import { SUDDEN_DKH } from './restlessness';
 
 /** What is known of a parameter before the log is read. */
 export interface Prior {
@@ -27,6 +29,8 @@ export interface Parameter {
   readonly apply?: (scenario: Scenario, value: number) => Scenario;
   /** Which change of the corals it is the factor of, counted from 0: use is so many times what it was. */
   readonly stocking?: number;
+  /** Which leap of the water it is, counted from 0: so much higher from then on. */
+  readonly leap?: number;
   /** For an offset: what it is added to. */
   readonly offsets?: (observation: Observation) => boolean;
 }
@@ -128,6 +132,14 @@ function stocking({ percent }: Stocking, index: number): Parameter {
   };
 }
 
+const leap = ({ byDkh }: Leap, index: number): Parameter => ({
+  id: `leap ${index}`,
+  unit: 'dKH',
+  initial: byDkh,
+  ...{ min: -12, max: 12, step: 0.1, leap: index },
+  prior: { mean: 0, sigma: SUDDEN_DKH },
+});
+
 /** A probe reads the same amount too high or too low all along. */
 const phOffset: Parameter = {
   id: 'phOffset',
@@ -144,6 +156,7 @@ export function parametersOf({
   observations,
   lots,
   stockings,
+  leaps,
   guess,
 }: Happened): Parameter[] {
   const phReadings = observations.filter(({ kind }) => kind === 'ph').length;
@@ -151,6 +164,7 @@ export function parametersOf({
     ...[use(guess), growth(scenario), start(guess)],
     ...(phReadings >= LEAST_PH_READINGS ? [lnKLa(scenario), gross(scenario), phOffset] : []),
     ...stockings.map(stocking),
+    ...leaps.map(leap),
     ...lots.slice(1).map((_, i) => lotOffset(i + 1)),
   ];
 }

@@ -27,6 +27,12 @@ const JUMP_ODDS = 0.06;
 const USE_JUMP_SHARES = [0.3, 1];
 const LEVEL_JUMP_DKH = 0.3;
 const MOST_JUMPS = 10;
+/** Poured in or changed and not noted, or chalk that fell out: the water itself stands elsewhere at once, dKH. */
+export const SUDDEN_DKH = 3;
+const SUDDEN_ODDS = 0.02;
+/** Neighbours that agree within this are as the run has them; of the rest the farthest apart are tried. */
+const LEAST_SUDDEN_DKH = 0.7;
+const MOST_SUDDEN = 3;
 
 /** What shares of the use are counted in, dKH/day: corals that take nothing may wander, too. */
 export const usualUseOf = (useDkhPerDay: number): number => 0.2 + Math.max(0, useDkhPerDay);
@@ -39,6 +45,26 @@ export const walks = (usualUse: number): Kind[] =>
       logPrior: Math.log(byUse * byLevel),
     })),
   );
+
+export const isSudden = ({ jump }: Restless): boolean => jump?.levelDkh === SUDDEN_DKH;
+
+/** Rest but for one moment between readings that are farther apart than the run has them. */
+export function sudden(rows: readonly Row[]): Kind[] {
+  const apart = rows
+    .slice(2, -1)
+    .map(({ timeH, left }, i) => ({
+      atH: (timeH + rows[i + 1]!.timeH) / 2,
+      byDkh: Math.abs(left - rows[i + 1]!.left),
+    }))
+    .filter(({ byDkh }) => byDkh > LEAST_SUDDEN_DKH)
+    .toSorted((a, b) => b.byDkh - a.byDkh)
+    .slice(0, MOST_SUDDEN);
+  const logPrior = Math.log(SUDDEN_ODDS / Math.max(1, apart.length));
+  return apart.map(({ atH }) => ({
+    ...{ useDkhPerDay: 0, levelDkh: 0, logPrior },
+    jump: { atH, useDkhPerDay: 0, levelDkh: SUDDEN_DKH },
+  }));
+}
 
 /** Rest but for one jump, at one of some moments between readings. */
 export function jumps(rows: readonly Row[], usualUse: number): Kind[] {

@@ -1,5 +1,7 @@
 import type { Before } from './before';
-import { jumps, walks, type Kind } from './restlessness';
+import { jumpOf, type Jump } from './jump';
+import { leapOf, type Leap } from './leap';
+import { jumps, sudden, walks, type Kind } from './restlessness';
 import { priceOf, weightOf } from './studentT';
 import {
   follow,
@@ -18,6 +20,8 @@ export interface Leftover {
   readonly endH: number;
   /** What restlessness of the use is a share of, dKH/day. */
   readonly usualUse: number;
+  /** Whether the water may have been moved at once by what the log does not have. */
+  readonly mayLeap: boolean;
 }
 
 export interface Settlement extends State {
@@ -26,19 +30,13 @@ export interface Settlement extends State {
   readonly restless: Restless;
   readonly errors: readonly ReadingError[];
   readonly jump: Jump | undefined;
+  readonly leap: Leap | undefined;
   /** What the mean would be of other leftovers, all else as it is. */
   readonly answerTo: (left: readonly number[]) => readonly number[];
 }
 
-/** A moment from which the readings fall faster, or more slowly, than before. */
-export interface Jump {
-  /** Hours since the start of the log. */
-  readonly atH: number;
-  readonly byDkhPerDay: number;
-}
-
 /** A guess of the grid, and what it finds. */
-interface Tried {
+export interface Tried {
   readonly kind: Kind;
   readonly spread: number;
   readonly prior: Before;
@@ -48,7 +46,7 @@ interface Tried {
   readonly logOdds: number;
 }
 
-interface Shared extends Tried {
+export interface Shared extends Tried {
   readonly share: number;
 }
 
@@ -57,9 +55,6 @@ export const LN_SPREAD_SIGMA = 0.35;
 /** So many passes settle the weights. */
 const PASSES = 5;
 const PASSES_OF_A_JUMP = 3;
-/** A jump is spoken of when nothing else is half as likely. */
-const SURE = 0.67;
-
 /** A spread and its neighbours: what settles the weights need not be tried with all. */
 const near = (spread: number): number[] => {
   const at = SPREADS.indexOf(spread);
@@ -111,7 +106,7 @@ function weighed(
   return all;
 }
 
-const likeliest = <T extends Tried>(all: readonly T[]): T =>
+export const likeliest = <T extends Tried>(all: readonly T[]): T =>
   all.reduce((a, b) => (b.logOdds > a.logOdds ? b : a));
 
 function shared(all: readonly Tried[]): Shared[] {
@@ -148,10 +143,16 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
     weighed(leftover, kind, SPREADS, first, PASSES),
   );
   const { spread, weights: calmly } = likeliest(calm);
-  const jumped = jumps(leftover.rows, leftover.usualUse).flatMap((kind) =>
+  const { rows, usualUse } = leftover;
+  const jumped = jumps(rows, usualUse).flatMap((kind) =>
     weighed(leftover, kind, near(spread), calmly, PASSES_OF_A_JUMP),
   );
-  const all = shared([...calm, ...jumped]);
+  // What a leap makes of the scatter has nothing to do with what rest makes of it.
+  const leapt = (leftover.mayLeap ? sudden(rows) : []).flatMap((kind) =>
+    weighed(leftover, kind, SPREADS, calmly, PASSES),
+  );
+  const rest = [...calm, ...jumped];
+  const all = shared(rest);
   const { kind, prior, found, weights, ...best } = likeliest(all);
   return {
     ...mixed(all),
@@ -162,19 +163,12 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
       levelDkh: Math.sqrt(mix(all, (one) => one.kind.levelDkh ** 2)),
     },
     jump: jumpOf(all),
+    // It is either sure, and fitted anew as something that was done, or it is none.
+    leap: leapOf(shared([...rest, ...leapt]), rows),
     answerTo: (left) => {
       const rows = leftover.rows.map((row, i) => ({ ...row, left: left[i]! }));
       const priors = [{ ...prior, mean: prior.mean.map(() => 0) }];
       return tried({ ...leftover, rows, priors }, kind, [best.spread], weights)[0]!.found.mean;
     },
   };
-}
-
-/** A jump of the use that is likelier than rest. */
-function jumpOf(all: readonly Shared[]): Jump | undefined {
-  const ofUse = all.filter(({ kind }) => (kind.jump?.useDkhPerDay ?? 0) > 0);
-  const share = ofUse.reduce((sum, one) => sum + one.share, 0);
-  if (share < SURE) return undefined;
-  const { kind, found } = likeliest(ofUse);
-  return { atH: kind.jump!.atH, byDkhPerDay: found.mean.at(-2)! };
 }

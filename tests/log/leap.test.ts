@@ -1,0 +1,59 @@
+import { median } from 'd3-array';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { gramsForDkh } from '../../shared/recipe/gramsFor';
+import { leapSentences } from '../../src/say/fit/leap';
+import { answerLog } from '../../workers/studies/answerLog';
+import { patience, runsOf } from '../laws/size';
+import { AHEAD_DAYS, anyDosed, dosedTank, evenly, lineAhead, testedDaily } from './testedDaily';
+
+const anyLeap = fc.record({
+  ...anyDosed,
+  byDkh: evenly(1, 4),
+  /** Tests before what was poured in and not noted, and since. */
+  before: fc.integer({ min: 3, max: 6 }),
+  since: fc.integer({ min: 2, max: 5 }),
+});
+
+it(
+  'what was poured in and not noted is told with its days, and is no use: nearer than a line through all, or since',
+  () => {
+    const found: Record<'own' | 'line' | 'since', number>[] = [];
+    const tried = { told: 0, all: 0 };
+    fc.assert(
+      fc.property(anyLeap, ({ byDkh, before, since, ...drawn }) => {
+        const tests = before + since;
+        const { plan, truth } = dosedTank(drawn, tests);
+        const grams = gramsForDkh('sodiumBicarbonate', byDkh, drawn.volumeL);
+        const poured = { day: before, hour: 20, additive: 'sodiumBicarbonate', grams } as const;
+        const { dkh, log, values } = testedDaily({ ...truth, additions: [poured] }, tests);
+        fc.pre(Math.min(...values) > 5 && Math.max(...values) < 15);
+        const answer = answerLog(plan, log, 0.1);
+        if ('why' in answer) throw new Error(answer.why);
+        const then = dkh[(tests - 1 + AHEAD_DAYS) * 24]!;
+        const off = (at: number) => Math.abs(at - then);
+        found.push({
+          own: off(answer.fan.ahead.dkh[AHEAD_DAYS * 24]!),
+          line: off(lineAhead(values, AHEAD_DAYS)),
+          since: off(lineAhead(values.slice(before), AHEAD_DAYS)),
+        });
+        const [leap] = answer.fit.leaps;
+        tried.all++;
+        if (!leap) return;
+        tried.told++;
+        expect(Math.round(leap.afterH / 24)).toBe(before);
+        expect(leap.byDkh).toBeGreaterThan(0.7 * byDkh);
+        expect(leap.byDkh).toBeLessThan(1.3 * byDkh);
+        expect(leapSentences(answer)[0]).toMatch(/^Between the readings of \d+ January? and/);
+      }),
+      runsOf(300, 0.5),
+    );
+    expect(tried.told / tried.all).toBeGreaterThan(0.9);
+    const middle = (name: keyof (typeof found)[number]) => median(found, (one) => one[name])!;
+    expect(middle('own')).toBeLessThan(0.25 * middle('line'));
+    expect(middle('own')).toBeLessThan(0.25 * middle('since'));
+    const farther = found.filter(({ own, line, since }) => own > Math.min(line, since) + 0.15);
+    expect(farther.length / found.length).toBeLessThan(0.1);
+  },
+  patience,
+);

@@ -1,0 +1,46 @@
+import type { TankEvent } from '../../../shared/events/event';
+import { gramsForDkh } from '../../../shared/recipe/gramsFor';
+import { dissolve } from '../../../shared/species/additives';
+import { isSudden } from './restlessness';
+import type { Shared } from './robust';
+import { surest } from './surest';
+import { sumOf } from './slopes';
+import type { Row } from './wander';
+
+/** Between two readings the water came to stand elsewhere, and no line of the log says why. */
+export interface Leap {
+  /** When the one and the other was read, hours since the start of the log. */
+  readonly beforeH: number;
+  readonly afterH: number;
+  readonly byDkh: number;
+}
+
+/** A leap of the level that is likelier than rest. */
+export function leapOf(all: readonly Shared[], rows: readonly Row[]): Leap | undefined {
+  const found = surest(all, ({ kind }) => isSudden(kind));
+  if (!found) return undefined;
+  const after = rows.findIndex(({ timeH }) => timeH > found.kind.jump!.atH);
+  const { mean } = found.found;
+  const errors = found.found.errors();
+  // Nothing else wanders there: what neither the run nor an error explains is the leap.
+  const wandered = (row: number) =>
+    rows[row]!.left - errors[row]!.mean - sumOf(rows[row]!.slopes, mean);
+  return {
+    beforeH: rows[after - 1]!.timeH,
+    afterH: rows[after]!.timeH,
+    byDkh: wandered(after) - wandered(after - 1),
+  };
+}
+
+/** As if that much bicarbonate had gone in, or out, half way between the two readings. */
+export function leapt({ beforeH, afterH }: Leap, byDkh: number, volumeL: number): TankEvent {
+  const dissolved = dissolve(
+    'sodiumBicarbonate',
+    gramsForDkh('sodiumBicarbonate', Math.abs(byDkh), volumeL),
+  );
+  const [from, to] = byDkh > 0 ? (['outside', 'tank'] as const) : (['tank', 'outside'] as const);
+  return {
+    timeH: (beforeH + afterH) / 2,
+    apply: (_view, plant) => plant.transfer('addition', from, to, dissolved),
+  };
+}
