@@ -87,4 +87,21 @@ describe('before anything is poured', () => {
     const texts = panels({ ...told, now: '2026-03-29T20:00' });
     expect(texts.season).toMatch(/Calcium was last read 22 days ago: test it before you add/);
   });
+
+  it('what moved the water at once is looked for first, where nobody noted it', async () => {
+    const readings = log.readings.map((reading, i) =>
+      i < 5 ? reading : { ...reading, alkalinityDkh: reading.alkalinityDkh + 2 },
+    );
+    const tank = {
+      ...newTank('tank-1', 'A basin at Sedge Holm', openingPlans(plan)),
+      ...{ log: { ...log, readings } },
+    };
+    const leapt = await tankAnswer(tank, '2026-03-07T20:00', { days: 3, visitDays: 0 });
+    for (const [panel, text] of Object.entries(panels(leapt))) {
+      const first = text.search(/pour nothing in yet/);
+      expect([panel, first]).not.toEqual([panel, -1]);
+      const named = text.search(grams);
+      if (named >= 0) expect([panel, first < named]).toEqual([panel, true]);
+    }
+  });
 });

@@ -2,6 +2,7 @@ import { median } from 'd3-array';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { gramsForDkh } from '../../shared/recipe/gramsFor';
+import { slopeSentence } from '../../src/say/fit/answer';
 import { leapSentences } from '../../src/say/fit/leap';
 import { answerLog } from '../../workers/studies/answerLog';
 import { patience, runsOf } from '../laws/size';
@@ -44,6 +45,7 @@ it(
         expect(Math.round(leap.afterH / 24)).toBe(before);
         expect(leap.byDkh).toBeGreaterThan(0.7 * byDkh);
         expect(leap.byDkh).toBeLessThan(1.3 * byDkh);
+        expect(slopeSentence(answer)).toBe('');
         expect(leapSentences(answer)[0]).toMatch(/^Between the readings of \d+ January? and/);
       }),
       runsOf(300, 0.5),

@@ -52,6 +52,8 @@ export const de: Words<typeof en> = {
     `Sie steht über Ihren ${high} dKH: Geben Sie von Hand nichts hinein, was Alkalinität bringt, und keine Säure dagegen. Die Korallen bringen sie herunter, um ihren Verbrauch, und Wasserwechsel mit einem Salz, das weniger hat. Testen Sie jeden Tag.`,
   torn: (level, by) =>
     `Die Messungen widersprechen sich: Wo das Wasser steht, ist nicht besser bekannt als ${level} ± ${by} dKH. Testen Sie dasselbe Wasser zweimal, bevor Sie an etwas drehen.`,
+  leapt:
+    'Noch nichts ändern und nichts hineingeben: Was das Wasser zwischen zwei Messungen auf einmal bewegt hat, steht nicht im Messbuch und kann wiederkommen. Suchen Sie es und tragen Sie es nach, oder messen Sie weiter: Ab drei Messungen seither richtet es sich nach ihnen.',
   testFirst: (date) =>
     `Die neueste Messung ist vom ${date}, und der nächste Test ist überfällig: Testen Sie zuerst, daraus folgt das Weitere.`,
   turnedSince: (turned, read) =>
@@ -159,8 +161,6 @@ export const de: Words<typeof en> = {
   also: (what, value, limit, day) =>
     `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
   refused: {
-    leapt:
-      'Noch keine Änderung: Was das Wasser zwischen zwei Messungen auf einmal bewegt hat, steht nicht im Messbuch und kann wiederkommen. Suchen Sie es und tragen Sie es nach, oder messen Sie weiter: Nach drei Messungen seither richtet sich die Änderung nach ihnen.',
     untold:
       'Es wird keine Drehung angeboten: Diese Messungen steigen um mehr, als dosiert wird, und sagen nicht, was das Becken verbraucht. Sehen Sie zuerst nach, ob eine Pumpe weiterlief und wie weit ihre Flasche gefallen ist, ob etwas hineinkam, das im Messbuch fehlt (tragen Sie es ein), und ob der Test aus einer neuen Flasche ist.',
     outOfReach: (target, rests) =>

@@ -54,6 +54,8 @@ export const en = {
     `It stands above your ${high} dKH: add nothing by hand that brings alkalinity, and no acid against it. Corals bring it down by what they use, and water changes do with a salt that holds less. Test every day.`,
   torn: (level: string, by: string) =>
     `The readings disagree: where the water stands is known no better than ${level} ± ${by} dKH. Test the same water twice before you turn anything.`,
+  leapt:
+    'Turn nothing and pour nothing in yet: what moved the water at once between two readings is not in the log, and may do so again. Look for it and type it in, or test on: with three readings since, it goes by them.',
   testFirst: (date: string) =>
     `The newest reading is of ${date}, and the next test is overdue: test first, the rest follows from it.`,
   turnedSince: (turned: string, read: string) =>
@@ -168,8 +170,6 @@ export const en = {
   also: (what: string, value: string, limit: string, day: string) =>
     `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
   refused: {
-    leapt:
-      'No turn yet: what moved the water at once between two readings is not in the log, and may do so again. Look for it and type it in, or test on: after three readings since, the turn goes by them.',
     untold:
       'No turn is offered: these readings rise by more than is dosed and do not tell what the tank uses. Look first whether a pump ran on and how far its bottle has fallen, whether something was poured in that the log does not have (type it in), and whether the test is from a new bottle.',
     outOfReach: (target: string, rests: string) =>

@@ -44,8 +44,9 @@ export function typedSentence({ useNow }: LogAnswer): string {
   return by === together ? '' : say.answer.withTyped(together!);
 }
 
-/** The straight line through the readings, doses and all: what the keeper sees. */
+/** The straight line through the readings, doses and all: what the keeper sees; none goes through a leap. */
 export function slopeSentence({ fit }: LogAnswer): string {
+  if (fit.leaps.length > 0) return '';
   const points = fit.points.filter(({ kind }) => kind === 'alkalinity');
   if (points.length < 2) return '';
   const sigma = points.reduce((sum, point) => sum + point.sigma, 0) / points.length;

@@ -3,6 +3,7 @@ import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { LogAnswer, RanUntil } from '../../ask/outcome';
 import { isTestDue } from '../../ask/testDue';
+import { leapsUnsettled } from '../../ask/leapsUnsettled';
 import { isTorn } from '../../ask/testsSooner';
 import { turnedAt } from './turnedAt';
 
@@ -34,9 +35,10 @@ export function waitsFor({
   answer,
   turnedAt,
   now,
-}: Around): 'use' | 'test' | 'turned' | 'level' | undefined {
+}: Around): 'use' | 'test' | 'turned' | 'level' | 'leapt' | undefined {
   if (!answer) return 'use';
   if (isTestDue(answer, now)) return 'test';
   if (turnedAt !== undefined) return 'turned';
-  return isTorn(answer) ? 'level' : undefined;
+  if (isTorn(answer)) return 'level';
+  return leapsUnsettled(answer) ? 'leapt' : undefined;
 }

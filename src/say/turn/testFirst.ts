@@ -28,6 +28,7 @@ export function testFirst(around: Around, wouldBe: string): Sentences | undefine
   if (waits === 'turned') {
     return { headline: say.turnedSince(spokenDay(turnedAt!), read), more: [] };
   }
+  if (waits === 'leapt') return { headline: say.leapt, more: [say.byThatLevel(wouldBe)] };
   if (waits !== 'level') return undefined;
   const level = [dkhText(answer.fit.now.dkh), dkhText(levelBy(answer))] as const;
   const stray = strayDkh(answer);

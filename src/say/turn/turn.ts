@@ -6,7 +6,6 @@ import type { SteerTold, TurnTold } from '../../ask/outcome';
 import { dkhText, gramsText, plain } from './texts';
 import { dosedText } from '../plan/correction';
 import { isUntold } from '../../ask/isUntold';
-import { leapsUnsettled } from '../../ask/leapsUnsettled';
 import { roseUnexplained } from '../../ask/roseUnexplained';
 import { strayDkh } from '../../ask/testsSooner';
 import { type Around, waitsFor } from './known';
@@ -42,7 +41,6 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   const waits = waitsFor(around);
   // Readings that would have the tank bring alkalinity are no ground for a way down or a refusal.
   const rests = waits === 'level' ? !isStray(around) : waits === undefined;
-  if (rests && leaptLately(around)) return { headline: say.refused.leapt, more: [] };
   if ((falls !== undefined || turn.kind === 'refused') && rests && tellsNoUse(around)) {
     return { headline: say.refused.untold, more: [] };
   }
@@ -73,8 +71,6 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
 /** Whether the newest reading is borne out by none beside it. */
 const isStray = ({ answer }: Around): boolean =>
   answer !== undefined && strayDkh(answer) !== undefined;
-
-const leaptLately = ({ answer }: Around): boolean => answer !== undefined && leapsUnsettled(answer);
 
 const tellsNoUse = ({ answer, readings }: Around): boolean =>
   answer !== undefined && (isUntold(answer) || roseUnexplained(answer, readings));
