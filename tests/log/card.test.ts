@@ -31,7 +31,7 @@ it('gives the cautions of what is in the plan', () => {
 it('sets the next test within a week and the promise, sooner when the log asks for it', () => {
   const said = (endH: number, inDays: number) =>
     ({
-      fit: { startAt: '2026-03-01T10:00', endH, points: [] },
+      fit: { startAt: '2026-03-01T10:00', endH, points: [], leaps: [] },
       nextTest: { inDays },
     }) as unknown as Parameters<typeof nextTestAt>[2];
   const now = '2026-03-11T10:00';

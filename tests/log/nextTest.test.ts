@@ -4,6 +4,7 @@ import { testDueH } from '../../src/ask/testDue';
 import { nextTestSentence } from '../../src/say/fit/answer';
 import type { LogAnswer } from '../../workers/studies/answerLog';
 import type { Fit } from '../../workers/studies/fit/fitted';
+import { noMetals } from '../../workers/studies/fit/metalsMoved';
 import { nextTest } from '../../workers/studies/forecast/nextTest';
 
 /** Level known to 0.2 dKH, use to 0.1 dKH a day, growth exactly; every hour of four weeks ahead. */
@@ -28,6 +29,7 @@ const fitOf = (daysAgo = 0) => ({
     dkh: 8,
     useDkhPerDay: 1,
     typedUseDkhPerDay: 1,
+    metalsMoved: noMetals,
     covariance,
     restless: ahead.restless,
     doubts: [],

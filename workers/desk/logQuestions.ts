@@ -72,7 +72,9 @@ export interface PlanAsked {
 async function asked(days: number, { plan, log, known, wanted }: PlanAsked) {
   const options = await sampledOptions(plan, days);
   const question = planQuestion(plan, log, known, wanted, options);
-  return { question: { ...question, now: withPoured(question.now, log, options).now }, options };
+  // What the log tells has been run through the log: what was poured in is in its water.
+  const now = known ? question.now : withPoured(question.now, log, options).now;
+  return { question: { ...question, now }, options };
 }
 
 /** What the log says of the tank that runs by this plan. */

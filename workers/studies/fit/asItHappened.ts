@@ -11,6 +11,7 @@ import {
 } from '../../../shared/log/reading';
 import { byHand, type ByHand } from './byHand';
 import type { Leap } from './leap';
+import { metalsReadH, type Metals } from './metalsMoved';
 import { sawtoothDkh } from './sawtooth';
 import { earlierOf, type Earlier, type RanUntil } from './turnedAt';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -55,6 +56,8 @@ export interface Happened {
   readonly stockings: readonly Stocking[];
   /** Where the readings themselves say that something was done and not noted, in order of time. */
   readonly leaps: readonly Leap[];
+  /** When calcium and magnesium were last read, hours. */
+  readonly metalsReadH: Metals;
   /** Where the fit begins. */
   readonly guess: ByHand;
 }
@@ -181,6 +184,6 @@ export function asItHappened(
     lots,
     poured: readings.some(({ grams = 0 }) => grams > 0),
     guess: byHand({ ...scenario, ...earlier[0]?.dosing }, readings),
-    ...{ earlier, stockings, leaps: [] },
+    ...{ earlier, stockings, leaps: [], metalsReadH: metalsReadH(readings, startH) },
   };
 }

@@ -3,6 +3,7 @@ import type { Happened, Observation } from './asItHappened';
 import { widthBefore } from './before';
 import { doubtsOf, type Doubt } from './doubts';
 import type { Square } from './leastSquares';
+import type { Metals } from './metalsMoved';
 import type { Model } from './model';
 import { withinBounds } from './parameters';
 import { pastOf, type PastLook } from './past';
@@ -36,6 +37,8 @@ export interface Now {
   readonly useDkhPerDay: number;
   /** What is typed for the tank to take that: its use at the saturation that the law refers to. */
   readonly typedUseDkhPerDay: number;
+  /** How calcium and magnesium have moved since each was last read, by the run, mg/L. */
+  readonly metalsMoved: Metals;
   /** Of: level, use, growth in % a day. */
   readonly covariance: Square;
   readonly restless: Restless;
@@ -124,7 +127,7 @@ function nowOf(
   const byLawDkhPerDay = course.useDkhPerDay + sumOf(slopes.use, settlement.mean);
   return {
     dkh: course.endDkh + sumOf(ofLevel, settlement.mean),
-    useDkhPerDay,
+    ...{ useDkhPerDay, metalsMoved: course.metalsMoved },
     typedUseDkhPerDay: typedFor(useDkhPerDay, byLawDkhPerDay, model.typedAtEnd(best)),
     covariance: rows.map((a, i) =>
       rows.map((b, k) =>

@@ -12,6 +12,7 @@ import { Simulation, usualOptions, type SimulationOptions } from '../../engine/s
 import type { TankEvent } from '../../../shared/events/event';
 import type { Happened } from './asItHappened';
 import { leapt } from './leap';
+import { metalNames, metalsIn, movedBy, noMetals, type Metals } from './metalsMoved';
 import type { Parameter } from './parameters';
 
 /** What stands where a tank has left the chemistry's range: far from any reading, but finite. */
@@ -32,6 +33,8 @@ export interface Course {
   readonly endDkh: number;
   /** What the corals took at the end, by the engine's own ledger. */
   readonly useDkhPerDay: number;
+  /** How calcium and magnesium have moved since each was last read, mg/L. */
+  readonly metalsMoved: Metals;
   readonly settled: Settled;
 }
 
@@ -115,6 +118,8 @@ export class Model {
     });
     const { fromH, toH, times } = useOver(later, endH);
     let [before, taken, endDkh] = [0, LEFT, LEFT];
+    const { metalsReadH } = this.happened;
+    let [read, ends] = [noMetals, noMetals];
     const marks = [
       ...observations.map(({ timeH, kind }, i) => ({
         timeH,
@@ -122,6 +127,10 @@ export class Model {
           (water[i] = kind === 'ph' ? simulation.view.phNbs : simulation.view.alkalinityDkh),
       })),
       ...Array.from({ length: Math.floor(endH / LOOK_H) + 1 }, (_, i) => look(i * LOOK_H)),
+      ...metalNames.map((name) => ({
+        timeH: metalsReadH[name],
+        see: () => (read = { ...read, [name]: metalsIn(simulation.view)[name] }),
+      })),
       { timeH: fromH, see: () => (before = takenDkh()) },
       { timeH: toH, see: () => (taken = takenDkh() - before) },
       ...later.map((stretch) => ({
@@ -136,11 +145,13 @@ export class Model {
       }
       simulation.advanceTo(endH);
       endDkh = simulation.view.alkalinityDkh;
+      ends = metalsIn(simulation.view);
     } catch (error) {
       if (!(error instanceof LeftRange)) throw error;
     }
     const useDkhPerDay = endDkh === LEFT ? LEFT : (times * taken * 24) / (toH - fromH);
-    return { water, past, endDkh, useDkhPerDay, settled };
+    const metalsMoved = endDkh === LEFT ? noMetals : movedBy(read, ends);
+    return { water, past, endDkh, useDkhPerDay, metalsMoved, settled };
   }
 
   /** What the log says was done, and what only the readings say. */

@@ -4,6 +4,7 @@ import { withNewestWater } from '../../../shared/log/newest';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Fit } from '../fit/fit';
+import type { Metals } from '../fit/metalsMoved';
 import { changedBy, type Habits } from './habit';
 
 const bounded = (path: string[], value: number): number => {
@@ -12,7 +13,7 @@ const bounded = (path: string[], value: number): number => {
 };
 
 /**
- * The tank when the log ends: its newest water, and the use and the law as the log has them (the
+ * The tank when the log ends: its newest water, calcium and magnesium as they have moved since they were read, and the use and the law as the log has them (the
  * saturation that use refers to stays the log's): where the water goes from there, use follows.
  */
 export function tankNow(
@@ -21,6 +22,9 @@ export function tankNow(
   { now, scenario, endH }: Fit,
   habits: Habits,
 ): Scenario {
+  const newest = withNewestWater(plan, readings).tank;
+  const moved = (name: keyof Metals) =>
+    bounded(['tank', name], toDecimals(newest[name] + now.metalsMoved[name], 1));
   return {
     ...scenario,
     ...{ days: plan.days, limits: plan.limits, title: plan.title, additions: [] },
@@ -31,7 +35,8 @@ export function tankNow(
       clockHour: (scenario.start.clockHour + Math.floor(endH)) % 24,
     },
     tank: {
-      ...withNewestWater(plan, readings).tank,
+      ...newest,
+      ...{ calciumMgPerL: moved('calciumMgPerL'), magnesiumMgPerL: moved('magnesiumMgPerL') },
       alkalinityDkh: bounded(['tank', 'alkalinityDkh'], toDecimals(now.dkh, 2)),
     },
     corals: {

@@ -1,0 +1,59 @@
+import { mean, median, quantile } from 'd3-array';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { straightLine } from '../../shared/log/slope';
+import { answerLog } from '../../workers/studies/answerLog';
+import { patience, runsOf } from '../laws/size';
+import { AHEAD_DAYS, anyKept, carriers, type Kept } from './anyKept';
+
+interface Off {
+  readonly carrier: Kept['carrier'];
+  readonly ownDkh: number;
+  readonly lineDkh: number;
+}
+
+/** What a ruler along the readings says of the day that is asked for. */
+function lineAhead({ days, values }: Kept): number {
+  const { slopeDkhPerDay } = straightLine([...days], [...values], 0.1);
+  return mean(values)! + slopeDkhPerDay * (days.at(-1)! + AHEAD_DAYS - mean(days)!);
+}
+
+function offOf(kept: Kept): Off {
+  const answer = answerLog(kept.plan, kept.log, 0.1);
+  if ('why' in answer) throw new Error(answer.why);
+  const own = answer.fan.ahead.dkh[AHEAD_DAYS * 24]!;
+  return {
+    carrier: kept.carrier,
+    ownDkh: Math.abs(own - kept.thenDkh),
+    lineDkh: Math.abs(lineAhead(kept) - kept.thenDkh),
+  };
+}
+
+it(
+  'whatever a tank is dosed with, a week ahead is forecast nearer than by a line through its readings',
+  () => {
+    const found: Off[] = [];
+    fc.assert(
+      fc.property(anyKept, (kept) => {
+        found.push(offOf(kept));
+      }),
+      runsOf(300, 0.6),
+    );
+    const of = (all: readonly Off[], name: 'ownDkh' | 'lineDkh') => all.map((one) => one[name]);
+    console.log(
+      carriers
+        .map((carrier) => {
+          const own = found.filter((one) => one.carrier === carrier);
+          const told = (name: 'ownDkh' | 'lineDkh') =>
+            [0.5, 0.9, 1].map((part) => quantile(of(own, name), part)?.toFixed(2)).join(' ');
+          return `${carrier} ${own.length}: off by ${told('ownDkh')} (a line ${told('lineDkh')})`;
+        })
+        .join('; '),
+    );
+    expect(median(of(found, 'ownDkh'))!).toBeLessThan(0.5 * median(of(found, 'lineDkh'))!);
+    expect(quantile(of(found, 'ownDkh'), 0.9)!).toBeLessThan(0.6);
+    const lost = found.filter(({ ownDkh, lineDkh }) => ownDkh > lineDkh + 0.3);
+    expect(lost.length / found.length).toBeLessThan(0.05);
+  },
+  patience,
+);
