@@ -22,7 +22,13 @@ const questionOf = ({ known, targetDkh, giveOrTakeDkhPerDay }: AnyTurn): TurnQue
 
 /** A log that knows the level well, today. */
 const well = {
-  fit: { now: { covariance: [[1e-4]] }, points: [], leaps: [], startAt: '2026-03-01T10:00', endH: 0 },
+  fit: {
+    now: { covariance: [[1e-4]] },
+    points: [],
+    leaps: [],
+    startAt: '2026-03-01T10:00',
+    endH: 0,
+  },
   useNow: { dkhPerDay: 1 },
   nextTest: { inDays: 7 },
   habits: { doses: [], change: undefined },
