@@ -352,3 +352,11 @@ it('says of what does not come back inside by what is told that this is a part o
   expect(said(36.9)).toMatch(/36\.9 ppt\. Salinity is then still outside your limit of 36\.0 ppt/);
   expect(said(36.04)).not.toContain('still outside');
 });
+
+it('turns a pump off rather than to what no pump can be set to', async () => {
+  const idle = { ...pumps, corals: { ...pumps.corals, useDkhPerDay: 0.004 } };
+  const { found } = await asked(idle, []);
+  if (found.kind !== 'turn') throw new Error('there is a turn');
+  expect(found.turned.to).toBe(0);
+  expect(found.turned.pumps.map(({ toMlPerDay }) => toMlPerDay)).toEqual([0, 0]);
+});

@@ -19,6 +19,13 @@ export interface Lever {
   readonly set: (plan: Scenario, value: number) => Scenario;
 }
 
+/** Less than a hundredth of what it gives now is off: no pump is set to it (common practice). */
+const OFF_BELOW = 0.01;
+const settable =
+  (from: number) =>
+  (value: number): number =>
+    value < OFF_BELOW * from ? 0 : threeFigures(value);
+
 const hundredths = (value: number) => Math.round(value * 100) / 100;
 
 /** What a pump can give in a day of its hours, mL. */
@@ -57,7 +64,7 @@ function pumpLever(plan: Scenario, pump: number, unlinked: boolean): Lever {
   const own = broughtMeqPerDay([dosers[pump]!]);
   const byOthers = (from * (timesOthers * all - (all - own))) / own;
   return {
-    ...{ kind: 'pump', pump, from, rounded: threeFigures },
+    ...{ kind: 'pump', pump, from, rounded: settable(from) },
     most: Math.min(mostMlPerDay(dosers[pump]!), byOthers),
     set: (base, mlPerDay) => (unlinked ? pumpAlone : pumpAt)({ ...base, dosers }, pump, mlPerDay),
   };
@@ -76,7 +83,7 @@ function mixLever({ topOff, tank }: Scenario): Lever {
 }
 
 const dripLever = ({ calciumReactor }: Scenario): Lever => ({
-  ...{ kind: 'drip', from: calciumReactor.dripLPerH, rounded: threeFigures },
+  ...{ kind: 'drip', from: calciumReactor.dripLPerH, rounded: settable(calciumReactor.dripLPerH) },
   most: quantityAt(['calciumReactor', 'dripLPerH']).quantity.max,
   set: (base, dripLPerH) => ({ ...base, calciumReactor: { ...base.calciumReactor, dripLPerH } }),
 });
