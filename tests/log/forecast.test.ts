@@ -114,7 +114,7 @@ describe('the forecast of a log', () => {
       if ('why' in found) throw new Error(found.why);
       return found;
     };
-    const within = 0.06;
+    const within = 0.062;
     const { nextTest, fan, fit } = told(log, within);
     expect(nextTest.reason).toBe('known');
     const seAfter = (inDays: number) => {

@@ -10,7 +10,11 @@ interface Off {
   readonly carrier: Kept['carrier'];
   readonly ownDkh: number;
   readonly lineDkh: number;
+  /** Whether the 95 % of the forecast hold it. */
+  readonly held: boolean;
 }
+
+const LEAST_HELD = 0.9;
 
 /** What a ruler along the readings says of the day that is asked for. */
 function lineAhead({ days, values }: Kept): number {
@@ -21,10 +25,11 @@ function lineAhead({ days, values }: Kept): number {
 function offOf(kept: Kept): Off {
   const answer = answerLog(kept.plan, kept.log, 0.1);
   if ('why' in answer) throw new Error(answer.why);
-  const own = answer.fan.ahead.dkh[AHEAD_DAYS * 24]!;
+  const { dkh, spreadDkh } = answer.fan.ahead;
+  const ownDkh = Math.abs(dkh[AHEAD_DAYS * 24]! - kept.thenDkh);
   return {
     carrier: kept.carrier,
-    ownDkh: Math.abs(own - kept.thenDkh),
+    ...{ ownDkh, held: ownDkh < 1.96 * spreadDkh[AHEAD_DAYS * 24]! },
     lineDkh: Math.abs(lineAhead(kept) - kept.thenDkh),
   };
 }
@@ -52,6 +57,9 @@ it(
     );
     expect(median(of(found, 'ownDkh'))!).toBeLessThan(0.5 * median(of(found, 'lineDkh'))!);
     expect(quantile(of(found, 'ownDkh'), 0.9)!).toBeLessThan(0.6);
+    const chance = 3 * Math.sqrt((LEAST_HELD * (1 - LEAST_HELD)) / found.length);
+    const held = found.filter((one) => one.held).length / found.length;
+    expect(held).toBeGreaterThan(LEAST_HELD - chance);
     const lost = found.filter(({ ownDkh, lineDkh }) => ownDkh > lineDkh + 0.3);
     expect(lost.length / found.length).toBeLessThan(0.05);
   },

@@ -21,6 +21,7 @@ const ahead = {
   spreadDkh: timesH.map((hour) => Math.sqrt(0.04 + 0.01 * (hour / 24) ** 2)),
   restless: { levelDkh: 0, useDkhPerDay: 0 },
   suddenH: [],
+  byLawDkh: timesH.map(() => 0),
 };
 const END_H = 96;
 /** The fit of a log that ends so many days after its newest test. */

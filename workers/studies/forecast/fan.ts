@@ -29,13 +29,28 @@ export interface Ahead {
   readonly spreadDkh: readonly number[];
   /** Change of dKH for one unit of level, use and growth, at each time. */
   readonly slopes: readonly (readonly number[])[];
+  /** How far it may be off, one σ, because growth may answer to saturation by the other law, dKH. */
+  readonly byLawDkh: readonly number[];
   readonly restless: Restless;
   readonly suddenH: readonly number[];
 }
 
 /** What light, food and gas exchange leave open from day to day: calibrated on the twins. */
 const UNTOLD_DKH = 0.06;
+/** No log tells by which law growth answers to saturation; σ in shares of how far they lead apart: calibrated likewise. */
+const LAW_SHARE = 0.75;
 const ASIDE = { dkh: 0.1, use: 0.05, growth: 0.1 };
+
+/** What is taken today, answering to where the water goes by the other of the two laws. */
+const underOtherLaw = ({ corals, start, ...now }: Scenario, useDkhPerDay: number): Scenario => ({
+  ...now,
+  start: { ...start, omegaReference: 0 },
+  corals: {
+    ...corals,
+    useDkhPerDay: Math.max(0, useDkhPerDay),
+    omegaLaw: corals.omegaLaw === 'gentle' ? 'proportional' : 'gentle',
+  },
+});
 
 /**
  * The fan comes from the covariance of level, use and growth through the engine, to first order:
@@ -60,24 +75,26 @@ export function aheadOf(
       corals: { ...corals, growthPercentPerDay: corals.growthPercentPerDay + ASIDE.growth },
     }),
   ];
+  const otherLaw = hourly(underOtherLaw(now, fit.now.useDkhPerDay));
   // A tank that leaves the range of its chemistry stops early, in whichever run.
-  const rows = Math.min(...[dkh, level, use, growth].map(({ length }) => length));
+  const rows = Math.min(...[dkh, level, use, growth, otherLaw].map(({ length }) => length));
   const slopes = Array.from({ length: rows }, (_, k) => [
     (level[k]! - dkh[k]!) / ASIDE.dkh,
     (use[k]! - dkh[k]!) / ASIDE.use,
     (growth[k]! - dkh[k]!) / ASIDE.growth,
   ]);
+  const byLawDkh = slopes.map((_, k) => LAW_SHARE * (otherLaw[k]! - dkh[k]!));
   const { restless, covariance } = fit.now;
   let wandered = sawtoothDkh(now) ** 2 + UNTOLD_DKH ** 2;
   const spreadDkh = slopes.map((row, k) => {
     const [byLevel, byUse] = slopes[k]! as [number, number, number];
     const perDay = (byLevel * restless.levelDkh) ** 2 + (byUse * restless.useDkhPerDay) ** 2;
     if (k > 0) wandered += perDay / 24;
-    return Math.sqrt(varianceOf(row, covariance) + wandered);
+    return Math.sqrt(varianceOf(row, covariance) + wandered + byLawDkh[k]! ** 2);
   });
   const timesH = slopes.map((_, hour) => hour);
   const suddenH = plannedEvents(now).map(({ timeH }) => timeH);
-  return { timesH, dkh: dkh.slice(0, rows), spreadDkh, slopes, restless, suddenH };
+  return { timesH, dkh: dkh.slice(0, rows), spreadDkh, slopes, byLawDkh, restless, suddenH };
 }
 
 /** The past as fitted and the future as it follows, on one time axis. */

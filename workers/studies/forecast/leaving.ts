@@ -32,7 +32,7 @@ export function rootOf(c: Square): number[][] {
 
 /** Undefined when the water is outside already when the log ends. */
 export function leavingOf(
-  { timesH, dkh, slopes, restless }: Ahead,
+  { timesH, dkh, slopes, byLawDkh, restless }: Ahead,
   covariance: Square,
   { low, high }: Band,
 ): Leaving | undefined {
@@ -42,6 +42,7 @@ export function leavingOf(
   const inAnHour = Math.sqrt(1 / 24);
   const left = Array.from({ length: DRAWS }, () => {
     const z = covariance.map(() => normal());
+    const law = normal();
     const step = root.map((row) => row.reduce((sum, l, i) => sum + l * z[i]!, 0));
     for (let k = 0; k < timesH.length; k++) {
       // Level and use wander on from look to look.
@@ -49,7 +50,8 @@ export function leavingOf(
         step[0]! += normal() * restless.levelDkh * inAnHour;
         step[1]! += normal() * restless.useDkhPerDay * inAnHour * AVERAGE_REACH;
       }
-      const value = dkh[k]! + step.reduce((sum, by, i) => sum + by * slopes[k]![i]!, 0);
+      const value =
+        dkh[k]! + law * byLawDkh[k]! + step.reduce((sum, by, i) => sum + by * slopes[k]![i]!, 0);
       if (value < low || value > high) return { timeH: timesH[k]!, below: value < low };
     }
     return undefined;
