@@ -1,4 +1,4 @@
-import { fixed, toFigures } from '../units/digits';
+import { fixed, toDecimals, toFigures } from '../units/digits';
 import { writing } from './writing';
 
 /** A number that is written already, with the decimal sign of the language spoken here. */
@@ -7,9 +7,13 @@ export const figureText = (text: string): string => text.replace('.', writing.de
 /** More figures than these are what binary arithmetic leaves behind: 3.43 · 10 = 34.300000000000004. */
 const FIGURES = 12;
 
-/** A number with so many decimals, or with those that it has, for a sentence. */
+/** A number with so many decimals, or with those that it has, for a sentence; what rounds to nothing has no sign. */
 export const figure = (value: number, decimals?: number): string =>
-  figureText(decimals === undefined ? String(toFigures(value, FIGURES)) : fixed(value, decimals));
+  figureText(
+    decimals === undefined
+      ? String(toFigures(value, FIGURES))
+      : fixed(toDecimals(value, decimals) + 0, decimals),
+  );
 
 /** What a use is known to, dKH/day: finer than a hundredth nothing is, however many readings there are. */
 export const giveOrTake = (byDkhPerDay: number): string => figure(Math.max(0.01, byDkhPerDay), 2);

@@ -20,6 +20,7 @@ describe('a figure in a sentence', () => {
       '−0.1',
       '+0.1',
     ]);
+    expect([figure(-0.0004, 2), figure(-0.4, 0), figure(-0.6, 0)]).toEqual(['0.00', '0', '-1']);
   });
 
   it('of a thinned stock’s dose is three at the most, in the plan itself', () => {

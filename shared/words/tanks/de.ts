@@ -19,6 +19,7 @@ export const de: Words<typeof en> = {
     unknown: 'noch nicht bekannt',
   },
   stands: (level, use, by) => `Jetzt ${level} dKH; verbraucht ${use} ± ${by} dKH am Tag.`,
+  standsAt: (level) => `Jetzt ${level} dKH; seine Messwerte sagen nicht, was es verbraucht.`,
   test: (date) => `Nächster Test bis ${date}.`,
   testDue: (date) => `Ein Test war bis ${date} fällig: jetzt testen.`,
   noReading: 'Noch keine Messung.',

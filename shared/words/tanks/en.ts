@@ -17,6 +17,8 @@ export const en = {
   },
   stands: (level: string, use: string, by: string) =>
     `${level} dKH by now; uses ${use} ± ${by} dKH a day.`,
+  /** Where its readings tell no use. */
+  standsAt: (level: string) => `${level} dKH by now; its readings do not tell what it uses.`,
   test: (date: string) => `Test next by ${date}.`,
   testDue: (date: string) => `A test was due by ${date}: test now.`,
   noReading: 'No reading yet.',
