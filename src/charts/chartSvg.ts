@@ -1,6 +1,9 @@
-import { line } from 'd3-shape';
+import { area, line } from 'd3-shape';
 import { timeMarks } from './axisMarks';
+import { isLongView, rowADay } from './byDay';
 import { rowsIn, scalesFor, type Frame, type Series } from './chartScales';
+import { dayMean } from './dayMean';
+import { dayRange } from './dayRange';
 import { decimate, type Point } from './decimate';
 import { tickText } from './tickText';
 import { spreadLabels } from './endLabels';
@@ -37,13 +40,28 @@ export function chartSvg(chart: ChartOut): string {
     (point) => point.x,
     (point) => y(point.y),
   ).digits(1);
-  const drawn = series.map(({ values, dash, colour }) => {
+  const ribbon = area<{ x: number; range: [number, number] }>(
+    (day) => day.x,
+    (day) => inside(day.range[0]),
+    (day) => inside(day.range[1]),
+  ).digits(1);
+  // As on the page: of a week and more a ribbon by day, and its mean.
+  const isLong = isLongView(window);
+  const drawn = series.flatMap(({ values, dash, colour }) => {
     const [from, to] = rowsIn(window, values.length);
-    const d = path(decimate((row) => x(row), values, from, to, right - frame.left));
-    return `<path d="${d}" fill="none" stroke="${colour}" stroke-width="2" stroke-dasharray="${dash.join(' ')}"/>`;
+    const days = rowADay(from, to).map((row) => ({ x: x(row), range: dayRange(values, row) }));
+    const shown = isLong ? dayMean(values) : values;
+    const d = path(decimate((row) => x(row), shown, from, to, right - frame.left));
+    return [
+      isLong ? `<path d="${ribbon(days)}" fill="${colour}" fill-opacity="0.22"/>` : '',
+      `<path d="${d}" fill="none" stroke="${colour}" stroke-width="2" stroke-dasharray="${dash.join(' ')}"/>`,
+    ];
   });
   const ends = spreadLabels(
-    series.map((s) => ({ ...s, y: inside(s.values[rowsIn(window, s.values.length)[1]]!) })),
+    series.map((s) => {
+      const shown = isLong ? dayMean(s.values) : s.values;
+      return { ...s, y: inside(shown[rowsIn(window, shown.length)[1]]!) };
+    }),
     16,
     frame.top,
     PLOT_BOTTOM,
