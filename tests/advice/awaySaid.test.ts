@@ -15,12 +15,12 @@ it('what lasts only where all of it at once does harm is said to do so first', (
   const { headline, beside } = awaySentences(asked, unread);
   expect(asked.away.vessels.map(({ harms }) => harms)).toEqual([false, true]);
   expect(headline).toMatch(
-    /^Nothing that lasts is harmless: 0\.55 L in the bottle of “soda” \(up to 0\.028 L does none\) does harm/,
+    /^Nothing that lasts is harmless: 550 mL in the bottle of “soda” \(up to 28 mL does none\) does harm/,
   );
   expect(headline).toMatch(
-    /It can be left alone for 5 days: leave .+ 0\.55 L in the bottle of “soda”/,
+    /It can be left alone for 5 days: leave .+ 550 mL in the bottle of “soda”/,
   );
-  expect(beside.join(' ')).toMatch(/No more than 0\.028 L may stand in the bottle of “soda”/);
+  expect(beside.join(' ')).toMatch(/No more than 28 mL may stand in the bottle of “soda”/);
 });
 
 it('a tank that dries up for want of a top-off is refused with what would do', () => {

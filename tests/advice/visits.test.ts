@@ -31,7 +31,7 @@ it('two pumps of one name each get their own bottle, and a tank on both can be l
   expect(water!.mostL).toBeGreaterThan(10.5);
   expect(water!.mostL).toBeLessThan(12.5);
   expect(first!.mostL).toBe(0.11);
-  expect(topUpTexts(found)[1]).toContain('(0.217 L)');
+  expect(topUpTexts(found)[1]).toContain('(217 mL)');
 });
 
 it('a failure that lasts until somebody comes is met sooner on an earlier visit', async () => {

@@ -51,14 +51,14 @@ export const de: Words<typeof en> = {
   provision: {
     leave: (litres) => `lassen Sie ${litres} zurück`,
     reservoirSame: (litres, gramsPerL) =>
-      `${litres} L der heutigen Mischung (${gramsPerL} g/L) im Behälter`,
+      `${litres} der heutigen Mischung (${gramsPerL} g/L) im Behälter`,
     reservoirThinner: (litres, gramsPerL, now) =>
-      `${litres} L im Behälter, gemischt mit ${gramsPerL} g/L statt ${now}, denn so viel der heutigen Mischung auf einmal würde schaden`,
-    reservoirPlain: (litres) => `${litres} L reines Süßwasser im Behälter`,
-    reservoirNew: (litres) => `eine neue Nachfüllung mit ${litres} L reinem Süßwasser im Behälter`,
+      `${litres} im Behälter, gemischt mit ${gramsPerL} g/L statt ${now}, denn so viel der heutigen Mischung auf einmal würde schaden`,
+    reservoirPlain: (litres) => `${litres} reines Süßwasser im Behälter`,
+    reservoirNew: (litres) => `eine neue Nachfüllung mit ${litres} reinem Süßwasser im Behälter`,
     noReservoir: 'keine Nachfüllung, wie jetzt',
     empty: 'den Behälter leer',
-    bottle: (litres, name) => `${litres} L in der Flasche von „${name}“`,
+    bottle: (litres, name) => `${litres} in der Flasche von „${name}“`,
     visits: (count, what) => `${every(count)} füllt, wer kommt, wieder bis dahin auf: ${what}`,
     withPlain: 'den Behälter mit reinem Süßwasser',
     withMix:
@@ -68,15 +68,15 @@ export const de: Words<typeof en> = {
   },
   harms: (vessels) =>
     `Nichts, was reicht, ist harmlos: ${vessels} schadet, wenn alles auf einmal hineinläuft. Lassen Sie jeden Tag jemanden nachsehen, oder bleiben Sie kürzer fort.`,
-  harmsReservoir: (litres, most) => `${litres} L im Behälter (bis ${most} L schaden nicht)`,
+  harmsReservoir: (litres, most) => `${litres} im Behälter (bis ${most} schaden nicht)`,
   harmsBottle: (litres, name, most) =>
-    `${litres} L in der Flasche von „${name}“ (bis ${most} L schaden nicht)`,
+    `${litres} in der Flasche von „${name}“ (bis ${most} schaden nicht)`,
   kept: (count, what, from, to, low, high) =>
     `Es kann ${days(count)} allein bleiben: ${what}. Die Alkalinität geht von ${from} auf ${to} dKH (${low}–${high} bei jedem Verbrauch, der für möglich gehalten wird).`,
   keptBut: (leave, of) =>
     ` In ${leave} von ${of} Becken, die Ihres sein können, verlässt trotzdem etwas Ihre Grenzen.`,
   noTopOff: (litres) =>
-    `Es gibt keine Nachfüllung: was verdunstet, bis zu ${litres} L am Tag, muss täglich von Hand hinein oder durch eine Nachfüllung, die Sie vor der Abreise einrichten und beobachten.`,
+    `Es gibt keine Nachfüllung: was verdunstet, bis zu ${litres} am Tag, muss täglich von Hand hinein oder durch eine Nachfüllung, die Sie vor der Abreise einrichten und beobachten.`,
   inside: (watched) =>
     `Bei keinem Verbrauch, der für möglich gehalten wird, verlässt etwas Beobachtetes Ihre Grenzen: ${watched}.`,
   insideBut: (lines) =>
@@ -101,11 +101,11 @@ export const de: Words<typeof en> = {
   handDoses:
     'Was Sie jetzt von Hand zugeben, fehlt, während Sie verreist sind: eine Pumpe müsste es bringen (die Pläne unten).',
   rim: (litres, lasts) =>
-    `Höchstens ${litres} L dürfen im Behälter stehen; das reicht schlimmstenfalls ${lasts} Tage: liefe alles auf einmal hinein, ginge mehr über den Rand des Technikbeckens auf den Boden.`,
+    `Höchstens ${litres} dürfen im Behälter stehen; das reicht schlimmstenfalls ${lasts} Tage: liefe alles auf einmal hinein, ginge mehr über den Rand des Technikbeckens auf den Boden.`,
   tooFull: (litres, lasts, ph, dkh) =>
-    `Höchstens ${litres} L der heutigen Mischung dürfen im Behälter stehen; das reicht schlimmstenfalls ${lasts} Tage: liefe alles auf einmal hinein, ginge mehr über pH ${ph} oder ${dkh} dKH.`,
+    `Höchstens ${litres} der heutigen Mischung dürfen im Behälter stehen; das reicht schlimmstenfalls ${lasts} Tage: liefe alles auf einmal hinein, ginge mehr über pH ${ph} oder ${dkh} dKH.`,
   bottleTooFull: (name, litres, lasts, ph, dkh) =>
-    `In der Flasche von „${name}“ dürfen höchstens ${litres} L stehen; das reicht schlimmstenfalls ${lasts} Tage: klemmt ihre Pumpe, ginge mehr auf einmal über pH ${ph}, ${dkh} dKH oder den Rand des Technikbeckens.`,
+    `In der Flasche von „${name}“ dürfen höchstens ${litres} stehen; das reicht schlimmstenfalls ${lasts} Tage: klemmt ihre Pumpe, ginge mehr auf einmal über pH ${ph}, ${dkh} dKH oder den Rand des Technikbeckens.`,
   fromNow: (level) => `Gerechnet ab den ${level} dKH von jetzt, zur schlimmsten Stunde des Tages.`,
   named: (pump) => `„${pump}“`,
   lasts: (vessel, how) => `Was es jetzt fasst, reicht: ${vessel} ${how}.`,
@@ -156,7 +156,7 @@ export const de: Words<typeof en> = {
       level:
         'Steht das Wasser im Technikbecken (dem Becken unter dem Aquarium) an der Marke, und ist der Boden trocken?',
       reservoir: (litres) =>
-        `Ist der Nachfüllbehälter (der Kanister, der ersetzt, was verdunstet) gefallen, aber um höchstens ${litres} L am Tag?`,
+        `Ist der Nachfüllbehälter (der Kanister, der ersetzt, was verdunstet) gefallen, aber um höchstens ${litres} am Tag?`,
       bottles: 'Ist jede Flasche an einer Pumpe ein wenig gefallen, und ist noch etwas darin?',
       feed: 'Nur die bereitliegenden Portionen füttern, eine am Tag; im Zweifel keine.',
     },
@@ -167,14 +167,14 @@ export const de: Words<typeof en> = {
       bottleLasts: (name, count) =>
         `Die Flasche von „${name}“ kann nach ${count} Tagen leer sein. Rufen Sie vorher an.`,
       bottle: (name, mark, litres) =>
-        `Die Flasche von „${name}“ bis zur Marke (${mark} L) aus dem Kanister mit demselben Namen auffüllen, langsam, höchstens ${litres} L bei einem Besuch. Schutzbrille und Handschuhe: es reizt Augen und Haut. Nimmt sie mehr auf, anrufen.`,
+        `Die Flasche von „${name}“ bis zur Marke (${mark}) aus dem Kanister mit demselben Namen auffüllen, langsam, höchstens ${litres} bei einem Besuch. Schutzbrille und Handschuhe: es reizt Augen und Haut. Nimmt sie mehr auf, anrufen.`,
       lasts: (count) => `Der Behälter kann nach ${count} Tagen leer sein. Rufen Sie vorher an.`,
       byHand: (litres) =>
-        `Ist der Behälter leer: das Technikbecken bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), langsam, höchstens ${litres} L am Tag, und anrufen.`,
+        `Ist der Behälter leer: das Technikbecken bis zur Marke mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), langsam, höchstens ${litres} am Tag, und anrufen.`,
       plain: (mark, litres) =>
-        `Den Nachfüllbehälter bis zur Marke (${mark} L) mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), nichts hinein, höchstens ${litres} L bei einem Besuch. Nimmt er mehr auf, anrufen: etwas ist undicht oder hängt.`,
+        `Den Nachfüllbehälter bis zur Marke (${mark}) mit reinem Süßwasser auffüllen (aus dem Kanister „Süßwasser“), nichts hinein, höchstens ${litres} bei einem Besuch. Nimmt er mehr auf, anrufen: etwas ist undicht oder hängt.`,
       mix: (mark, litres) =>
-        `Den Nachfüllbehälter bis zur Marke (${mark} L) aus dem Kanister „Mischung“ auffüllen, langsam und ohne Rühren, höchstens ${litres} L bei einem Besuch. Schutzbrille und Handschuhe: sie verätzt Augen und Haut. Im Auge: 15–20 Minuten mit fließendem Wasser spülen, Lider offen, dann zum Arzt. Nimmt er mehr auf, anrufen.`,
+        `Den Nachfüllbehälter bis zur Marke (${mark}) aus dem Kanister „Mischung“ auffüllen, langsam und ohne Rühren, höchstens ${litres} bei einem Besuch. Schutzbrille und Handschuhe: sie verätzt Augen und Haut. Im Auge: 15–20 Minuten mit fließendem Wasser spülen, Lider offen, dann zum Arzt. Nimmt er mehr auf, anrufen.`,
     },
     never: 'Niemals',
     nevers:
@@ -213,7 +213,7 @@ export const de: Words<typeof en> = {
       },
       fallsFast: {
         sees: (litres) =>
-          `Der Nachfüllbehälter fiel um mehr als ${litres} L an einem Tag, oder das Technikbecken steht über der Marke`,
+          `Der Nachfüllbehälter fiel um mehr als ${litres} an einem Tag, oder das Technikbecken steht über der Marke`,
         act: () =>
           'Seine Pumpe mit trockenen Händen ausstecken und das Ende des Schlauchs aus dem Wasser heben. Nichts nachfüllen.',
       },
@@ -221,7 +221,7 @@ export const de: Words<typeof en> = {
         sees: () =>
           'Der Nachfüllbehälter ist seit gestern nicht gefallen, und das Technikbecken steht unter der Marke',
         act: (litres) =>
-          `Süßwasser aus dem Kanister „Süßwasser“ ins Technikbecken bis zur Marke, langsam, höchstens ${litres} L am Tag.`,
+          `Süßwasser aus dem Kanister „Süßwasser“ ins Technikbecken bis zur Marke, langsam, höchstens ${litres} am Tag.`,
       },
       bottleEmpty: {
         sees: (paces) =>

@@ -48,15 +48,15 @@ export const en = {
   provision: {
     leave: (litres: string) => `leave ${litres}`,
     reservoirSame: (litres: string, gramsPerL: string) =>
-      `${litres} L of today’s mix (${gramsPerL} g/L) in the reservoir`,
+      `${litres} of today’s mix (${gramsPerL} g/L) in the reservoir`,
     reservoirThinner: (litres: string, gramsPerL: string, now: string) =>
-      `${litres} L in the reservoir, mixed with ${gramsPerL} g/L instead of ${now}, since so much of today’s mix at once would do harm`,
-    reservoirPlain: (litres: string) => `${litres} L of plain fresh water in the reservoir`,
+      `${litres} in the reservoir, mixed with ${gramsPerL} g/L instead of ${now}, since so much of today’s mix at once would do harm`,
+    reservoirPlain: (litres: string) => `${litres} of plain fresh water in the reservoir`,
     reservoirNew: (litres: string) =>
-      `a new top-off with ${litres} L of plain fresh water in its reservoir`,
+      `a new top-off with ${litres} of plain fresh water in its reservoir`,
     noReservoir: 'no top-off, as now',
     empty: 'the reservoir empty',
-    bottle: (litres: string, name: string) => `${litres} L in the bottle of “${name}”`,
+    bottle: (litres: string, name: string) => `${litres} in the bottle of “${name}”`,
     visits: (count: number, what: string) =>
       `${every(count)} whoever comes fills up to that again: ${what}`,
     withPlain: 'the reservoir with plain fresh water',
@@ -68,15 +68,15 @@ export const en = {
   harms: (vessels: string) =>
     `Nothing that lasts is harmless: ${vessels} does harm if all of it goes in at once. Have somebody look every day, or stay away for less.`,
   harmsReservoir: (litres: string, most: string) =>
-    `${litres} L in the reservoir (up to ${most} L does none)`,
+    `${litres} in the reservoir (up to ${most} does none)`,
   harmsBottle: (litres: string, name: string, most: string) =>
-    `${litres} L in the bottle of “${name}” (up to ${most} L does none)`,
+    `${litres} in the bottle of “${name}” (up to ${most} does none)`,
   kept: (count: number, what: string, from: string, to: string, low: string, high: string) =>
     `It can be left alone for ${days(count)}: ${what}. Alkalinity goes from ${from} to ${to} dKH (${low}–${high} at every use that is thought possible).`,
   keptBut: (leave: number, of: number) =>
     ` In ${leave} of ${of} tanks that yours may be, something leaves your limits all the same.`,
   noTopOff: (litres: string) =>
-    `There is no top-off: what evaporates, up to ${litres} L a day, has to be filled in by hand every day, or by a top-off that you set up and watch before you leave.`,
+    `There is no top-off: what evaporates, up to ${litres} a day, has to be filled in by hand every day, or by a top-off that you set up and watch before you leave.`,
   inside: (watched: string) =>
     `At no use that is thought possible does anything watched leave your limits: ${watched}.`,
   insideBut: (lines: string) =>
@@ -101,11 +101,11 @@ export const en = {
   handDoses:
     'What you pour in by hand now is missing while you are away: a pump would have to bring it (the plans below).',
   rim: (litres: string, lasts: string) =>
-    `No more than ${litres} L may stand in the reservoir, which lasts ${lasts} days at worst: if all of it ran in at once, more would run over the sump’s rim onto the floor.`,
+    `No more than ${litres} may stand in the reservoir, which lasts ${lasts} days at worst: if all of it ran in at once, more would run over the sump’s rim onto the floor.`,
   tooFull: (litres: string, lasts: string, ph: string, dkh: string) =>
-    `No more than ${litres} L of today’s mix may stand in the reservoir, which lasts ${lasts} days at worst: if all of it ran in at once, more would pass pH ${ph} or ${dkh} dKH.`,
+    `No more than ${litres} of today’s mix may stand in the reservoir, which lasts ${lasts} days at worst: if all of it ran in at once, more would pass pH ${ph} or ${dkh} dKH.`,
   bottleTooFull: (name: string, litres: string, lasts: string, ph: string, dkh: string) =>
-    `No more than ${litres} L may stand in the bottle of “${name}”, which lasts ${lasts} days at worst: if its pump sticks, more at once would pass pH ${ph}, ${dkh} dKH or the sump’s rim.`,
+    `No more than ${litres} may stand in the bottle of “${name}”, which lasts ${lasts} days at worst: if its pump sticks, more at once would pass pH ${ph}, ${dkh} dKH or the sump’s rim.`,
   fromNow: (level: string) =>
     `Reckoned from the ${level} dKH of now, at the worst hour of the day.`,
   named: (pump: string) => `“${pump}”`,
@@ -155,7 +155,7 @@ export const en = {
       temperature: (low: string, high: string) => `Does the thermometer show ${low} to ${high} °C?`,
       level: 'Is the water in the sump (the basin under the tank) at its mark, and the floor dry?',
       reservoir: (litres: string) =>
-        `Has the top-off reservoir (the canister that fills up what evaporates) fallen, but by no more than ${litres} L a day?`,
+        `Has the top-off reservoir (the canister that fills up what evaporates) fallen, but by no more than ${litres} a day?`,
       bottles: 'Has each bottle on a pump fallen a little, and is something left in it?',
       feed: 'Feed only the portions that lie ready, one a day; if in doubt, none.',
     },
@@ -168,13 +168,13 @@ export const en = {
       bottleLasts: (name: string, count: string) =>
         `The bottle of “${name}” may be empty after ${count} days. Call the keeper before that.`,
       bottle: (name: string, mark: string, litres: string) =>
-        `Fill the bottle of “${name}” up to its mark (${mark} L) from the canister with the same name, slowly, no more than ${litres} L at a visit. Goggles and gloves: it irritates eyes and skin. If it takes more, call.`,
+        `Fill the bottle of “${name}” up to its mark (${mark}) from the canister with the same name, slowly, no more than ${litres} at a visit. Goggles and gloves: it irritates eyes and skin. If it takes more, call.`,
       byHand: (litres: string) =>
-        `If the reservoir is empty: fill the sump up to its mark with plain fresh water (from the canister marked “fresh”), slowly, no more than ${litres} L in a day, and call the keeper.`,
+        `If the reservoir is empty: fill the sump up to its mark with plain fresh water (from the canister marked “fresh”), slowly, no more than ${litres} in a day, and call the keeper.`,
       plain: (mark: string, litres: string) =>
-        `Fill the top-off reservoir up to its mark (${mark} L) with plain fresh water (from the canister marked “fresh”), nothing in it, no more than ${litres} L at a visit. If it takes more, call: something is leaking or stuck.`,
+        `Fill the top-off reservoir up to its mark (${mark}) with plain fresh water (from the canister marked “fresh”), nothing in it, no more than ${litres} at a visit. If it takes more, call: something is leaking or stuck.`,
       mix: (mark: string, litres: string) =>
-        `Fill the top-off reservoir up to its mark (${mark} L) from the canister marked “mix”, slowly and without stirring, no more than ${litres} L at a visit. Goggles and gloves: it burns eyes and skin. In an eye: rinse 15–20 minutes with running water, lids open, then a doctor. If it takes more, call.`,
+        `Fill the top-off reservoir up to its mark (${mark}) from the canister marked “mix”, slowly and without stirring, no more than ${litres} at a visit. Goggles and gloves: it burns eyes and skin. In an eye: rinse 15–20 minutes with running water, lids open, then a doctor. If it takes more, call.`,
     },
     never: 'Never',
     nevers:
@@ -210,7 +210,7 @@ export const en = {
       },
       fallsFast: {
         sees: (litres: string) =>
-          `The reservoir fell by more than ${litres} L in a day, or the sump stands above its mark`,
+          `The reservoir fell by more than ${litres} in a day, or the sump stands above its mark`,
         act: () =>
           'Unplug its pump with dry hands, and lift the end of its hose out of the water. Fill nothing in.',
       },
@@ -218,7 +218,7 @@ export const en = {
         sees: () =>
           'The reservoir has not fallen since yesterday, and the sump stands below its mark',
         act: (litres: string) =>
-          `Fresh water from the canister marked “fresh” into the sump up to its mark, slowly, no more than ${litres} L a day.`,
+          `Fresh water from the canister marked “fresh” into the sump up to its mark, slowly, no more than ${litres} a day.`,
       },
       bottleEmpty: {
         sees: (paces: string) => `A bottle fell by more than it should in a day (at most ${paces})`,

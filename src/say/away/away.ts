@@ -4,7 +4,7 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold } from '../../ask/outcome';
 import { waitsFor, type Around } from '../turn/known';
-import { dkh, litres, percent } from './texts';
+import { dkh, filled, percent } from './texts';
 import { tooFullText, runsOutText } from './vessel';
 import { provisionText, harmsSentence } from './provision';
 import { whyNot, wayOutText } from './whyNot';
@@ -63,7 +63,7 @@ export function awaySentences(asked: AwayTold, around: Around): AwaySentences {
       ...fullestTexts(asked),
       ...away.vessels
         .filter(({ hasL, dailyL }) => hasL === 0 && dailyL > 0)
-        .map(({ dailyL }) => say.noTopOff(litres(dailyL))),
+        .map(({ dailyL }) => say.noTopOff(filled(dailyL))),
       ...insideText(asked),
       oddsText(asked),
       ...((around.answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),

@@ -1,7 +1,7 @@
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold } from '../../ask/outcome';
-import { litres, type Vessel, daysOf } from './texts';
+import { filled, type Vessel, daysOf } from './texts';
 import { harmsText } from './vessel';
 
 /** What is to be left in the reservoir. */
@@ -12,12 +12,12 @@ function reservoirText({ question, away }: AwayTold): string {
   const before = question.now.topOff;
   if (reservoirL === 0) return before.reservoirL === 0 ? told.noReservoir : told.empty;
   if (kind === 'thinner') {
-    return told.reservoirThinner(litres(reservoirL), figure(gramsPerL), figure(before.gramsPerL));
+    return told.reservoirThinner(filled(reservoirL), figure(gramsPerL), figure(before.gramsPerL));
   }
-  if (before.reservoirL === 0) return told.reservoirNew(litres(reservoirL));
+  if (before.reservoirL === 0) return told.reservoirNew(filled(reservoirL));
   return additive === 'none' || gramsPerL === 0
-    ? told.reservoirPlain(litres(reservoirL))
-    : told.reservoirSame(litres(reservoirL), figure(gramsPerL));
+    ? told.reservoirPlain(filled(reservoirL))
+    : told.reservoirSame(filled(reservoirL), figure(gramsPerL));
 }
 
 /** What is to be left in reservoir and bottles, and what whoever comes fills up again. */
@@ -25,7 +25,7 @@ export function provisionText(asked: AwayTold): string {
   const told = say.provision;
   const { vessels, topUps, comesDays, provided } = asked.away;
   const bottles = vessels.flatMap(({ name, leaveL }) =>
-    name === undefined ? [] : [told.bottle(litres(leaveL), name)],
+    name === undefined ? [] : [told.bottle(filled(leaveL), name)],
   );
   const fillsUp = topUps.map((one) =>
     one.pump !== undefined
@@ -50,10 +50,10 @@ export function harmsSentence({ vessels }: AwayTold['away']): string {
 export function topUpTexts({ topUps, provided, vessels }: AwayTold['away']): string[] {
   const told = say.sheet.topUps;
   const fills = topUps.map(({ pump, with: what, mostL }) => {
-    const mark = litres(vessels.find((vessel) => vessel.pump === pump)!.leaveL);
+    const mark = filled(vessels.find((vessel) => vessel.pump === pump)!.leaveL);
     return pump === undefined
-      ? told[what](mark, litres(mostL))
-      : told.bottle(provided.scenario.dosers[pump]!.name, mark, litres(mostL));
+      ? told[what](mark, filled(mostL))
+      : told.bottle(provided.scenario.dosers[pump]!.name, mark, filled(mostL));
   });
   const isFilledUp = (vessel: Vessel) => topUps.some(({ pump }) => pump === vessel.pump);
   const lasts = vessels.flatMap((vessel) => {
@@ -64,7 +64,7 @@ export function topUpTexts({ topUps, provided, vessels }: AwayTold['away']): str
   });
   const [reservoir] = vessels as [Vessel];
   const byHand =
-    !isFilledUp(reservoir) && reservoir.dailyL > 0 ? [told.byHand(litres(reservoir.dailyL))] : [];
+    !isFilledUp(reservoir) && reservoir.dailyL > 0 ? [told.byHand(filled(reservoir.dailyL))] : [];
   const stays = [...fills, ...lasts];
   return [...(stays.length > 0 ? stays : [told.nothing]), ...byHand];
 }

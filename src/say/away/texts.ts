@@ -9,8 +9,12 @@ export type Unnoticed = NobodyLooks['failures'][number];
 
 export const dkh = (value: number) => figure(value, 1);
 
-/** As fine as anybody fills. */
+/** As fine as anybody fills, for a column of litres. */
 export const litres = (value: number) => figure(toFigures(value, 3));
+
+/** The same with its unit; less than a litre as a jug has it. */
+export const filled = (value: number) =>
+  value > 0 && value < 1 ? `${litres(1000 * value)} mL` : `${litres(value)} L`;
 
 export const downDays = (value: number) => figure(Math.floor(value * 10) / 10);
 

@@ -2,7 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold } from '../../ask/outcome';
-import { litres, downDays, type Vessel, vesselName, daysOf } from './texts';
+import { filled, litres, downDays, type Vessel, vesselName, daysOf } from './texts';
 
 /** Litres that may be used at most. */
 export const neededText = ({ needL }: Vessel): string =>
@@ -33,7 +33,7 @@ export function mostText(
 export function tooFullText(vessel: Vessel, now: Scenario): string[] {
   const { harmless, mostUsedL, dailyMostL, name } = vessel;
   if (!harmless || dailyMostL === 0 || harmless.litres >= (mostUsedL ?? Infinity)) return [];
-  const [most, lasts] = [litres(harmless.litres), daysOf(harmless.litres, vessel)];
+  const [most, lasts] = [filled(harmless.litres), daysOf(harmless.litres, vessel)];
   if (harmless.why === 'rim') return [say.rim(most, lasts)];
   const lines = harmTexts(now);
   return [
@@ -46,8 +46,8 @@ export function tooFullText(vessel: Vessel, now: Scenario): string[] {
 /** What is left although all of it at once does harm. */
 export const harmsText = ({ name, leaveL, harmless }: Vessel): string =>
   name === undefined
-    ? say.harmsReservoir(litres(leaveL), litres(harmless!.litres))
-    : say.harmsBottle(litres(leaveL), name, litres(harmless!.litres));
+    ? say.harmsReservoir(filled(leaveL), filled(harmless!.litres))
+    : say.harmsBottle(filled(leaveL), name, filled(harmless!.litres));
 
 /** How long what a vessel holds now lasts. */
 function lastsText({ lastsDays, surelyDays }: Vessel): string {
