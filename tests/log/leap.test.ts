@@ -1,9 +1,11 @@
-import { median } from 'd3-array';
+import { mean, median } from 'd3-array';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { gramsForDkh } from '../../shared/recipe/gramsFor';
 import { slopeSentence } from '../../src/say/fit/answer';
 import { leapSentences } from '../../src/say/fit/leap';
+import { usePerDay } from '../../shared/verdict/measures';
+import { run } from '../../workers/engine/run';
 import { answerLog } from '../../workers/studies/answerLog';
 import { patience, runsOf } from '../laws/size';
 import { AHEAD_DAYS, anyDosed, dosedTank, evenly, lineAhead, testedDaily } from './testedDaily';
@@ -56,6 +58,61 @@ it(
     expect(middle('own')).toBeLessThan(0.25 * middle('since'));
     const farther = found.filter(({ own, line, since }) => own > Math.min(line, since) + 0.15);
     expect(farther.length / found.length).toBeLessThan(0.1);
+  },
+  patience,
+);
+
+const anySundays = fc.record({
+  ...anyDosed,
+  byDkh: evenly(0.8, 2.5),
+  weeks: fc.integer({ min: 3, max: 6 }),
+});
+
+/** Mean fall of the days on which nothing was poured in, dKH a day. */
+function fallBetween(values: readonly number[]): number {
+  const falls = values.slice(1).map((value, i) => values[i]! - value);
+  return mean(falls.filter((_, i) => i % 7 !== 6))!;
+}
+
+it(
+  'what is poured in every Sunday and never noted is no use either: nearer than what falls between the Sundays',
+  () => {
+    const found: Record<'own' | 'byHand' | 'line', number>[] = [];
+    fc.assert(
+      fc.property(anySundays, ({ byDkh, weeks, ...drawn }) => {
+        const tests = 7 * weeks;
+        const { plan, truth } = dosedTank(drawn, tests);
+        const grams = gramsForDkh('sodiumBicarbonate', byDkh, drawn.volumeL);
+        const additions = Array.from({ length: weeks - 1 }, (_, i) => ({
+          ...{ day: 7 * (i + 1), hour: 20, additive: 'sodiumBicarbonate' as const, grams },
+        }));
+        const { trace } = run({ ...truth, additions });
+        const { log, values } = testedDaily({ ...truth, additions }, tests);
+        fc.pre(Math.min(...values) > 5 && Math.max(...values) < 15);
+        const answer = answerLog(plan, log, 0.1);
+        if ('why' in answer) throw new Error(answer.why);
+        const { leaps } = answer.fit;
+        if (leaps.length > 2) {
+          expect(leapSentences(answer)).toHaveLength(1);
+          expect(leapSentences(answer)[0]).toMatch(/^\d times alkalinity stands .*by \+\d/);
+        }
+        const takenDkh = usePerDay(trace, 24 * (tests - 3), 24 * (tests - 1));
+        const dosedDkh = drawn.dosedShare * drawn.useDkhPerDay;
+        const off = (use: number) => Math.abs(use - takenDkh);
+        const ahead = lineAhead(values, 1) - lineAhead(values, 0);
+        found.push({
+          own: off(answer.useNow.dkhPerDay),
+          byHand: off(dosedDkh + fallBetween(values)),
+          line: off(dosedDkh - ahead),
+        });
+      }),
+      runsOf(150, 0.35),
+    );
+    const middle = (name: keyof (typeof found)[number]) => median(found, (one) => one[name])!;
+    expect(middle('own')).toBeLessThan(0.7 * middle('byHand'));
+    expect(middle('own')).toBeLessThan(0.3 * middle('line'));
+    // Of each tank, too: no worse than arithmetic by more than a kit tells.
+    for (const { own, byHand } of found) expect(own).toBeLessThan(byHand + 0.1);
   },
   patience,
 );

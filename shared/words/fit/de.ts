@@ -92,6 +92,8 @@ export const de: Words<typeof en> = {
     habit: (doses) => `Die Vorhersage geht weiter mit ${doses}, wie Ihr Messbuch es zeigt.`,
     leapUp: (before, after, dkh) =>
       `Zwischen den Messungen vom ${before} und ${after} stieg die Alkalinität um ${dkh} dKH auf einmal, und keine Zeile des Messbuchs sagt, warum: Das zählt als Wasser, das höher steht, nicht als Verbrauch. Wurde etwas hineingegeben, tragen Sie es nach; wenn nicht, sehen Sie nach, wie weit die Flaschen gefallen sind, und messen Sie dasselbe Wasser mit einem anderen Test.`,
+    leaps: (count, low, high, before, after) =>
+      `${count}-mal steht die Alkalinität auf einmal anders, um ${low} bis ${high} dKH, zuletzt zwischen den Messungen vom ${before} und ${after}, und keine Zeile des Messbuchs sagt, warum: Das zählt als Wasser, das höher oder tiefer steht, nicht als Verbrauch. Wird immer wieder etwas hineingegeben oder gewechselt, tragen Sie es mit seinem Tag nach: Dann geht die Vorhersage damit weiter.`,
     leapDown: (before, after, dkh) =>
       `Zwischen den Messungen vom ${before} und ${after} fiel die Alkalinität um ${dkh} dKH auf einmal, und keine Zeile des Messbuchs sagt, warum: Das zählt als Wasser, das tiefer steht, nicht als Verbrauch. Wurde Wasser gewechselt, tragen Sie es nach; Kalk an Pumpen und Heizer sagt, dass er ausgefallen ist; wenn beides nicht, messen Sie dasselbe Wasser mit einem anderen Test.`,
     habitDose: (grams, additive, days) =>

@@ -7,7 +7,7 @@ import { fitted, type Fit } from './fitted';
 import { Model } from './model';
 import { parametersOf, withinBounds } from './parameters';
 import { plainFit } from './plainFit';
-import { usualUseOf } from './restlessness';
+import { MOST_LEAPS, READINGS_PER_LEAP, usualUseOf } from './restlessness';
 import { robustly, type Settlement } from './robust';
 import { firstWeights } from './studentT';
 import type { RanUntil } from './turnedAt';
@@ -20,8 +20,7 @@ const FAR = 0.3;
 const LOOKS = 3;
 /** Where the plain fit found no rest there may be so many. */
 const MOST_LOOKS = 8;
-/** With fewer readings for each, or where they scatter so much wider all the same, what leaps is the test. */
-const READINGS_PER_LEAP = 5;
+/** Where readings scatter so much wider with all leaps, what leaps is the test. */
 const WIDE = 2;
 
 /** Matches the simulated tank to the log, and says how far each number is known. */
@@ -56,9 +55,10 @@ export function fitHappened(
     );
     // Where readings disagree badly the plain fit may not come to rest; what follows still may.
     const atRest = moved.every((by) => by < FAR);
-    if (settlement.leap) {
-      const leaps = [...happened.leaps, settlement.leap].toSorted((a, b) => a.beforeH - b.beforeH);
-      const isLeap = leaps.length * READINGS_PER_LEAP <= testsOf(happened);
+    if (settlement.leaps.length > 0) {
+      const all = [...happened.leaps, ...settlement.leaps];
+      const leaps = all.toSorted((a, b) => a.beforeH - b.beforeH);
+      const isLeap = leaps.length <= Math.min(MOST_LEAPS, testsOf(happened) / READINGS_PER_LEAP);
       return fitHappened({ ...happened, leaps: isLeap ? leaps : [] }, options, isLeap);
     }
     if (happened.leaps.length > 0 && settlement.spread > WIDE) {

@@ -15,21 +15,23 @@ export interface Leap {
   readonly byDkh: number;
 }
 
-/** A leap of the level that is likelier than rest. */
-export function leapOf(all: readonly Shared[], rows: readonly Row[]): Leap | undefined {
+/** Leaps of the level that are likelier than rest. */
+export function leapsOf(all: readonly Shared[], rows: readonly Row[]): Leap[] {
   const found = surest(all, ({ kind }) => isSudden(kind));
-  if (!found) return undefined;
-  const after = rows.findIndex(({ timeH }) => timeH > found.kind.jump!.atH);
+  if (!found) return [];
   const { mean } = found.found;
   const errors = found.found.errors();
   // Nothing else wanders there: what neither the run nor an error explains is the leap.
   const wandered = (row: number) =>
     rows[row]!.left - errors[row]!.mean - sumOf(rows[row]!.slopes, mean);
-  return {
-    beforeH: rows[after - 1]!.timeH,
-    afterH: rows[after]!.timeH,
-    byDkh: wandered(after) - wandered(after - 1),
-  };
+  return found.kind.leaps!.atH.map((atH) => {
+    const after = rows.findIndex(({ timeH }) => timeH > atH);
+    return {
+      beforeH: rows[after - 1]!.timeH,
+      afterH: rows[after]!.timeH,
+      byDkh: wandered(after) - wandered(after - 1),
+    };
+  });
 }
 
 /** As if that much bicarbonate had gone in, or out, half way between the two readings. */

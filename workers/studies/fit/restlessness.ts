@@ -30,9 +30,13 @@ const MOST_JUMPS = 10;
 /** Poured in or changed and not noted, or chalk that fell out: the water itself stands elsewhere at once, dKH. */
 export const SUDDEN_DKH = 3;
 const SUDDEN_ODDS = 0.02;
-/** Neighbours that agree within this are as the run has them; of the rest the farthest apart are tried. */
-const LEAST_SUDDEN_DKH = 0.7;
+/** Neighbours that agree within this, in σ of their difference, are as the run has them; of the rest the farthest apart are tried. */
+const LEAST_SUDDEN = 2.5;
 const MOST_SUDDEN = 3;
+/** More leaps than this in one log and it has to be kept better. */
+export const MOST_LEAPS = 10;
+/** With fewer readings for each, what leaps is the test. */
+export const READINGS_PER_LEAP = 5;
 
 /** What shares of the use are counted in, dKH/day: corals that take nothing may wander, too. */
 export const usualUseOf = (useDkhPerDay: number): number => 0.2 + Math.max(0, useDkhPerDay);
@@ -46,23 +50,29 @@ export const walks = (usualUse: number): Kind[] =>
     })),
   );
 
-export const isSudden = ({ jump }: Restless): boolean => jump?.levelDkh === SUDDEN_DKH;
+export const isSudden = ({ leaps }: Restless): boolean => leaps !== undefined;
 
-/** Rest but for one moment between readings that are farther apart than the run has them. */
+/**
+ * Rest but for moments between readings that are farther apart than the run has them: one of the widest,
+ * or all of them, for whoever pours in on Sundays what no line tells.
+ */
 export function sudden(rows: readonly Row[]): Kind[] {
   const apart = rows
     .slice(2, -1)
-    .map(({ timeH, left }, i) => ({
-      atH: (timeH + rows[i + 1]!.timeH) / 2,
-      byDkh: Math.abs(left - rows[i + 1]!.left),
-    }))
-    .filter(({ byDkh }) => byDkh > LEAST_SUDDEN_DKH)
-    .toSorted((a, b) => b.byDkh - a.byDkh)
-    .slice(0, MOST_SUDDEN);
-  const logPrior = Math.log(SUDDEN_ODDS / Math.max(1, apart.length));
-  return apart.map(({ atH }) => ({
+    .map(({ timeH, left, variance }, i) => {
+      const before = rows[i + 1]!;
+      const sigma = Math.sqrt(variance + before.variance);
+      return { atH: (timeH + before.timeH) / 2, wide: Math.abs(left - before.left) / sigma };
+    })
+    .filter(({ wide }) => wide > LEAST_SUDDEN);
+  const widest = apart.toSorted((a, b) => b.wide - a.wide).slice(0, MOST_SUDDEN);
+  const most = Math.min(MOST_LEAPS, rows.length / READINGS_PER_LEAP);
+  const together = apart.length > 1 && apart.length <= most;
+  const all = [...widest.map((one) => [one]), ...(together ? [apart] : [])];
+  const logPrior = Math.log(SUDDEN_ODDS / Math.max(1, all.length));
+  return all.map((some) => ({
     ...{ useDkhPerDay: 0, levelDkh: 0, logPrior },
-    jump: { atH, useDkhPerDay: 0, levelDkh: SUDDEN_DKH },
+    leaps: { atH: some.map(({ atH }) => atH), levelDkh: SUDDEN_DKH },
   }));
 }
 

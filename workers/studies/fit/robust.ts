@@ -1,6 +1,6 @@
 import type { Before } from './before';
 import { jumpOf, type Jump } from './jump';
-import { leapOf, type Leap } from './leap';
+import { leapsOf, type Leap } from './leap';
 import { jumps, sudden, walks, type Kind } from './restlessness';
 import { priceOf, weightOf } from './studentT';
 import {
@@ -30,7 +30,8 @@ export interface Settlement extends State {
   readonly restless: Restless;
   readonly errors: readonly ReadingError[];
   readonly jump: Jump | undefined;
-  readonly leap: Leap | undefined;
+  /** Where the water was moved at once, in order of time. */
+  readonly leaps: readonly Leap[];
   /** What the mean would be of other leftovers, all else as it is. */
   readonly answerTo: (left: readonly number[]) => readonly number[];
 }
@@ -164,7 +165,7 @@ export function robustly(leftover: Leftover, first: readonly number[]): Settleme
     },
     jump: jumpOf(all),
     // It is either sure, and fitted anew as something that was done, or it is none.
-    leap: leapOf(shared([...rest, ...leapt]), rows),
+    leaps: leapsOf(shared([...rest, ...leapt]), rows),
     answerTo: (left) => {
       const rows = leftover.rows.map((row, i) => ({ ...row, left: left[i]! }));
       const priors = [{ ...prior, mean: prior.mean.map(() => 0) }];

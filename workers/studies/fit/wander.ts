@@ -22,6 +22,8 @@ export interface Restless {
     readonly useDkhPerDay: number;
     readonly levelDkh: number;
   };
+  /** Moments at each of which the water itself may have been moved, in order of time, by so much. */
+  readonly leaps?: { readonly atH: readonly number[]; readonly levelDkh: number };
 }
 
 /** Mean and covariance of: the fitted numbers' corrections, the use's wandering, the level's. */
@@ -76,6 +78,11 @@ export function follow(
   const covariance = mean.map((_, i) =>
     mean.map((_, k) => (i === k ? (prior.sigma[i] ?? 0) ** 2 : 0)),
   );
+  const { jump, leaps } = restless;
+  const moments = [
+    ...(jump ? [jump] : []),
+    ...(leaps?.atH.map((atH) => ({ atH, useDkhPerDay: 0, levelDkh: leaps.levelDkh })) ?? []),
+  ];
   let timeH = 0;
   let logEvidence = 0;
   const seen: Innovation[] = [];
@@ -93,12 +100,12 @@ export function follow(
   }
 
   function passTo(endH: number): void {
-    const { jump } = restless;
-    if (jump && jump.atH > timeH && jump.atH <= endH) {
-      passDays((jump.atH - timeH) / 24);
-      covariance[use]![use]! += jump.useDkhPerDay ** 2;
-      covariance[level]![level]! += jump.levelDkh ** 2;
-      timeH = jump.atH;
+    for (const { atH, useDkhPerDay, levelDkh } of moments) {
+      if (atH <= timeH || atH > endH) continue;
+      passDays((atH - timeH) / 24);
+      covariance[use]![use]! += useDkhPerDay ** 2;
+      covariance[level]![level]! += levelDkh ** 2;
+      timeH = atH;
     }
     passDays((endH - timeH) / 24);
     timeH = endH;
