@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { promiseOf } from '../../src/say/plan/promise';
+import { scenarioOf } from '../../shared/scenario/write';
+import { threePlans } from '../../workers/studies/plan/threePlans';
 import { patience, runsOf } from '../laws/size';
 import { anyLog } from './anyLog';
 import { offeredTo } from './offered';
@@ -27,3 +29,18 @@ it(
   },
   patience * 3,
 );
+
+it('a plan names what is outside meanwhile, and does not call it inside', () => {
+  const now = scenarioOf({
+    tank: { volumeL: 300, alkalinityDkh: 8.5, calciumMgPerL: 350 },
+    corals: { useDkhPerDay: 1 },
+  });
+  const kit = { scoopG: 0, pumpMlPerMin: 0 };
+  const plans = threePlans({ now, targetDkh: 8.5, giveOrTakeDkhPerDay: 0.05, kit });
+  const told = plans.filter(({ offered }) => offered).map(promiseOf);
+  expect(told.length).toBeGreaterThan(0);
+  for (const text of told) {
+    expect(text).toContain('no farther out with it: calcium');
+    expect(text).not.toContain('and your other limits');
+  }
+});

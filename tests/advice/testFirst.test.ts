@@ -97,11 +97,24 @@ describe('before anything is poured', () => {
       ...{ log: { ...log, readings } },
     };
     const leapt = await tankAnswer(tank, '2026-03-07T20:00', { days: 3, visitDays: 0 });
+    expect(awayTold(leapt).join(' ')).toMatch(/may do so again: find it before you leave/);
     for (const [panel, text] of Object.entries(panels(leapt))) {
       const first = text.search(/pour nothing in yet/);
       expect([panel, first]).not.toEqual([panel, -1]);
       const named = text.search(grams);
       if (named >= 0) expect([panel, first < named]).toEqual([panel, true]);
     }
+  });
+
+  it('readings that rise with nothing dosed begin no plan', async () => {
+    const readings = [8, 8.4, 8.8, 9.3, 9.7, 10.2, 10.6].map((alkalinityDkh, i) => ({
+      ...{ at: `2026-03-0${i + 1}T10:30`, alkalinityDkh },
+    }));
+    const bare = openingPlans({ ...plan, dosers: [] });
+    const tank = { ...newTank('tank-1', 'A basin at Sedge Holm', bare), log: { ...log, readings } };
+    const rises = await tankAnswer(tank, '2026-03-07T20:00', { days: 3, visitDays: 0 });
+    expect(turnTold(rises)[0]).toMatch(/do not tell what the tank uses/);
+    expect(firstSentence(rises)).toMatch(/do not tell what the tank uses/);
+    expect(awayTold(rises).join(' ')).toMatch(/find out why before you leave/);
   });
 });

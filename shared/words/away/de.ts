@@ -115,6 +115,10 @@ export const de: Words<typeof en> = {
     `Niemand hat den Verbrauch gemessen: ${use} ± ${by} dKH am Tag ist der des Plans. Zwei Tests im Abstand von einigen Tagen würden ihn zeigen.`,
   assumedLevel: (level) =>
     `Es ist noch keine Alkalinität gemessen: Sie beginnt hier bei den ${level} dKH des Plans. Testen Sie vor der Abreise.`,
+  leapt:
+    'Zwischen zwei Messungen wurde das Wasser auf einmal von etwas bewegt, das nicht im Messbuch steht und wiederkommen kann: Finden Sie es, bevor Sie fahren.',
+  untold:
+    'Die Messwerte steigen um mehr, als dosiert wird, sodass niemand weiß, was das Becken verbraucht: Finden Sie heraus, warum, bevor Sie fahren.',
   oldLevel: (day, level) =>
     `Die neueste Messung ist vom ${day}, und der nächste Test ist überfällig: Sie beginnt hier bei den ${level} dKH, die daraus folgen. Testen Sie vor der Abreise.`,
   odds: (count, leave, of) =>

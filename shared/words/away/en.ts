@@ -116,6 +116,10 @@ export const en = {
     `Nobody has measured the use: ${use} ± ${by} dKH a day is the plan’s own. Two tests a few days apart would tell.`,
   assumedLevel: (level: string) =>
     `No alkalinity has been read: it is taken to begin at the plan’s ${level} dKH. Test before you leave.`,
+  leapt:
+    'Between two readings the water was moved at once by something that is not in the log and may do so again: find it before you leave.',
+  untold:
+    'The readings rise by more than is dosed, so that nobody knows what the tank uses: find out why before you leave.',
   oldLevel: (day: string, level: string) =>
     `The newest reading is of ${day}, and the next test is overdue: it is taken to begin at the ${level} dKH that follow from it. Test before you leave.`,
   odds: (count: number, leave: number, of: number) =>

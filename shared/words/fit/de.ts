@@ -10,7 +10,7 @@ export const de: Words<typeof en> = {
     gross: 'Im Licht gebundener Kohlenstoff',
     phOffset: 'Abweichung der pH-Sonde',
     corals: (date) => `Verbrauch ab dem ${date}, gegen vorher`,
-    leap: (date) => `Steht auf einmal höher, gemessen am ${date}`,
+    leap: (date) => `Steht auf einmal anders, gemessen am ${date}`,
     lot: (name) => `Charge ${name} gegen die erste`,
     nameless: 'ohne Namen',
   },
@@ -91,11 +91,11 @@ export const de: Words<typeof en> = {
       `Mit dem heutigen Plan geht die Alkalinität in einer Woche von ${from} auf ${to} ± ${by} dKH.`,
     habit: (doses) => `Die Vorhersage geht weiter mit ${doses}, wie Ihr Messbuch es zeigt.`,
     leapUp: (before, after, dkh) =>
-      `Zwischen den Messungen vom ${before} und ${after} stieg die Alkalinität um ${dkh} dKH auf einmal, und keine Zeile des Messbuchs sagt, warum: Das zählt als Wasser, das höher steht, nicht als Verbrauch. Wurde etwas hineingegeben, tragen Sie es nach; wenn nicht, sehen Sie nach, wie weit die Flaschen gefallen sind, und messen Sie dasselbe Wasser mit einem anderen Test.`,
+      `Zwischen den Messungen vom ${before} und ${after} stieg die Alkalinität um ${dkh} dKH auf einmal, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das höher steht, nicht als Verbrauch. Wurde etwas hineingegeben, tragen Sie es nach; wenn nicht, sehen Sie nach, wie weit die Flaschen gefallen sind, und messen Sie dasselbe Wasser mit einem anderen Test.`,
     leaps: (count, low, high, before, after) =>
-      `${count}-mal steht die Alkalinität auf einmal anders, um ${low} bis ${high} dKH, zuletzt zwischen den Messungen vom ${before} und ${after}, und keine Zeile des Messbuchs sagt, warum: Das zählt als Wasser, das höher oder tiefer steht, nicht als Verbrauch. Wird immer wieder etwas hineingegeben oder gewechselt, tragen Sie es mit seinem Tag nach: Dann geht die Vorhersage damit weiter.`,
+      `${count}-mal steht die Alkalinität auf einmal anders, um ${low} bis ${high} dKH, zuletzt zwischen den Messungen vom ${before} und ${after}, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das höher oder tiefer steht, nicht als Verbrauch. Wird immer wieder etwas hineingegeben oder gewechselt, tragen Sie es mit seinem Tag nach: Dann geht die Vorhersage damit weiter.`,
     leapDown: (before, after, dkh) =>
-      `Zwischen den Messungen vom ${before} und ${after} fiel die Alkalinität um ${dkh} dKH auf einmal, und keine Zeile des Messbuchs sagt, warum: Das zählt als Wasser, das tiefer steht, nicht als Verbrauch. Wurde Wasser gewechselt, tragen Sie es nach; Kalk an Pumpen und Heizer sagt, dass er ausgefallen ist; wenn beides nicht, messen Sie dasselbe Wasser mit einem anderen Test.`,
+      `Zwischen den Messungen vom ${before} und ${after} fiel die Alkalinität um ${dkh} dKH auf einmal, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das tiefer steht, nicht als Verbrauch. Wurde Wasser gewechselt, tragen Sie es nach; Kalk an Pumpen und Heizer sagt, dass er ausgefallen ist; wenn beides nicht, messen Sie dasselbe Wasser mit einem anderen Test.`,
     habitDose: (grams, additive, days) =>
       days === 1 ? `${grams} g ${additive} am Tag` : `${grams} g ${additive} alle ${days} Tage`,
     habitChange: (percent, days) => `${percent} % neuem Wasser alle ${days} Tage`,

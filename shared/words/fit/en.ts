@@ -7,7 +7,7 @@ export const en = {
     gross: 'Carbon fixed in the light',
     phOffset: 'Offset of the pH probe',
     corals: (date: string) => `Use from ${date} on, against before`,
-    leap: (date: string) => `Stands higher at once, read on ${date}`,
+    leap: (date: string) => `Stands elsewhere at once, read on ${date}`,
     lot: (name: string) => `Lot ${name} against the first`,
     nameless: 'without a name',
   },
@@ -90,11 +90,11 @@ export const en = {
       `With today’s plan alkalinity goes from ${from} to ${to} ± ${by} dKH in a week.`,
     habit: (doses: string) => `The forecast goes on with ${doses}, as your log shows.`,
     leapUp: (before: string, after: string, dkh: string) =>
-      `Between the readings of ${before} and ${after} alkalinity rose by ${dkh} dKH at once, and no line of the log says why: it is counted as water that stands higher, not as use. If something was poured in, type it in; if nothing was, look how far the bottles have fallen and test the same water from another kit.`,
+      `Between the readings of ${before} and ${after} alkalinity rose by ${dkh} dKH at once, beyond what the log’s lines explain: that is counted as water that stands higher, not as use. If something was poured in, type it in; if nothing was, look how far the bottles have fallen and test the same water from another kit.`,
     leaps: (count: number, low: string, high: string, before: string, after: string) =>
-      `${count} times alkalinity stands elsewhere at once, by ${low} to ${high} dKH, last between the readings of ${before} and ${after}, and no line of the log says why: that is counted as water that stands higher or lower, not as use. If something is poured in or changed again and again, type it in with its day: then the forecast goes on with it.`,
+      `${count} times alkalinity stands elsewhere at once, by ${low} to ${high} dKH, last between the readings of ${before} and ${after}, beyond what the log’s lines explain: that is counted as water that stands higher or lower, not as use. If something is poured in or changed again and again, type it in with its day: then the forecast goes on with it.`,
     leapDown: (before: string, after: string, dkh: string) =>
-      `Between the readings of ${before} and ${after} alkalinity fell by ${dkh} dKH at once, and no line of the log says why: it is counted as water that stands lower, not as use. If water was changed, type it in; chalk on pumps and heater says that it fell out; if neither, test the same water from another kit.`,
+      `Between the readings of ${before} and ${after} alkalinity fell by ${dkh} dKH at once, beyond what the log’s lines explain: that is counted as water that stands lower, not as use. If water was changed, type it in; chalk on pumps and heater says that it fell out; if neither, test the same water from another kit.`,
     habitDose: (grams: string, additive: string, days: number) =>
       days === 1 ? `${grams} g ${additive} a day` : `${grams} g ${additive} every ${days} days`,
     habitChange: (percent: string, days: number) => `${percent} % new water every ${days} days`,

@@ -34,6 +34,8 @@ export const de: Words<typeof en> = {
   offer: {
     promised: (low, high, days) =>
       `Innerhalb Ihrer ${low}–${high} dKH und Ihrer anderen Grenzen für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt.`,
+    promisedBut: (low, high, days, what) =>
+      `Innerhalb Ihrer ${low}–${high} dKH für ${days} Tage, bei jedem Verbrauch, den das Messbuch zulässt. Außerhalb Ihrer Grenzen, wie das Becken heute läuft, und damit nicht weiter draußen: ${what}.`,
     testBy: (days) =>
       `Messen Sie bis zum Tag ${days} wieder, auch wenn die nächste Messung des Messbuchs später ist: Darüber hinaus ist nichts zugesagt.`,
     onTarget: (target, within, inHundred) =>

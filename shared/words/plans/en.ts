@@ -32,6 +32,8 @@ export const en = {
   offer: {
     promised: (low: string, high: string, days: number) =>
       `Inside your ${low}–${high} dKH and your other limits for ${days} days at every consumption that the log allows.`,
+    promisedBut: (low: string, high: string, days: number, what: string) =>
+      `Inside your ${low}–${high} dKH for ${days} days at every consumption that the log allows. Outside your limits as the tank runs today, and no farther out with it: ${what}.`,
     testBy: (days: number) =>
       `Test again by day ${days}, even if the log’s next test is later: nothing is promised beyond it.`,
     onTarget: (target: string, within: string, inHundred: number) =>

@@ -27,7 +27,7 @@ export const de: Words<typeof en> = {
   fallName: (target) => `Hinunter auf ${target} dKH`,
   raisedName: (target) => `Angehoben auf ${target} dKH`,
   nothingRuns:
-    'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne unten beginnen damit.',
+    'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne (unter „Pläne“) beginnen damit, und wie das Wasser erst dorthin kommt, steht unter ihnen.',
   noReading:
     'Noch keine Alkalinität gemessen: Damit fängt es an. Tragen Sie zuerst die von heute ein.',
   assumed: (use, by) =>
@@ -177,8 +177,8 @@ export const de: Words<typeof en> = {
     limit: (dkh) =>
       `Es ginge mit ${dkh} dKH am Tag als Ihrer Grenze (auf der Werkbank, „Ihre Grenzen“); auf die hellen Stunden verteilt macht die Dosis den Tagesgang kleiner.`,
     calcium:
-      'So, wie das Becken jetzt läuft, geht das Calcium zur Neige, und Korallen, denen es fehlt, nehmen weniger Alkalinität: Bringen Sie auch Calcium, wie zwei Dosierpumpen es tun (die drei Pläne unten), und drehen Sie dann.',
-    threePlans: 'Die drei Pläne unten fangen neu an und können es vielleicht.',
+      'So, wie das Becken jetzt läuft, geht das Calcium zur Neige, und Korallen, denen es fehlt, nehmen weniger Alkalinität: Bringen Sie auch Calcium, wie zwei Dosierpumpen es tun (einer der drei Pläne, unter „Pläne“), und drehen Sie dann.',
+    threePlans: 'Die drei Pläne (unter „Pläne“) fangen neu an und können es vielleicht.',
     test: 'Ändern Sie bis dahin nichts auf einmal, und testen Sie jeden Tag.',
   },
   byDay: {

@@ -20,7 +20,7 @@ export const en = {
   fallName: (target: string) => `Down to ${target} dKH`,
   raisedName: (target: string) => `Raised to ${target} dKH`,
   nothingRuns:
-    'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans below begin one.',
+    'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans (under “Plans”) begin one, and how the water gets there first stands under them.',
   noReading: 'No alkalinity reading yet: a turn begins from one. Type today’s first.',
   assumed: (use: string, by: string) =>
     `How far to turn is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Leave what runs as it is until two tests some days apart tell.`,
@@ -186,8 +186,8 @@ export const en = {
     limit: (dkh: string) =>
       `It would do with ${dkh} dKH a day as your limit (on the bench, “Your limits”); spreading the dose over the lit hours makes the day’s swing smaller.`,
     calcium:
-      'Calcium runs out as the tank runs now, and corals that lack it take less alkalinity: bring calcium as well, as a pair of pumps does (the three plans below), and then turn.',
-    threePlans: 'The three plans below begin anew and may do it.',
+      'Calcium runs out as the tank runs now, and corals that lack it take less alkalinity: bring calcium as well, as a pair of pumps does (one of the three plans, under “Plans”), and then turn.',
+    threePlans: 'The three plans (under “Plans”) begin anew and may do it.',
     test: 'Until then change nothing at once, and test every day.',
   },
   byDay: {

@@ -3,6 +3,7 @@ import { spokenDay } from '../../../shared/log/spokenTime';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold } from '../../ask/outcome';
+import { isUntold } from '../../ask/isUntold';
 import { waitsFor, type Around } from '../turn/known';
 import { dkh, filled, percent } from './texts';
 import { tooFullText, runsOutText } from './vessel';
@@ -39,6 +40,8 @@ function assumedText({ question, isRead }: AwayTold, around: Around): string[] {
     ...(newest && waitsFor(around) === 'test'
       ? [say.oldLevel(spokenDay(newest.at), dkh(tank.alkalinityDkh))]
       : []),
+    ...(waitsFor(around) === 'leapt' ? [say.leapt] : []),
+    ...(around.answer && isUntold(around.answer) ? [say.untold] : []),
     ...(isRead ? [] : [say.assumedUse(figure(corals.useDkhPerDay, 2), figure(by, 2))]),
   ];
 }

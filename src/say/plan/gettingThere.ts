@@ -1,5 +1,7 @@
 import { say } from '../../../shared/words/plans';
 import type { Correction, Offered } from '../../ask/outcome';
+import { say as words } from '../../../shared/words/turn';
+import { isUntold } from '../../ask/isUntold';
 import type { Around } from '../turn/known';
 import { testFirst } from '../turn/testFirst';
 import { correctionSentence } from './correction';
@@ -13,6 +15,8 @@ export function gettingThere(
   if (!around.readings.some(({ alkalinityDkh }) => alkalinityDkh !== undefined)) {
     return say.correction.noReading;
   }
+  const { answer } = around;
+  if (answer && isUntold(answer)) return words.refused.untold;
   const way = correctionSentence(found, now.tank.alkalinityDkh, targetDkh, giveOrTakeDkhPerDay);
   const waits = testFirst(around, way);
   return waits ? [waits.headline, ...waits.more].join(' ') : way;

@@ -17,14 +17,19 @@ export function promiseOf({
   refusal,
   nearest,
   onTargetOdds,
+  verdict,
 }: Pick<
   Offer,
-  'id' | 'scenario' | 'promisedDays' | 'refusal' | 'nearest' | 'onTargetOdds'
+  'id' | 'scenario' | 'promisedDays' | 'refusal' | 'nearest' | 'onTargetOdds' | 'verdict'
 >): string {
   const { limits, tank } = scenario;
   if (!refusal) {
     const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
-    const promised = told.promised(...band, promisedDays);
+    const out = outAnyway(verdict, promisedDays);
+    const promised =
+      out.length === 0
+        ? told.promised(...band, promisedDays)
+        : told.promisedBut(...band, promisedDays, out.join(', '));
     const tested = testBySentences(promisedDays);
     const odds =
       onTargetOdds === undefined
@@ -52,6 +57,12 @@ export function promiseOf({
     }
   }
 }
+
+/** What is outside meanwhile, as the tank runs today too: else it would be refused. */
+const outAnyway = ({ broken }: Offer['verdict'], promisedDays: number): string[] => {
+  const own = broken.filter(({ firstH }) => firstH! < 24 * promisedDays);
+  return [...new Set(own.map(({ quantity }) => lineTexts[quantity].name))];
+};
 
 /** No finer than draws and readings tell. */
 const inHundred = (odds: number): number => Math.min(95, Math.max(5, Math.round(odds * 20) * 5));

@@ -34,6 +34,9 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   const raised = raiseSentences(asked);
   const falls = fallSentence(asked);
   if (turn.kind === 'nothingRuns') {
+    if (waitsFor(around) === undefined && tellsNoUse(around)) {
+      return { headline: say.refused.untold, more: [] };
+    }
     const headline = raised[0] ?? say.nothingRuns;
     const more = [...raised.slice(1), ...(raised.length > 0 ? [say.nothingRuns] : [])];
     return testFirst(around, headline) ?? { headline, more };
