@@ -9,7 +9,7 @@ import { dkh, filled, percent } from './texts';
 import { tooFullText, runsOutText } from './vessel';
 import { provisionText, harmsSentence } from './provision';
 import { whyNot, wayOutText } from './whyNot';
-import { keptText, insideText, oddsText } from './odds';
+import { keptText, insideText, oddsTexts } from './odds';
 
 /** The answer in a sentence or two; what does harm all at once first. */
 const headline = (told: AwayTold): string =>
@@ -68,7 +68,7 @@ export function awaySentences(asked: AwayTold, around: Around): AwaySentences {
         .filter(({ hasL, dailyL }) => hasL === 0 && dailyL > 0)
         .map(({ dailyL }) => say.noTopOff(filled(dailyL))),
       ...insideText(asked),
-      oddsText(asked),
+      ...oddsTexts(asked),
       ...((around.answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
       say.notInIt,
     ],

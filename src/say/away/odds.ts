@@ -24,7 +24,12 @@ export function insideText({ away }: AwayTold): string[] {
     : [say.inside(watchedText(lines))];
 }
 
-export function oddsText({ away }: AwayTold): string {
+/** Of water that is outside already nobody asks for the odds of leaving. */
+export function oddsTexts({ question, away }: AwayTold): string[] {
+  const { limits, tank } = question.now;
+  const isOut =
+    tank.alkalinityDkh < limits.alkalinityLowDkh || tank.alkalinityDkh > limits.alkalinityHighDkh;
+  if (isOut) return [];
   const { members, days, leaveShare, lines } = away.odds;
   const leave = Math.round(leaveShare * members);
   const { lines: watched, anyway } = away.provided;
@@ -36,5 +41,5 @@ export function oddsText({ away }: AwayTold): string {
       return isLevel ? [say.oddsOf(beyondText(line), Math.round(share * members))] : [];
     });
   const odds = say.odds(days, leave, members);
-  return leave === 0 ? odds : `${odds}: ${passed.join(', ')}.`;
+  return [leave === 0 ? odds : `${odds}: ${passed.join(', ')}.`];
 }

@@ -96,5 +96,6 @@ export function driftText(drift: Season['drifts'][number]): string {
     value(id, giveOrTake),
   );
   const leaves = leavesDay === undefined ? told : say.driftLeaves(told, String(leavesDay));
-  return say.driftShares(leaves, sharesText(id, shares));
+  const by = sharesText(id, shares);
+  return by === '' ? `${leaves}.` : say.driftShares(leaves, by);
 }
