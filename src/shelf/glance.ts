@@ -22,7 +22,7 @@ export interface Glance {
   readonly isOut: boolean;
   /** What its alkalinity is by now, dKH, as the forecast has it; undefined where that is too old to tell. */
   readonly nowDkh: number | undefined;
-  /** Whole days until there is one chance in ten that it has left, below 0 where that is past; undefined when there is not within four weeks. */
+  /** Days of the calendar until there is one chance in ten that it has left, below 0 where that is past; undefined when there is not within four weeks. */
   readonly leavesInDays: number | undefined;
   /** When to test next, as a local time; undefined while nothing tells. */
   readonly testAt: string | undefined;
@@ -52,8 +52,13 @@ export function glanceOf(
   const told = typeof answer === 'object' ? answer : undefined;
   const endH = told && hoursOf(told.fit.startAt) + told.fit.endH;
   const nowH = hoursOf(now);
-  const fromNow = (hours: number | undefined) =>
-    hours === undefined ? undefined : Math.floor((endH! + hours - nowH) / DAY_H);
+  /** By the calendar, as the log names the day. */
+  const dayOf = (hours: number) => Math.floor(hours / DAY_H);
+  const fromNow = (hours: number | undefined) => {
+    if (hours === undefined) return undefined;
+    const atH = endH! + hours;
+    return atH < nowH ? -1 : dayOf(atH) - dayOf(nowH);
+  };
   const isOut =
     (told !== undefined && told.leaving === undefined) ||
     outside.some(({ band: { id } }) => id === 'alkalinity');

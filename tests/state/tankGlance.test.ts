@@ -62,10 +62,14 @@ it('days until it may leave are those of the log’s own answer, counted from no
   const answer = answerLog(plan, falling.log.readings, 0.1);
   if ('why' in answer) throw new Error(answer.why);
   const inDays = answer.leaving!.oneInTenH! / 24;
-  for (const afterDays of [0, 2, 20]) {
+  // The stamp counts to the day that the log names.
+  const dateOf = (hours: number) => Date.parse(localTimeOf(hours).slice(0, 10)) / 86_400_000;
+  const endH = FIRST_H + 24 * (falling.log.readings.length - 1);
+  for (const afterDays of [0, 2, 4, 6]) {
     const { leavesInDays } = seen(falling, afterDays);
-    expect(leavesInDays).toBe(Math.floor(inDays - afterDays));
+    expect(leavesInDays).toBe(dateOf(endH + 24 * inDays) - dateOf(endH + 24 * afterDays));
   }
+  expect(seen(falling, 20).leavesInDays).toBe(-1);
   expect(stampText(seen(falling, 20))).toBe('may have left: test');
   // By hand: 0.2 dKH a day from 9.2 to the limit of 7 is eleven days; one chance in ten comes sooner.
   expect(inDays).toBeGreaterThan(7);
