@@ -5,7 +5,7 @@ import { usualHandAir } from '../../shared/faults/handAir';
 import type { Scenario } from '../../shared/scenario/schema';
 import { awaySentences } from '../../src/say/away/away';
 import { failureText, worstSentence } from '../../src/say/away/failures';
-import { litres } from '../../src/say/away/texts';
+import { filled } from '../../src/say/away/texts';
 import { topUpTexts } from '../../src/say/away/provision';
 import { sightsOf } from '../../src/diary/away/sights';
 import { usualOptions } from '../../workers/engine/simulation';
@@ -100,7 +100,7 @@ it(
           expect(own(scenario)).toBe(leaveL);
           if (found.trial) expect(own(found.trial)).toBe(leaveL);
           const said = [headline, ...beside].join(' ');
-          if (leaveL > 0) expect(said).toContain(`${litres(leaveL)} L`);
+          if (leaveL > 0) expect(said).toContain(filled(leaveL));
           // Law 2: what does harm is offered where it lasts and nothing else does, or nothing a day.
           if (harms) {
             expect(said).toMatch(/^Nothing that lasts is harmless/);
