@@ -34,7 +34,8 @@ test('a chart goes out as SVG and PNG, with title, unit and assumptions in it', 
     };
   }, svg.toString());
   expect(read.broken).toBe(false);
-  expect(read.paths).toBe(2);
+  // Two lines, each in the ribbon of its days.
+  expect(read.paths).toBe(4);
   expect(read.words).toContain('Alkalinity, dKH');
   expect(read.words).toContain('<b>&"trial"');
   expect(read.words.join('\n')).toMatch(/Today's plan: 300 L, S 35, 25\.5 °C; use 1\.1 dKH/);
