@@ -116,3 +116,24 @@ it(
   },
   patience,
 );
+
+it('readings of pH beside it change neither its days nor how much it is', () => {
+  const { plan, truth } = dosedTank(
+    { volumeL: 300, useDkhPerDay: 0.5, dosedShare: 0.5, startDkh: 8.6 },
+    9,
+  );
+  const grams = gramsForDkh('sodiumBicarbonate', 2, 300);
+  const additions = [{ day: 5, hour: 20, additive: 'sodiumBicarbonate' as const, grams }];
+  const { log } = testedDaily({ ...truth, additions }, 9);
+  const answer = answerLog(
+    plan,
+    log.map((reading) => ({ ...reading, phNbs: 8.1 })),
+    0.1,
+  );
+  if ('why' in answer) throw new Error(answer.why);
+  expect(answer.fit.leaps).toHaveLength(1);
+  const [leap] = answer.fit.leaps;
+  expect([leap!.beforeH / 24, leap!.afterH / 24]).toEqual([4, 5]);
+  expect(leap!.byDkh).toBeGreaterThan(1.6);
+  expect(leap!.byDkh).toBeLessThan(2.4);
+});

@@ -7,7 +7,7 @@ import { fitted, type Fit } from './fitted';
 import { Model } from './model';
 import { parametersOf, withinBounds } from './parameters';
 import { plainFit } from './plainFit';
-import { MOST_LEAPS, READINGS_PER_LEAP, usualUseOf } from './restlessness';
+import { mostLeaps, usualUseOf } from './restlessness';
 import { robustly, type Settlement } from './robust';
 import { firstWeights } from './studentT';
 import type { RanUntil } from './turnedAt';
@@ -58,7 +58,7 @@ export function fitHappened(
     if (settlement.leaps.length > 0) {
       const all = [...happened.leaps, ...settlement.leaps];
       const leaps = all.toSorted((a, b) => a.beforeH - b.beforeH);
-      const isLeap = leaps.length <= Math.min(MOST_LEAPS, testsOf(happened) / READINGS_PER_LEAP);
+      const isLeap = leaps.length <= mostLeaps(testsOf(happened));
       return fitHappened({ ...happened, leaps: isLeap ? leaps : [] }, options, isLeap);
     }
     if (happened.leaps.length > 0 && settlement.spread > WIDE) {

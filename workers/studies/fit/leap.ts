@@ -22,14 +22,15 @@ export function leapsOf(all: readonly Shared[], rows: readonly Row[]): Leap[] {
   const { mean } = found.found;
   const errors = found.found.errors();
   // Nothing else wanders there: what neither the run nor an error explains is the leap.
-  const wandered = (row: number) =>
-    rows[row]!.left - errors[row]!.mean - sumOf(rows[row]!.slopes, mean);
+  const tests = rows.flatMap(({ timeH, wanders, left, slopes }, i) =>
+    wanders ? [{ timeH, wanderedDkh: left - errors[i]!.mean - sumOf(slopes, mean) }] : [],
+  );
   return found.kind.leaps!.atH.map((atH) => {
-    const after = rows.findIndex(({ timeH }) => timeH > atH);
+    const next = tests.findIndex(({ timeH }) => timeH > atH);
+    const [before, after] = [tests[next - 1]!, tests[next]!];
     return {
-      beforeH: rows[after - 1]!.timeH,
-      afterH: rows[after]!.timeH,
-      byDkh: wandered(after) - wandered(after - 1),
+      ...{ beforeH: before.timeH, afterH: after.timeH },
+      byDkh: after.wanderedDkh - before.wanderedDkh,
     };
   });
 }

@@ -34,9 +34,11 @@ const SUDDEN_ODDS = 0.02;
 const LEAST_SUDDEN = 2.5;
 const MOST_SUDDEN = 3;
 /** More leaps than this in one log and it has to be kept better. */
-export const MOST_LEAPS = 10;
+const MOST_LEAPS = 10;
 /** With fewer readings for each, what leaps is the test. */
-export const READINGS_PER_LEAP = 5;
+const READINGS_PER_LEAP = 5;
+
+export const mostLeaps = (tests: number): number => Math.min(MOST_LEAPS, tests / READINGS_PER_LEAP);
 
 /** What shares of the use are counted in, dKH/day: corals that take nothing may wander, too. */
 export const usualUseOf = (useDkhPerDay: number): number => 0.2 + Math.max(0, useDkhPerDay);
@@ -57,17 +59,17 @@ export const isSudden = ({ leaps }: Restless): boolean => leaps !== undefined;
  * or all of them, for whoever pours in on Sundays what no line tells.
  */
 export function sudden(rows: readonly Row[]): Kind[] {
-  const apart = rows
+  const tests = rows.filter(({ wanders }) => wanders);
+  const apart = tests
     .slice(2, -1)
     .map(({ timeH, left, variance }, i) => {
-      const before = rows[i + 1]!;
+      const before = tests[i + 1]!;
       const sigma = Math.sqrt(variance + before.variance);
       return { atH: (timeH + before.timeH) / 2, wide: Math.abs(left - before.left) / sigma };
     })
     .filter(({ wide }) => wide > LEAST_SUDDEN);
   const widest = apart.toSorted((a, b) => b.wide - a.wide).slice(0, MOST_SUDDEN);
-  const most = Math.min(MOST_LEAPS, rows.length / READINGS_PER_LEAP);
-  const together = apart.length > 1 && apart.length <= most;
+  const together = apart.length > 1 && apart.length <= mostLeaps(tests.length);
   const all = [...widest.map((one) => [one]), ...(together ? [apart] : [])];
   const logPrior = Math.log(SUDDEN_ODDS / Math.max(1, all.length));
   return all.map((some) => ({
