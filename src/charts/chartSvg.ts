@@ -47,21 +47,21 @@ export function chartSvg(chart: ChartOut): string {
   ).digits(1);
   // As on the page: of a week and more a ribbon by day, and its mean.
   const isLong = isLongView(window);
-  const drawn = series.flatMap(({ values, dash, colour }) => {
+  const ribbonOf = (values: Float64Array, from: number, to: number) =>
+    ribbon(rowADay(from, to).map((row) => ({ x: x(row), range: dayRange(values, row) })));
+  const all = series.map((one) => ({ ...one, shown: isLong ? dayMean(one.values) : one.values }));
+  const drawn = all.flatMap(({ values, shown, dash, colour }) => {
     const [from, to] = rowsIn(window, values.length);
-    const days = rowADay(from, to).map((row) => ({ x: x(row), range: dayRange(values, row) }));
-    const shown = isLong ? dayMean(values) : values;
     const d = path(decimate((row) => x(row), shown, from, to, right - frame.left));
     return [
-      isLong ? `<path d="${ribbon(days)}" fill="${colour}" fill-opacity="0.22"/>` : '',
+      isLong
+        ? `<path d="${ribbonOf(values, from, to)}" fill="${colour}" fill-opacity="0.22"/>`
+        : '',
       `<path d="${d}" fill="none" stroke="${colour}" stroke-width="2" stroke-dasharray="${dash.join(' ')}"/>`,
     ];
   });
   const ends = spreadLabels(
-    series.map((s) => {
-      const shown = isLong ? dayMean(s.values) : s.values;
-      return { ...s, y: inside(shown[rowsIn(window, shown.length)[1]]!) };
-    }),
+    all.map((s) => ({ ...s, y: inside(s.shown[rowsIn(window, s.shown.length)[1]]!) })),
     16,
     frame.top,
     PLOT_BOTTOM,

@@ -11,11 +11,8 @@ import { limewaterDkhFromGPerL } from '../../shared/seawater/limewater';
 import { readColumn } from '../../shared/trace/trace';
 import { toDecimals } from '../../shared/units/digits';
 import { run } from '../../workers/engine/run';
-import { evenly } from './testedDaily';
+import { AHEAD_DAYS, CLOCK_HOUR, evenly, START_H } from './testedDaily';
 
-export const AHEAD_DAYS = 7;
-const CLOCK_HOUR = 10;
-const START_H = 20_454 * 24 + CLOCK_HOUR;
 const EFFLUENT_DKH = 25;
 
 /** How alkalinity is brought; by hand is bicarbonate every evening. */

@@ -1,10 +1,10 @@
-import { mean, median, quantile } from 'd3-array';
+import { median, quantile } from 'd3-array';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { straightLine } from '../../shared/log/slope';
 import { answerLog } from '../../workers/studies/answerLog';
 import { patience, runsOf } from '../laws/size';
-import { AHEAD_DAYS, anyKept, carriers, type Kept } from './anyKept';
+import { anyKept, carriers, type Kept } from './anyKept';
+import { AHEAD_DAYS, lineAhead } from './testedDaily';
 
 interface Off {
   readonly carrier: Kept['carrier'];
@@ -16,12 +16,6 @@ interface Off {
 
 const LEAST_HELD = 0.9;
 
-/** What a ruler along the readings says of the day that is asked for. */
-function lineAhead({ days, values }: Kept): number {
-  const { slopeDkhPerDay } = straightLine([...days], [...values], 0.1);
-  return mean(values)! + slopeDkhPerDay * (days.at(-1)! + AHEAD_DAYS - mean(days)!);
-}
-
 function offOf(kept: Kept): Off {
   const answer = answerLog(kept.plan, kept.log, 0.1);
   if ('why' in answer) throw new Error(answer.why);
@@ -30,7 +24,7 @@ function offOf(kept: Kept): Off {
   return {
     carrier: kept.carrier,
     ...{ ownDkh, held: ownDkh < 1.96 * spreadDkh[AHEAD_DAYS * 24]! },
-    lineDkh: Math.abs(lineAhead(kept) - kept.thenDkh),
+    lineDkh: Math.abs(lineAhead(kept.values, AHEAD_DAYS, kept.days) - kept.thenDkh),
   };
 }
 

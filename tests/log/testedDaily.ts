@@ -13,8 +13,8 @@ import { run } from '../../workers/engine/run';
 
 /** So long after its last test the tank goes on as it ran. */
 export const AHEAD_DAYS = 7;
-const CLOCK_HOUR = 10;
-const START_H = 20_454 * 24 + CLOCK_HOUR;
+export const CLOCK_HOUR = 10;
+export const START_H = 20_454 * 24 + CLOCK_HOUR;
 
 export const evenly = (min: number, max: number) =>
   fc.noBias(fc.integer({ min: 0, max: 10_000 })).map((n) => min + ((max - min) * n) / 10_000);
@@ -58,8 +58,12 @@ export function testedDaily(truth: Scenario, tests: number) {
   return { dkh, log, values: log.map(({ alkalinityDkh }) => alkalinityDkh!) };
 }
 
-/** What a keeper with a ruler makes of daily readings, so many days after the last. */
-export function lineAhead(values: readonly number[], days: number): number {
-  const { slopeDkhPerDay } = straightLine([...values.keys()], values, 0.1);
-  return mean(values)! + slopeDkhPerDay * ((values.length - 1) / 2 + days);
+/** What a keeper with a ruler makes of readings, daily if nothing else is said, so long after the last. */
+export function lineAhead(
+  values: readonly number[],
+  aheadDays: number,
+  days: readonly number[] = [...values.keys()],
+): number {
+  const { slopeDkhPerDay } = straightLine(days, values, 0.1);
+  return mean(values)! + slopeDkhPerDay * (days.at(-1)! + aheadDays - mean(days)!);
 }

@@ -13,8 +13,9 @@ const bounded = (path: string[], value: number): number => {
 };
 
 /**
- * The tank when the log ends: its newest water, calcium and magnesium as they have moved since they were read, and the use and the law as the log has them (the
- * saturation that use refers to stays the log's): where the water goes from there, use follows.
+ * The tank when the log ends: its newest water, calcium and magnesium as they have moved since they
+ * were read, and the use and the law as the log has them (the saturation that use refers to stays the
+ * log's): where the water goes from there, use follows.
  */
 export function tankNow(
   plan: Scenario,
