@@ -15,7 +15,7 @@ const DAYS = 28;
 /** What a plan doses, in another water. */
 const dosing = ({ dosers, topOff, additions }: Scenario) => ({ dosers, topOff, additions });
 
-const replayIn = (truth: Scenario, stretches: readonly Stretch[]): Replay =>
+export const replayIn = (truth: Scenario, stretches: readonly Stretch[]): Replay =>
   replayed(
     stretches.map((one) => ({ ...one, scenario: { ...truth, ...dosing(one.scenario) } })),
     stateAfter({ ...truth, days: 0 }),

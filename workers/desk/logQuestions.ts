@@ -30,8 +30,8 @@ import type { Job } from './question';
 
 const LONGEST_CORRECTION_DAYS = 64;
 const LONGEST_TURN_DAYS = 80;
-/** Farther above the target than a test errs, dKH. */
-const TOO_HIGH_DKH = 0.3;
+/** Farther off the target than a test errs, dKH. */
+const TOLD_DKH = 0.3;
 
 const daysOf = (log: readonly Reading[]) => {
   const [first, last] = extent(log, ({ at }) => hoursOf(at));
@@ -50,7 +50,7 @@ export interface Offered {
 export interface TurnTold {
   readonly question: PlanQuestion;
   readonly turn: Turn;
-  /** What brings the water to the target, while no reading tells the use, or where it stands too high for any turn. */
+  /** What brings the water to the target, while no reading tells the use, or where it stands off it and no turn is offered. */
   readonly untilKnown: Correction | undefined;
 }
 
@@ -98,9 +98,10 @@ export async function turn(asks: PlanAsked): Promise<TurnTold> {
   const { question, options } = await asked(LONGEST_TURN_DAYS, asks);
   const found = turnOf({ ...question, plan: asks.plan }, options);
   const { now, targetDkh } = question;
-  const isTooHigh = found.kind === 'refused' && now.tank.alkalinityDkh > targetDkh + TOO_HIGH_DKH;
+  const off = now.tank.alkalinityDkh - targetDkh;
+  const isUnturned = found.kind === 'refused' ? Math.abs(off) > TOLD_DKH : off < -TOLD_DKH;
   const untilKnown =
-    !asks.known || isTooHigh
+    !asks.known || (found.kind !== 'turn' && isUnturned)
       ? correctBefore(question, now, 'sodiumBicarbonate', options)
       : undefined;
   return { question, turn: found, untilKnown };

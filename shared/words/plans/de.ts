@@ -88,8 +88,10 @@ export const de: Words<typeof en> = {
   correction: {
     none: (now) => `Das Wasser steht bei ${now} dKH, wo es sein soll: keine Korrektur.`,
     noReading: 'Noch keine Messung der Alkalinität: Die erste sagt, ob etwas zu korrigieren ist.',
-    tooFast: (now, target, most) =>
-      `Keine tägliche Dosis führt von ${now} auf ${target} dKH, ohne mehr als Ihre ${most} dKH am Tag zu bewegen: Beginnen Sie erst mit der Dosierung des Plans, und korrigieren Sie, wenn das Fallen aufgehört hat.`,
+    risesTooFast: (now, target, most) =>
+      `Von ${now} auf ${target} dKH steigt sie schon durch die Dosierung des Plans um mehr als Ihre ${most} dKH am Tag: Beginnen Sie mit der Hälfte davon, geben Sie nichts daneben hinein, und messen Sie jeden Tag.`,
+    fallsTooFast: (now, target, most) =>
+      `Von ${now} auf ${target} dKH fällt sie selbst mit der ganzen Dosierung des Plans um mehr als Ihre ${most} dKH am Tag: Beginnen Sie mit der ganzen, und messen Sie jeden Tag.`,
     tooHighPh: (now, target, additive, limit) =>
       `Keine tägliche Dosis ${additive} führt von ${now} auf ${target} dKH, ohne den pH über Ihre ${limit} zu heben: Heben Sie sie mit Natriumhydrogencarbonat, das hebt ihn weniger.`,
     tooHighPhAnyway: (now, target, limit) =>
@@ -98,6 +100,10 @@ export const de: Words<typeof en> = {
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
       `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie, außer wenn es ohnehin ansteht, vor dem ersten Guss und an Tag 3; Schluss bei ${target}.`,
+    raiseOnce: (now, target, dose) =>
+      `Beginnen Sie heute mit der Dosierung des Plans. Die Alkalinität steht bei ${now} dKH, gewollt sind ${target}: Daneben ${dose} am ersten Morgen, gelöst und langsam hineingegossen; von mehr weiß niemand, dass es langsam genug wäre. Messen Sie davor und am nächsten Morgen, schreiben Sie beides auf, und fragen Sie neu.`,
+    movesAnyway: (limit) =>
+      `So weit fällt oder schwankt sie bei Tag und Nacht von selbst; durch die Gabe steigt sie von einem Tag zum nächsten um höchstens Ihre ${limit} dKH.`,
     ends: (giveOrTake, low, high) =>
       `Weicht der Verbrauch um ${giveOrTake} dKH am Tag ab, steht sie danach irgendwo zwischen ${low} und ${high}: Die Messung an Tag 3 sagt es.`,
     stopsShort:

@@ -93,8 +93,10 @@ export const en = {
   correction: {
     none: (now: string) => `The water stands at ${now} dKH, where it should be: no correction.`,
     noReading: 'No alkalinity reading yet: the first one says whether anything is to be corrected.',
-    tooFast: (now: string, target: string, most: string) =>
-      `No daily dose gets from ${now} to ${target} dKH without moving more than your ${most} dKH a day: begin the plan’s dosing first, and correct when the fall has stopped.`,
+    risesTooFast: (now: string, target: string, most: string) =>
+      `From ${now} to ${target} dKH it rises by more than your ${most} dKH a day by the plan’s dosing alone: begin with half of that, pour nothing in besides, and test every day.`,
+    fallsTooFast: (now: string, target: string, most: string) =>
+      `From ${now} to ${target} dKH it falls by more than your ${most} dKH a day even with all of the plan’s dosing: begin with all of it, and test every day.`,
     tooHighPh: (now: string, target: string, additive: string, limit: string) =>
       `No daily dose of ${additive} gets from ${now} to ${target} dKH without lifting pH above your ${limit}: raise it with sodium bicarbonate, which lifts it less.`,
     tooHighPhAnyway: (now: string, target: string, limit: string) =>
@@ -103,6 +105,10 @@ export const en = {
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
       `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Besides the tests that are due anyway, test before the first pour and on day 3; stop at ${target}.`,
+    raiseOnce: (now: string, target: string, dose: string) =>
+      `Start the plan’s dosing today. It stands at ${now} dKH, and ${target} is wanted: besides the dosing, ${dose} on the first morning, dissolved and poured in slowly; no more than that is known to be slow enough. Test before it and on the next morning, log both, and ask again.`,
+    movesAnyway: (limit: string) =>
+      `That is what it falls, or swings by day and night, by itself; by the dose it rises by no more than your ${limit} dKH from one day to the next.`,
     ends: (giveOrTake: string, low: string, high: string) =>
       `If the consumption is off by ${giveOrTake} dKH a day, it stands anywhere from ${low} to ${high} afterwards: the test on day 3 tells.`,
     stopsShort:

@@ -28,12 +28,16 @@ export const de: Words<typeof en> = {
   raisedName: (target) => `Angehoben auf ${target} dKH`,
   nothingRuns:
     'Der heutige Plan bringt keine Alkalinität, also ist an nichts zu drehen: Die drei Pläne (unter „Pläne“) beginnen damit, und wie das Wasser erst dorthin kommt, steht unter ihnen.',
+  nothingRunsBeside:
+    'Der heutige Plan bringt keine Alkalinität, sie fällt also wieder: Beginnen Sie einen der drei Pläne (unter „Pläne“). Was mit einem Plan zuerst hineinkommt, steht unter ihnen und ersetzt diese Gabe, es kommt nicht dazu.',
   noReading:
     'Noch keine Alkalinität gemessen: Damit fängt es an. Tragen Sie zuerst die von heute ein.',
   assumed: (use, by) =>
     `Wie weit zu drehen ist, weiß noch niemand: Den Verbrauch hat niemand gemessen, ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Lassen Sie alles, wie es läuft, bis zwei Tests mit einigen Tagen Abstand es sagen.`,
   raise: (now, target, dose, mornings) =>
     `Von ${now} auf ${target} dKH, und alles, was läuft, bleibt: ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie bei ${target} auf.`,
+  raiseOnce: (now, target, dose) =>
+    `Sie steht bei ${now} dKH, gewollt sind ${target}. Alles, was läuft, bleibt; geben Sie ${dose} am ersten Morgen hinein, gelöst und langsam: Von mehr weiß niemand, dass es langsam genug wäre. Testen Sie davor und am nächsten Morgen, schreiben Sie beides auf, und gehen Sie nach dem weiter, was dann gesagt wird.`,
   raiseHolds: (low, high, largest, ph) =>
     `Zum Anheben muss der Verbrauch nicht genau bekannt sein: Bei jedem von ${low} bis ${high} dKH am Tag bewegt es sich um höchstens ${largest} dKH am Tag, und der pH erreicht ${ph}.`,
   fall: {
@@ -156,6 +160,8 @@ export const de: Words<typeof en> = {
     `Schon Licht und Dunkel bewegen die Alkalinität um mehr als Ihre ${limit} dKH am Tag, auch so, wie das Becken heute läuft; mit dem Drehen sind es höchstens ${largest}. Der pH erreicht ${ph}.`,
   promised: (low, high, days) =>
     `Von da an innerhalb Ihrer ${low}–${high} dKH, bis zum Tag ${days} bei jedem Verbrauch, den das Messbuch zulässt.`,
+  onItsWay: (days) =>
+    `Bis dahin ist sie unterwegs: Bis zum Tag ${days} wird bei jedem Verbrauch, den das Messbuch zulässt, keine Grenze weiter überschritten, als wenn Sie nichts drehen.`,
   endedBy: (what, value, limit, day) =>
     `Dort endet es, weil ${what} am Tag ${day} Ihre Grenze von ${limit} überschreitet und auf ${value} kommt: Sehen Sie vorher danach.`,
   also: (what, value, limit, day) =>

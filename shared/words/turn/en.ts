@@ -21,11 +21,15 @@ export const en = {
   raisedName: (target: string) => `Raised to ${target} dKH`,
   nothingRuns:
     'Today’s plan brings no alkalinity, so there is nothing to turn: the three plans (under “Plans”) begin one, and how the water gets there first stands under them.',
+  nothingRunsBeside:
+    'Today’s plan brings no alkalinity, so it falls again: begin one of the three plans (under “Plans”). What is poured in first with a plan stands under them, and goes in instead of this, not besides.',
   noReading: 'No alkalinity reading yet: a turn begins from one. Type today’s first.',
   assumed: (use: string, by: string) =>
     `How far to turn is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Leave what runs as it is until two tests some days apart tell.`,
   raise: (now: string, target: string, dose: string, mornings: number) =>
     `From ${now} to ${target} dKH, with what runs left as it is: pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at ${target}.`,
+  raiseOnce: (now: string, target: string, dose: string) =>
+    `It stands at ${now} dKH, and ${target} is wanted. With what runs left as it is, pour in ${dose} on the first morning, dissolved and slowly: no more than that is known to be slow enough. Test before it and on the next morning, log both, and go on by what is told then.`,
   raiseHolds: (low: string, high: string, largest: string, ph: string) =>
     `To raise it no exact use is needed: at any from ${low} to ${high} dKH a day it moves by at most ${largest} dKH in a day, and pH peaks at ${ph}.`,
   fall: {
@@ -165,6 +169,8 @@ export const en = {
     `Light and dark alone move alkalinity by more than your ${limit} dKH in a day, as the tank runs today too; the turn makes it at most ${largest}. pH peaks at ${ph}.`,
   promised: (low: string, high: string, days: number) =>
     `Inside your ${low}–${high} dKH from then on, until day ${days} at every use that the log allows.`,
+  onItsWay: (days: number) =>
+    `It is on its way until then: until day ${days} no limit is passed farther than if you turn nothing, at every use that the log allows.`,
   endedBy: (what: string, value: string, limit: string, day: string) =>
     `It ends there because ${what} passes your limit of ${limit} on day ${day} and goes to ${value}: look at that before.`,
   also: (what: string, value: string, limit: string, day: string) =>

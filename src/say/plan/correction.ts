@@ -20,7 +20,10 @@ export function correctionSentence(
     case 'none':
       return told.none(way[0]);
     case 'tooFast':
-      return told.tooFast(...way, figure(found.mostDkhPerDay));
+      return (nowDkh < targetDkh ? told.risesTooFast : told.fallsTooFast)(
+        ...way,
+        figure(found.mostDkhPerDay),
+      );
     case 'tooHighPh':
       return found.additive === 'sodiumCarbonate'
         ? told.tooHighPh(...way, wordFor(found.additive), figure(found.limitNbs))
@@ -32,11 +35,18 @@ export function correctionSentence(
     case 'raise': {
       const dose = told.grams(figure(found.gramsPerDay), wordFor(found.additive));
       const effect = told.raised(figure(found.largestDailyDkh, 2), figure(found.peakPh, 2));
+      const { alkalinityChangeDkhPerDay: mostDkhPerDay } = found.scenario.limits;
       const after = [
-        ...(found.stopsShort ? [told.stopsShort] : []),
+        ...(found.stopsFor === 'band' ? [told.stopsShort] : []),
         ...endsOf(found.endsDkh, giveOrTakeDkhPerDay),
       ];
-      return [told.raise(...way, dose, found.days), ...after, effect].join(' ');
+      const begins =
+        found.stopsFor === 'day'
+          ? told.raiseOnce(...way, dose)
+          : told.raise(...way, dose, found.days);
+      const moves = found.largestDailyDkh > mostDkhPerDay;
+      const why = moves ? [told.movesAnyway(figure(mostDkhPerDay))] : [];
+      return [begins, ...after, effect, ...why].join(' ');
     }
     case 'wait': {
       const meanwhile =

@@ -3,7 +3,7 @@ import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
 import type { SteerTold, TurnTold } from '../../ask/outcome';
-import { dkhText, gramsText, plain } from './texts';
+import { dkhText, gramsText, limits, plain } from './texts';
 import { dosedText } from '../plan/correction';
 import { isUntold } from '../../ask/isUntold';
 import { roseUnexplained } from '../../ask/roseUnexplained';
@@ -31,14 +31,14 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   const { question, turn } = asked;
   const newest = newestOf(around.readings, 'alkalinityDkh');
   if (!newest) return { headline: say.noReading, more: [] };
-  const raised = raiseSentences(asked);
+  const raised = raiseSentences(asked, around);
   const falls = fallSentence(asked);
   if (turn.kind === 'nothingRuns') {
     if (waitsFor(around) === undefined && tellsNoUse(around)) {
       return { headline: say.refused.untold, more: [] };
     }
     const headline = raised[0] ?? say.nothingRuns;
-    const more = [...raised.slice(1), ...(raised.length > 0 ? [say.nothingRuns] : [])];
+    const more = [...raised.slice(1), ...(raised.length > 0 ? [say.nothingRunsBeside] : [])];
     return testFirst(around, headline) ?? { headline, more };
   }
   const waits = waitsFor(around);
@@ -52,7 +52,7 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   }
   const told =
     turn.kind === 'refused'
-      ? refusedSentences(turn, question.targetDkh)
+      ? [...(around.answer ? raised : []), ...refusedSentences(turn, question.targetDkh)]
       : turnedSentences(
           turn.turned,
           question.kit.scoopG,
@@ -92,16 +92,20 @@ function fallSentence({ question, untilKnown }: TurnTold): string | undefined {
 }
 
 /** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */
-function raiseSentences({ question, untilKnown }: TurnTold): string[] {
+function raiseSentences({ question, untilKnown }: TurnTold, { answer }: Around): string[] {
   if (untilKnown?.kind !== 'raise') return [];
   const { now, targetDkh, giveOrTakeDkhPerDay: by, kit } = question;
-  const { additive, gramsPerDay, days, largestDailyDkh, peakPh, stopsShort } = untilKnown;
+  const { additive, gramsPerDay, days, largestDailyDkh, peakPh, stopsFor } = untilKnown;
   const { useDkhPerDay: use } = now.corals;
   const dose = gramsText(gramsPerDay, additive, now, kit.scoopG);
+  const way = [dkhText(now.tank.alkalinityDkh), dkhText(targetDkh)] as const;
   const uses = [figure(Math.max(0, use - by), 2), figure(use + by, 2)] as const;
+  const limit = now.limits.alkalinityChangeDkhPerDay;
   return [
-    say.raise(dkhText(now.tank.alkalinityDkh), dkhText(targetDkh), dose, days),
+    stopsFor === 'day' ? say.raiseOnce(...way, dose) : say.raise(...way, dose, days),
     say.raiseHolds(...uses, figure(largestDailyDkh, 2), figure(peakPh, 2)),
-    ...(stopsShort ? [plans.correction.stopsShort] : []),
+    ...(largestDailyDkh > limit ? [plans.correction.movesAnyway(limits(limit))] : []),
+    ...(stopsFor === 'band' ? [plans.correction.stopsShort] : []),
+    ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
   ];
 }

@@ -80,9 +80,11 @@ function pourSentence({ first, scenario }: Turned, scoopG: number): string[] {
   return [say.pour(gramsText(gramsPerDay, additive, scenario, scoopG), mornings)];
 }
 
-function promiseSentences({ scenario: { limits: band }, promisedDays }: Turned): string[] {
+function promiseSentences({ scenario: { limits: band }, promisedDays, settled }: Turned): string[] {
   const ends = [plain(band.alkalinityLowDkh), plain(band.alkalinityHighDkh)] as const;
-  return [say.promised(...ends, promisedDays), ...testBySentences(promisedDays)];
+  const isThere = settled !== undefined && settled.days < promisedDays;
+  const promise = isThere ? say.promised(...ends, promisedDays) : say.onItsWay(promisedDays);
+  return [promise, ...testBySentences(promisedDays)];
 }
 
 /** Why one more channel is proposed, and not more of what is there. */

@@ -1,6 +1,7 @@
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import { oneMorning } from './oneMorning';
 import { raise } from './raise';
 import { runningPlans } from './runPlan';
 import { standingAt } from './standingAt';
@@ -28,8 +29,11 @@ export type Correction =
       readonly additive: Carbonate;
       readonly gramsPerDay: number;
       readonly days: number;
-      /** Fewer mornings than the target needs: more might leave the band at the least consumption. */
-      readonly stopsShort: boolean;
+      /**
+       * What ends the mornings: the target; the band, which more of them might leave at the least
+       * consumption; or the day, where no more than one of them is known to be slow enough.
+       */
+      readonly stopsFor: 'target' | 'band' | 'day';
       /** Mean of the day after the last dose, dKH, at the highest and the least consumption. */
       readonly endsDkh: readonly [number, number];
       readonly scenario: Scenario;
@@ -75,5 +79,7 @@ export function correct(
   const off = question.targetDkh - question.upkeep.tank.alkalinityDkh;
   if (Math.abs(off) < NEAR_DKH) return { kind: 'none' };
   const runPlan = runningPlans(standingAt(withReference(runsBy, options), options), options);
-  return off < 0 ? wait(runPlan, question) : raise(runPlan, question);
+  if (off < 0) return wait(runPlan, question);
+  const found = raise(runPlan, question);
+  return (found.kind === 'tooFast' ? oneMorning(runPlan, question) : undefined) ?? found;
 }

@@ -1,15 +1,12 @@
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
-import type { Carbonate } from '../../../shared/recipe/twoPart';
-import { momentH } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { lineOf } from '../../../shared/verdict/lineResult';
 import type { Run } from '../../engine/run';
 import type { Correction, CorrectionQuestion } from './correct';
 import { largestMoveDkh, peakPh } from './holding';
+import { afterwards, highestDkh, pouredBy, withMornings } from './pouring';
 import { doseWhere } from './root';
-import { firstMorning, MORNING_HOUR } from './firstMorning';
 import type { RunPlan } from './runPlan';
 import { useEnds, withUse } from './useEnds';
 
@@ -27,27 +24,6 @@ interface Sought {
   readonly moveDkh?: (scenario: Scenario) => number;
   readonly mostDays?: number;
 }
-type Poured = Extract<Correction, { kind: 'raise' }>;
-
-/** The upkeep with a weighed dose on each of the first mornings, and the day to look at after. */
-function poured(upkeep: Scenario, additive: Carbonate, days: number, grams: number): Scenario {
-  const first = firstMorning(upkeep.start);
-  const additions = Array.from({ length: grams > 0 ? days : 0 }, (_, i) => ({
-    ...{ day: first + i, hour: MORNING_HOUR, additive, grams },
-  }));
-  return { ...upkeep, days: days + 1, additions };
-}
-
-/** Mean of the day that follows the last dose, dKH: a morning's peak is no level. */
-function afterwards({ trace }: Run, start: Scenario['start'], days: number): number {
-  const dkh = readColumn(trace, 'alkalinity_dkh');
-  const last = { day: firstMorning(start) + days - 1, hour: MORNING_HOUR };
-  const lastH = Math.ceil(momentH(last, start.clockHour));
-  const day = dkh.subarray(Math.min(lastH, dkh.length - 24), lastH + 24);
-  return day.reduce((sum, value) => sum + value, 0) / day.length;
-}
-
-const highestDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityHigh').worst;
 
 /**
  * The fewest mornings whose doses reach the target and never move it faster than the limit;
@@ -62,7 +38,7 @@ export function raise(
   const { tank, corals, limits, start } = upkeep;
   const missing = targetDkh - tank.alkalinityDkh;
   const limit = limits.alkalinityChangeDkhPerDay;
-  const scenarioWith = (days: number, grams: number) => poured(upkeep, additive, days, grams);
+  const scenarioWith = (days: number, grams: number) => withMornings(upkeep, additive, days, grams);
   const runsOf = (scenario: Scenario) => endsOf(scenario, giveOrTakeDkhPerDay).map(runPlan);
   const unpoured = runsOf({ ...upkeep, days: 3, additions: [] });
   if (risesTooFast()) return { kind: 'tooFast', mostDkhPerDay: limit };
@@ -123,15 +99,8 @@ export function raise(
       const scenario = scenarioWith(days, gramsPerDay);
       const runs = days === wanted ? known : runsOf(scenario);
       if (Math.max(...runs.map(highestDkh)) > limits.alkalinityHighDkh) continue;
-      const levels = runs.map((found) => afterwards(found, start, days));
-      const kept: Poured = {
-        ...{ kind: 'raise', additive, gramsPerDay, days, scenario },
-        stopsShort: days < wanted,
-        endsDkh: [Math.min(...levels), Math.max(...levels)],
-        largestDailyDkh: Math.max(...runs.map(largestMoveDkh)),
-        peakPh: Math.max(...runs.map(peakPh)),
-      };
-      return kept;
+      const stopsFor = days < wanted ? 'band' : 'target';
+      return pouredBy(runs, { additive, gramsPerDay, days, scenario, stopsFor });
     }
     return { kind: 'unsure', giveOrTakeDkhPerDay };
   }

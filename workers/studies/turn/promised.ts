@@ -30,6 +30,10 @@ const HOLDS_DAYS = 14;
 const untold = ({ quantity, limit }: LineResult): number =>
   quantity === 'ph' ? 0.1 : 0.005 * Math.abs(limit);
 
+/** As shown it is at the limit, and not past it. */
+const hair = ({ quantity, limit }: LineResult): number =>
+  quantity === 'ph' ? 0.005 : 0.0005 * Math.abs(limit);
+
 /** Used up or piled up over weeks by what is dosed and what is not. */
 const DRIFTS: readonly string[] = ['calcium', 'magnesium', 'salinity'];
 /** As good as no sooner: what drifts is tested once in so many hours at the most. */
@@ -41,7 +45,7 @@ const beyond = ({ trouble, limit }: LineResult, value: number): number =>
 /** A first day that is poured for on the second morning, dKH. */
 const UNTOLD_DKH = 0.15;
 
-/** When a line is passed as it may not be; Infinity when it is kept, or no farther than today. */
+/** When a line is passed as it may not be; Infinity when it is kept, or no farther than if nothing is turned. */
 function breachH(
   line: LineResult,
   replay: Replay,
@@ -57,14 +61,17 @@ function breachH(
     // What drifts out as the tank runs today, and no sooner with the turn, is named, and no reason.
     const soonerH = (before.firstH ?? Infinity) - firstH;
     if (DRIFTS.includes(line.quantity) && wasOut && soonerH <= SOONER_H) return Infinity;
-    const farther = beyond(line, line.worst) > beyond(line, before.worst) + untold(line);
-    return wasOut && !farther ? Infinity : firstH;
+    const by = beyond(line, line.worst);
+    const farther = by > beyond(line, before.worst) + untold(line);
+    return by <= hair(line) || (wasOut && !farther) ? Infinity : firstH;
   }
   if (firstH > graceH) return firstH;
-  // On the way there its days may be outside, but no farther than the level that it begins with.
+  // On the way there its days may be outside, but no farther than the level that it begins with, or than
+  // it goes if nothing is turned.
   const begins = Math.max(0, beyond(line, replay.dkh[0]!));
+  const anyway = dayMeans(today.dkh).map((mean) => Math.max(begins, beyond(line, mean)));
   const farther = dayMeans(replay.dkh.slice(0, graceH + 1)).some(
-    (mean) => beyond(line, mean) > begins + UNTOLD_DKH,
+    (mean, day) => beyond(line, mean) > (anyway[day] ?? begins) + UNTOLD_DKH,
   );
   if (farther) return firstH;
   const isOut = own.findLast(({ timeH }) => timeH <= graceH)?.into === 'outside';
@@ -73,7 +80,8 @@ function breachH(
 }
 
 interface Judged {
-  readonly today: Replay;
+  /** If nothing is turned, at each replay's use. */
+  readonly todays: readonly Replay[];
   readonly targetDkh: number;
   /** When the replay at the use itself stands at the target; undefined when it never does. */
   readonly settledDays: number | undefined;
@@ -85,7 +93,7 @@ interface Judged {
 /** `replays` begins with that at the use itself. */
 export function promised(
   replays: readonly Replay[],
-  { today, targetDkh, settledDays, days, mayMoveDkh }: Judged,
+  { todays, targetDkh, settledDays, days, mayMoveDkh }: Judged,
 ): Promised {
   const graceH = ((settledDays ?? days) + 1) * 24;
   const breaches = replays
@@ -93,7 +101,9 @@ export function promised(
       replay.lines.map((breach) => ({
         ...{
           breach,
-          firstH: breachH(breach, replay, { today, allowedDkh: mayMoveDkh[i]!, graceH }),
+          firstH: breachH(breach, replay, {
+            ...{ today: todays[i]!, allowedDkh: mayMoveDkh[i]!, graceH },
+          }),
         },
       })),
     )
@@ -106,6 +116,7 @@ export function promised(
   const also = replays[0]!.lines.filter(
     ({ id, firstH, quantity }) =>
       firstH !== undefined &&
+      lineOf(todays[0]!.lines, id).firstH !== undefined &&
       quantity !== 'alkalinity' &&
       breaches.every(({ breach }) => breach.id !== id),
   );

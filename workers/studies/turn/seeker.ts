@@ -58,7 +58,7 @@ export class Seeker {
   private readonly standsAt;
   private readonly found = new Map<Lever, Holding>();
   private atTarget: TankState | undefined;
-  private goesOn: Replay | undefined;
+  private readonly goesOn = new Map<number, Replay>();
 
   /** What new pumps are called. */
   readonly pairNames: PlanQuestion['pairNames'];
@@ -86,14 +86,15 @@ export class Seeker {
 
   /** Whether calcium passes the keeper's lowest while nothing is turned. */
   get calciumRunsOut(): boolean {
-    return lineOf(this.today.lines, 'calciumLow').firstH !== undefined;
+    return lineOf(this.today().lines, 'calciumLow').firstH !== undefined;
   }
 
-  /** The tank as it goes on if nothing is turned. */
-  private get today(): Replay {
-    const { now } = this;
-    this.goesOn ??= this.replay([{ scenario: now, untilDay: PLAN_DAYS }], this.uses(0)[0]!);
-    return this.goesOn;
+  /** The tank as it goes on if nothing is turned, at the use itself or at another. */
+  private today(use = this.now.corals.useDkhPerDay): Replay {
+    const goesOn =
+      this.goesOn.get(use) ?? this.replay([{ scenario: this.now, untilDay: PLAN_DAYS }], use);
+    this.goesOn.set(use, goesOn);
+    return goesOn;
   }
 
   /** The use itself, and at either end of its doubt. */
@@ -145,14 +146,14 @@ export class Seeker {
         this.replay(stretches, uses[use === 'lowest' ? 1 : 2]!).largestMoveDkh,
     });
     // What moves too fast as the tank runs today may not move any faster.
-    const mayMoveDkh = perUse.map((dkh) => Math.max(dkh, this.todaysMoveDkh));
+    const todays = uses.map((use) => this.today(use));
+    const mayMoveDkh = perUse.map((dkh, i) => Math.max(dkh, firstMoveDkh(todays[i]!)));
     let refusal: Refusal | undefined;
     for (const way of ways) {
       const replays = uses.map((use) => this.replay(way.stretches, use));
       const settledDays = settledOn(replays[0]!, targetDkh);
       const days = way.stretches.at(-1)!.untilDay;
-      const { today } = this;
-      const judge = { ...{ today, targetDkh, settledDays, days }, mayMoveDkh };
+      const judge = { ...{ todays, targetDkh, settledDays, days }, mayMoveDkh };
       const promise = promised(replays, judge);
       refusal ??= promise.refusal;
       if (promise.refusal) continue;
@@ -173,11 +174,6 @@ export class Seeker {
     return { kind: 'refused', refusal: refusal! };
   }
 
-  /** Largest move of the first two days as the tank runs today, dKH. */
-  private get todaysMoveDkh(): number {
-    return widestDay(this.today.dkh, 0, 48);
-  }
-
   /** What a day moves by itself once the water stands at the target, dKH. */
   private swingDkh(scenario: Scenario, use: number): number {
     const { trace } = run(
@@ -188,6 +184,9 @@ export class Seeker {
     return widestDay(readColumn(trace, 'alkalinity_dkh'), 3 * 24, REST_DAYS * 24);
   }
 }
+
+/** Largest move of the first two days, dKH. */
+const firstMoveDkh = ({ dkh }: Replay): number => widestDay(dkh, 0, 48);
 
 /** The first day whose mean stands at the target. */
 function settledOn({ dkh }: Replay, targetDkh: number): number | undefined {
