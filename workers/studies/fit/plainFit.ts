@@ -1,10 +1,12 @@
-import { leastSquares, type Solution } from './leastSquares';
+import { leastSquares, type Problem, type Solution } from './leastSquares';
 import type { Model } from './model';
 
 /** Where the use is tried anew when the first attempt ends at a bound, times the hand's figure. */
 const OTHER_STARTS = [0.3, 3];
 /** So near to the bottom, in σ of one reading, that what follows goes the rest of the way. */
 const CLOSE = 0.1;
+/** Where slopes over whole steps lead nowhere the tank bends within them: a part of a step follows it. */
+const FINER = 0.1;
 
 /** Weighted least squares: readings by their σ, and what is known beforehand as rows of its own. */
 export function plainFit(model: Model): Solution {
@@ -13,7 +15,7 @@ export function plainFit(model: Model): Solution {
   const priors = parameters.flatMap(({ prior }, i) => (prior ? [{ ...prior, i }] : []));
   const initial = parameters.map((parameter) => parameter.initial);
   const withUse = (use: number) => initial.map((v, i) => (parameters[i]!.id === 'use' ? use : v));
-  return leastSquares({
+  const problem: Problem = {
     targets: [
       ...observations.map(({ value, sigma }) => value / sigma),
       ...priors.map(({ mean, sigma }) => mean / sigma),
@@ -29,5 +31,13 @@ export function plainFit(model: Model): Solution {
     mayEnd: parameters.map(({ prior }) => prior !== undefined),
     step: parameters.map(({ step }) => step),
     close: CLOSE,
+  };
+  const found = leastSquares(problem);
+  if (found.converged) return found;
+  return leastSquares({
+    ...problem,
+    initial: found.values,
+    otherStarts: [],
+    step: problem.step.map((step) => FINER * step),
   });
 }
