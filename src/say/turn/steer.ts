@@ -10,18 +10,13 @@ import { KIT, pouredTexts, unreadTexts } from '../season/moved';
 import { begins, decimals, name, value } from '../season/texts';
 import { weeklyText, weeklyTexts } from '../season/weekly';
 import { waitsFor, type Around } from './known';
+import { readAs } from './unread';
 import { limits, passed } from './texts';
 
 const { steer: told } = say;
 
 type Steered = NonNullable<SteerTold['steered']>;
 type Together = NonNullable<Steered['together']>;
-
-const readAs = {
-  calcium: 'calciumMgPerL',
-  magnesium: 'magnesiumMgPerL',
-  salinity: 'salinityPractical',
-} as const;
 
 /** A test tells so much, dKH. */
 const TOLD_DKH = 0.25;

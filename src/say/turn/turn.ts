@@ -12,6 +12,7 @@ import { type Around, waitsFor } from './known';
 import { testFirst, type Sentences } from './testFirst';
 import { turnedSentences } from './turned';
 import { refusedSentences } from './refused';
+import { unreadSentences } from './unread';
 
 /** What is turned, as the page and the command say it; what goes beside it is told by itself. */
 export function turnSentences(asked: TurnTold, around: Around, beside?: SteerTold): Sentences {
@@ -50,15 +51,13 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
   if (falls !== undefined && around.answer && waits === undefined) {
     return { headline: falls, more: [] };
   }
-  const told =
-    turn.kind === 'refused'
+  const steered = beside?.steered?.wanting.map(({ id }) => id) ?? [];
+  const told = [
+    ...(turn.kind === 'refused'
       ? [...(around.answer ? raised : []), ...refusedSentences(turn, question.targetDkh)]
-      : turnedSentences(
-          turn.turned,
-          question.kit.scoopG,
-          around,
-          beside?.steered?.wanting.map(({ id }) => id),
-        );
+      : turnedSentences(turn.turned, question.kit.scoopG, around, steered)),
+    ...unreadSentences(turn, around, steered),
+  ];
   if (around.answer) {
     return testFirst(around, told[0]!) ?? { headline: told[0]!, more: told.slice(1) };
   }
