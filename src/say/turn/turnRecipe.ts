@@ -1,3 +1,4 @@
+import { refilled } from '../../../shared/recipe/refilled';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Turned, TurnTold } from '../../ask/outcome';
 import { recipeOf, type Recipe } from '../plan/recipe';
@@ -8,16 +9,11 @@ export const heldHighest = ({ held, targetDkh }: Turned): Scenario => ({
   tank: { ...held.tank, alkalinityDkh: Math.max(held.tank.alkalinityDkh, targetDkh) },
 });
 
-/** A reservoir is emptied by four fifths, then filled. */
-const USED_SHARE = 0.8;
-
 /** With no more in the reservoir than may run in at once, and filled as often as that asks for. */
 function filledSafely(scenario: Scenario, { fullestL, toppedOffLPerDay }: Turned): Scenario {
   const { topOff } = scenario;
   if (fullestL === undefined || fullestL >= topOff.reservoirL) return scenario;
-  const lastsDays = Math.max(1, Math.floor((USED_SHARE * fullestL) / toppedOffLPerDay));
-  const refillEveryDays = Math.min(topOff.refillEveryDays || lastsDays, lastsDays);
-  return { ...scenario, topOff: { ...topOff, reservoirL: fullestL, refillEveryDays } };
+  return refilled({ ...scenario, topOff: { ...topOff, reservoirL: fullestL } }, toppedOffLPerDay);
 }
 
 /** What is mixed and dosed once a turn holds. */

@@ -1,4 +1,4 @@
-import type { Shared } from './robust';
+import type { Shared } from './tried';
 import { surest } from './surest';
 
 /** A moment from which the readings fall faster, or more slowly, than before. */

@@ -2,7 +2,7 @@ import type { TankEvent } from '../../../shared/events/event';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { dissolve } from '../../../shared/species/additives';
 import { isSudden } from './restlessness';
-import type { Shared } from './robust';
+import type { Shared } from './tried';
 import { surest } from './surest';
 import { sumOf } from './slopes';
 import type { Row } from './wander';

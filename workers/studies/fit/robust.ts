@@ -3,14 +3,8 @@ import { jumpOf, type Jump } from './jump';
 import { leapsOf, type Leap } from './leap';
 import { jumps, sudden, walks, type Kind } from './restlessness';
 import { priceOf, weightOf } from './studentT';
-import {
-  follow,
-  type Followed,
-  type ReadingError,
-  type Restless,
-  type Row,
-  type State,
-} from './wander';
+import { likeliest, type Shared, type Tried } from './tried';
+import { follow, type ReadingError, type Restless, type Row, type State } from './wander';
 
 /** What is left of the readings about a fitted run, and how far the fitted numbers are known. */
 export interface Leftover {
@@ -34,21 +28,6 @@ export interface Settlement extends State {
   readonly leaps: readonly Leap[];
   /** What the mean would be of other leftovers, all else as it is. */
   readonly answerTo: (left: readonly number[]) => readonly number[];
-}
-
-/** A guess of the grid, and what it finds. */
-export interface Tried {
-  readonly kind: Kind;
-  readonly spread: number;
-  readonly prior: Before;
-  /** How much each reading counts for, by this kind. */
-  readonly weights: readonly number[];
-  readonly found: Followed;
-  readonly logOdds: number;
-}
-
-export interface Shared extends Tried {
-  readonly share: number;
 }
 
 const SPREADS = [0.5, 0.65, 0.8, 1, 1.25, 1.6, 2.1, 3];
@@ -106,9 +85,6 @@ function weighed(
   }
   return all;
 }
-
-export const likeliest = <T extends Tried>(all: readonly T[]): T =>
-  all.reduce((a, b) => (b.logOdds > a.logOdds ? b : a));
 
 function shared(all: readonly Tried[]): Shared[] {
   const most = likeliest(all).logOdds;

@@ -1,4 +1,4 @@
-import { likeliest, type Shared } from './robust';
+import { likeliest, type Shared } from './tried';
 
 /** Something is spoken of when nothing else is half as likely. */
 const SURE = 0.67;

@@ -1,6 +1,7 @@
 import { bottled } from '../../../shared/recipe/bottled';
 import { twoPart, type Carbonate, type PairNames } from '../../../shared/recipe/twoPart';
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
+import { refilled } from '../../../shared/recipe/refilled';
 import { thinned } from '../../../shared/recipe/thinned';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { quantityAt } from '../../../shared/scenario/fields';
@@ -36,14 +37,6 @@ const bare = (scenario: Scenario): Scenario => ({
   dosers: [],
   topOff: { ...scenario.topOff, additive: 'none', gramsPerL: 0, settledG: 0 },
 });
-
-/** Refilled before it runs dry, at the latest. */
-const refilled = (scenario: Scenario, litresPerDay: number): Scenario => {
-  const { topOff } = scenario;
-  const lasts = Math.max(1, Math.floor((topOff.reservoirL / litresPerDay) * 0.8));
-  const often = topOff.refillEveryDays > 0 ? topOff.refillEveryDays : lasts;
-  return { ...scenario, topOff: { ...topOff, refillEveryDays: Math.min(often, lasts) } };
-};
 
 /** What evaporates in a day, L, with a reservoir that cannot run dry. */
 export function evaporatingLPerDay(runPlan: RunPlan, scenario: Scenario): number {

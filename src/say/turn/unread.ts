@@ -1,0 +1,36 @@
+import { newestOf } from '../../../shared/log/newest';
+import type { TurnTold } from '../../ask/outcome';
+import { unreadTexts } from '../season/moved';
+import type { Around } from './known';
+
+/** As what a reading has them. */
+export const readAs = {
+  calcium: 'calciumMgPerL',
+  magnesium: 'magnesiumMgPerL',
+  salinity: 'salinityPractical',
+} as const;
+const ids = ['calcium', 'magnesium', 'salinity'] as const;
+
+/** What a turn goes outside with, or is refused for. */
+function outside(turn: TurnTold['turn']): readonly string[] {
+  if (turn.kind === 'nothingRuns') return [];
+  const { also = [], breach } =
+    turn.kind === 'turn'
+      ? { also: turn.turned.also, breach: turn.turned.endedBy?.breach }
+      : { also: [], breach: undefined, ...turn.refusal };
+  return [...also, ...(breach ? [breach] : [])].map(({ quantity }) => quantity);
+}
+
+/** What of that nobody has read, so that a plan's number speaks; nothing of what is told beside it. */
+export const unreadSentences = (
+  turn: TurnTold['turn'],
+  { readings, now }: Around,
+  steered: readonly string[],
+): string[] =>
+  unreadTexts(
+    ids
+      .filter((id) => outside(turn).includes(id) && !steered.includes(id))
+      .map((id) => ({ id, latest: newestOf(readings, readAs[id]) }))
+      .filter(({ latest }) => latest === undefined),
+    now,
+  );
