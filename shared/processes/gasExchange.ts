@@ -23,7 +23,7 @@ function enhancement(view: View, { surfaceM2, film, faster }: Settings): Enhance
   return co2Enhancement(constants, hTotal, film.at(tempC), transferMPerH, faster);
 }
 
-const unhelped: Enhancement = { times: 1, timesPerLnH: 0 };
+const unhelped: Enhancement = { times: 1, timesPerLnH: 0, timesPerLnTransfer: 0 };
 
 /** CO2 moves between the room's moist air and the water: kLa·K0·Δp for each kg of water. */
 export const gasExchange = defineProcess<Settings>({
@@ -40,7 +40,10 @@ export const gasExchange = defineProcess<Settings>({
     return {
       surfaceM2: enhancement === 'on' ? scenario.evaporation.surfaceM2 : undefined,
       film: new Film(),
-      faster: { times: NaN, timesPerLnH: NaN, hTotal: NaN, transferMPerH: NaN },
+      faster: {
+        ...{ times: NaN, timesPerLnH: NaN, timesPerLnTransfer: NaN },
+        ...{ hTotal: NaN, transferMPerH: NaN },
+      },
     };
   },
   reaction: () => new Reaction({ airCO2: -1, DIC: 1 }),
@@ -50,13 +53,14 @@ export const gasExchange = defineProcess<Settings>({
     return times * view.kLaPerH * view.k0 * gapAtm * view.solutionKg;
   },
   drift(view, motion, settings) {
-    const { times, timesPerLnH } = enhancement(view, settings);
-    const { k0, solutionKg } = view;
+    const { times, timesPerLnH, timesPerLnTransfer } = enhancement(view, settings);
+    const { k0, solutionKg, volumeL } = view;
     const gapAtm = (view.pco2AirUatm - view.pco2Uatm) * 1e-6;
     const gapAtmPerH = (motion.pco2AirUatm - motion.pco2Uatm) * 1e-6;
     const drivenPerH =
       k0 * gapAtmPerH * solutionKg + gapAtm * (k0 * motion.solutionKg + motion.k0 * solutionKg);
-    const fasterPerH = timesPerLnH * motion.lnHTotal;
+    const fasterPerH =
+      timesPerLnH * motion.lnHTotal + (timesPerLnTransfer * motion.volumeL) / volumeL;
     return view.kLaPerH * (times * drivenPerH + fasterPerH * k0 * gapAtm * solutionKg);
   },
 });

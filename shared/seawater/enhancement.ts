@@ -24,10 +24,13 @@ export class Film {
   }
 }
 
-/** How many times faster CO2 crosses the surface, and how that changes with ln [H+]. */
+/** How many times faster CO2 crosses the surface, and how that changes with logarithms. */
 export interface Enhancement {
   times: number;
+  /** Of [H+]. */
   timesPerLnH: number;
+  /** Of the transfer velocity without reaction. */
+  timesPerLnTransfer: number;
 }
 
 /**
@@ -53,8 +56,10 @@ export function co2Enhancement<Into extends Enhancement>(
   const below = beyond + filled;
   const tauPerLnH = beyond * (2 - x / (k1 * k2 + x));
   const lnZPerLnH = (tauPerLnH / tau - byHydroxide / reactsPerS) / 2;
-  const filledPerLnH = (1 - tanh * tanh - filled) * lnZPerLnH;
+  const filledPerLnZ = 1 - tanh * tanh - filled;
+  const filledPerLnH = filledPerLnZ * lnZPerLnH;
   into.times = tau / below;
   into.timesPerLnH = (tauPerLnH * (filled - 1) - tau * filledPerLnH) / (below * below);
+  into.timesPerLnTransfer = (tau * filledPerLnZ) / (below * below);
   return into;
 }

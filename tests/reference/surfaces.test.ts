@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { co2Enhancement, Film } from '../../shared/seawater/enhancement';
 import { SeawaterConstants } from '../../shared/seawater/constants';
 import { evaporationKgPerM2PerH } from '../../shared/seawater/evaporation';
 import { precipitationUmolPerM2PerH } from '../../shared/seawater/precipitation';
 import { misses } from './check';
-import { co2EnhancementTimes, enhancementChecks } from './checks/enhancement';
+import { co2EnhancementAt25, enhancementChecks } from './checks/enhancement';
 import { evaporationChecks } from './checks/evaporation';
 import { precipitationRateChecks } from './checks/precipitationRates';
 
@@ -45,10 +44,10 @@ describe('CO2 that reacts in the film at the surface', () => {
   it('crosses a well-stirred one as if it did not react', () => {
     const k = new SeawaterConstants();
     k.set(25, 35);
-    expect(co2EnhancementTimes(k, 10 ** -8.1, 5)).toBeCloseTo(1, 3);
+    expect(co2EnhancementAt25(k, 10 ** -8.1, 5).times).toBeCloseTo(1, 3);
   });
 
-  it('answers to pH as its slope says, over still and stirred surfaces', () => {
+  it('answers to pH and to stirring as its slopes say, over still and stirred surfaces', () => {
     const k = new SeawaterConstants();
     k.set(25, 35);
     for (const [transferMPerH, phTotal] of [
@@ -58,12 +57,12 @@ describe('CO2 that reacts in the film at the surface', () => {
       [1, 8.6],
     ] as const) {
       const hTotal = 10 ** -phTotal;
-      const into = { times: 0, timesPerLnH: 0 };
-      const { timesPerLnH } = co2Enhancement(k, hTotal, new Film().at(25), transferMPerH, into);
-      const [below, above] = [-1e-4, 1e-4].map((lnH) =>
-        co2EnhancementTimes(k, hTotal * Math.exp(lnH), transferMPerH),
-      );
-      expect(timesPerLnH).toBeCloseTo((above! - below!) / 2e-4, 6);
+      const timesAt = (lnH: number, lnTransfer: number) =>
+        co2EnhancementAt25(k, hTotal * Math.exp(lnH), transferMPerH * Math.exp(lnTransfer)).times;
+      const slopes = co2EnhancementAt25(k, hTotal, transferMPerH);
+      expect(slopes.timesPerLnH).toBeCloseTo((timesAt(1e-4, 0) - timesAt(-1e-4, 0)) / 2e-4, 6);
+      const byStirring = (timesAt(0, 1e-4) - timesAt(0, -1e-4)) / 2e-4;
+      expect(slopes.timesPerLnTransfer).toBeCloseTo(byStirring, 6);
     }
   });
 });

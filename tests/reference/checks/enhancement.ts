@@ -9,9 +9,11 @@ const worked = [
   [0.1, 8.6, 1.1],
 ] as const;
 
-/** How many times faster at 25 °C. */
-export const co2EnhancementTimes = (k: SeawaterConstants, hTotal: number, transferMPerH: number) =>
-  co2Enhancement(k, hTotal, new Film().at(25), transferMPerH, { times: 0, timesPerLnH: 0 }).times;
+/** How many times faster at 25 °C, and its slopes. */
+export const co2EnhancementAt25 = (k: SeawaterConstants, hTotal: number, transferMPerH: number) =>
+  co2Enhancement(k, hTotal, new Film().at(25), transferMPerH, {
+    ...{ times: 0, timesPerLnH: 0, timesPerLnTransfer: 0 },
+  });
 
 export function enhancementChecks(): Check[] {
   const k = new SeawaterConstants();
@@ -22,7 +24,7 @@ export function enhancementChecks(): Check[] {
     source: 'Hoover & Berkshire 1969 with Johnson 1982, worked separately',
     howVerified: 'computed',
     expected,
-    got: co2EnhancementTimes(k, 10 ** -phTotal, transferMPerH),
+    got: co2EnhancementAt25(k, 10 ** -phTotal, transferMPerH).times,
     tolerance: expected * 0.02,
     unit: '×',
   }));
