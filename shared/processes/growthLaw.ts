@@ -43,10 +43,11 @@ export function saturationSlope(
 
 /**
  * Corals whose use was measured grow at the saturation they have: where that dips below the usual
- * end of growth, the end is lower for them, so that the day takes what was typed.
+ * end of growth, the end is lower for them, so that the day takes what was typed: down to nothing,
+ * for without carbonate none grow, and the law asks for no carbon that is not there.
  */
 export const stopOmegaFor = (lowestOmega: number): number =>
-  Math.min(USUAL_STOP_OMEGA, lowestOmega - STOP_WIDTH);
+  Math.min(USUAL_STOP_OMEGA, Math.max(0, lowestOmega - STOP_WIDTH));
 
 export function dayWeights(lightDarkRatio: number, lightHours: number) {
   const dark = 1 / (1 + (lightHours / 24) * (lightDarkRatio - 1));

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { saturationFactor, stopOmegaFor } from '../../../shared/processes/growthLaw';
 import { poolsWith } from '../../../shared/species/species';
 import { patience } from '../../laws/size';
 import { misses } from '../../reference/check';
@@ -68,6 +69,17 @@ describe('the growth of corals', () => {
   it('doubles evenly when they branch, and follows the root of the surface when they do not', () => {
     expect(growthShapeChecks()).toHaveLength(8);
     expect(misses(growthShapeChecks())).toEqual([]);
+  });
+
+  it('is none without carbonate, in however little of it the corals were seen to grow', () => {
+    for (const seenOmega of [4, 1, 0.3, 0.1, 0]) {
+      const stopOmega = stopOmegaFor(seenOmega);
+      const reference = { omegaReference: 2, otherUseEqPerDay: 0, stopOmega };
+      for (const proportional of [true, false]) {
+        const factor = saturationFactor(0, reference, proportional);
+        expect(Math.abs(factor), `seen at Ω ${seenOmega}`).toBe(0);
+      }
+    }
   });
 
   it('follows temperature from nothing at 18 °C over the best at 27 to nothing at 32', () => {
