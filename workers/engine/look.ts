@@ -131,13 +131,6 @@ export class Look {
     return Math.abs(degrees) > BENT_C_PER_H || Math.abs(air) > BENT_UATM_PER_H;
   }
 
-  /** Makes it a look so many hours later, or earlier: all goes on as it drifts. */
-  shift(hours: number): void {
-    const { rates, drifts, slope, bend } = this;
-    for (let c = 0; c < rates.length; c++) rates[c]! += hours * drifts[c]!;
-    for (let i = 0; i < BLOCK_SIZE; i++) slope[i]! += hours * bend[i]!;
-  }
-
   private drift(): void {
     const { channels, reactions, flows, view, motion } = this.watched;
     const { rates, drifts, bend, lead } = this;

@@ -189,7 +189,11 @@ export class Simulation {
     else if (timeH >= agenda.nextH - INSTANT_H || this.sensors.reached()) agenda.actDue(timeH);
     else return this.landOnEvents();
     this.turnValves();
-    this.step.turn();
+    // What a sensor calls for was decided a moment beyond its mark: the next step begins on it.
+    if (this.step.isTrimmed) {
+      this.look();
+      this.step.begin(this.books.tank, timeH);
+    } else this.step.turn();
     this.landOnEvents();
   }
 

@@ -69,11 +69,10 @@ export class Step {
 
   /** The last look of an accepted step serves as the first of the next. */
   carryOn(tank: Block, timeH: number): void {
-    const { begins, ends, trimmedH } = this;
+    const { begins, ends } = this;
     this.startAt(tank, timeH);
     this.begins = ends;
     this.ends = begins;
-    if (trimmedH > 0) ends.shift(-trimmedH);
     if (ends.isAtCorner) ends.move(1);
   }
 
@@ -128,6 +127,11 @@ export class Step {
     const { slope } = this.ends;
     for (let i = 0; i < BLOCK_SIZE; i++) this.to[i]! -= hours * slope[i]!;
     this.hours -= hours;
+  }
+
+  /** Whether it ends before its last look, which then serves nothing but what a sensor calls for. */
+  get isTrimmed(): boolean {
+    return this.trimmedH > 0;
   }
 
   /** Works out the extents of the step just tried. */

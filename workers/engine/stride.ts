@@ -57,10 +57,10 @@ export class Stride {
     for (let tries = 0; tries < 20; tries++) {
       const lateH = (1 - this.sensors.partPassed()) * hours;
       if (lateH < TRIM_H) {
-        // Nothing but the trimmed moment: the mark would stay a hair ahead of a step without length.
-        if (hours - lateH < SMALLEST_H) return hours;
-        this.step.trim(lateH);
-        return hours - lateH;
+        // The mark would stay a hair ahead of a step without length.
+        const trimmedH = Math.max(0, Math.min(lateH, hours - INSTANT_H));
+        this.step.trim(trimmedH);
+        return hours - trimmedH;
       }
       hours = Math.max(INSTANT_H, hours - lateH + AIM_BEYOND_H);
       this.step.attempt(hours);
