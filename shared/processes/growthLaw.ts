@@ -43,11 +43,13 @@ export function saturationSlope(
 
 /**
  * Corals whose use was measured grow at the saturation they have: where that dips below the usual
- * end of growth, the end is lower for them, so that the day takes what was typed: down to nothing,
- * for without carbonate none grow, and the law asks for no carbon that is not there.
+ * end of growth, the end is lower for them, so that the day takes what was typed. Those of which the
+ * area is typed promise no use: without carbonate they do not grow, and ask for no carbon that is gone.
  */
-export const stopOmegaFor = (lowestOmega: number): number =>
-  Math.min(USUAL_STOP_OMEGA, Math.max(0, lowestOmega - STOP_WIDTH));
+export const stopOmegaFor = (lowestOmega: number, measuredAs: 'use' | 'area'): number => {
+  const end = lowestOmega - STOP_WIDTH;
+  return Math.min(USUAL_STOP_OMEGA, measuredAs === 'use' ? end : Math.max(0, end));
+};
 
 export function dayWeights(lightDarkRatio: number, lightHours: number) {
   const dark = 1 / (1 + (lightHours / 24) * (lightDarkRatio - 1));

@@ -83,7 +83,8 @@ export function runDay(scenario: Scenario, tried: Tried, options: SimulationOpti
       otherUseEqPerDay: otherUseEq(plan),
       // A reference that the keeper gives stands, and the day takes what follows from it.
       omegaReference: given > 0 ? given : path.meanOmega,
-      stopOmega: given > 0 ? USUAL_STOP_OMEGA : stopOmegaFor(path.lowestOmega),
+      stopOmega:
+        given > 0 ? USUAL_STOP_OMEGA : stopOmegaFor(path.lowestOmega, scenario.corals.measuredAs),
     },
   };
 }

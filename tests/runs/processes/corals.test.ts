@@ -71,9 +71,9 @@ describe('the growth of corals', () => {
     expect(misses(growthShapeChecks())).toEqual([]);
   });
 
-  it('is none without carbonate, in however little of it the corals were seen to grow', () => {
+  it('is none without carbonate where their area is typed, in however little they were seen to grow', () => {
     for (const seenOmega of [4, 1, 0.3, 0.1, 0]) {
-      const stopOmega = stopOmegaFor(seenOmega);
+      const stopOmega = stopOmegaFor(seenOmega, 'area');
       const reference = { omegaReference: 2, otherUseEqPerDay: 0, stopOmega };
       for (const proportional of [true, false]) {
         const factor = saturationFactor(0, reference, proportional);
