@@ -166,6 +166,8 @@ export const de: Words<typeof en> = {
     `Dort endet es, weil ${what} am Tag ${day} Ihre Grenze von ${limit} überschreitet und auf ${value} kommt: Sehen Sie vorher danach.`,
   also: (what, value, limit, day) =>
     `${what} überschreitet am Tag ${day} Ihre Grenze von ${limit} und kommt auf ${value}, wie auch ohne das Drehen: Das braucht etwas Eigenes.`,
+  unread: (what) =>
+    `Niemand hat es gemessen: ${what}. Dafür steht die Zahl des Plans. Messen Sie es beim nächsten Mal mit der Alkalinität; was darüber gesagt wird, folgt daraus.`,
   refused: {
     untold:
       'Es wird keine Drehung angeboten: Diese Messungen steigen um mehr, als dosiert wird, und sagen nicht, was das Becken verbraucht. Sehen Sie zuerst nach, ob eine Pumpe weiterlief und wie weit ihre Flasche gefallen ist, ob etwas hineinkam, das im Messbuch fehlt (tragen Sie es ein), und ob der Test aus einer neuen Flasche ist.',

@@ -175,6 +175,8 @@ export const en = {
     `It ends there because ${what} passes your limit of ${limit} on day ${day} and goes to ${value}: look at that before.`,
   also: (what: string, value: string, limit: string, day: string) =>
     `${what} passes your limit of ${limit} on day ${day} and goes to ${value}, as it does if you turn nothing: that needs something of its own.`,
+  unread: (what: string) =>
+    `Nobody has read ${what}: the plan’s number stands for it. Test it with alkalinity next time; what is said of it follows from that.`,
   refused: {
     untold:
       'No turn is offered: these readings rise by more than is dosed and do not tell what the tank uses. Look first whether a pump ran on and how far its bottle has fallen, whether something was poured in that the log does not have (type it in), and whether the test is from a new bottle.',

@@ -1,6 +1,7 @@
 import { newestOf } from '../../../shared/log/newest';
+import { say } from '../../../shared/words/turn';
 import type { TurnTold } from '../../ask/outcome';
-import { unreadTexts } from '../season/moved';
+import { listed, name } from '../season/texts';
 import type { Around } from './known';
 
 /** As what a reading has them. */
@@ -22,15 +23,15 @@ function outside(turn: TurnTold['turn']): readonly string[] {
 }
 
 /** What of that nobody has read, so that a plan's number speaks; nothing of what is told beside it. */
-export const unreadSentences = (
+export function unreadSentences(
   turn: TurnTold['turn'],
-  { readings, now }: Around,
+  { readings }: Around,
   steered: readonly string[],
-): string[] =>
-  unreadTexts(
-    ids
-      .filter((id) => outside(turn).includes(id) && !steered.includes(id))
-      .map((id) => ({ id, latest: newestOf(readings, readAs[id]) }))
-      .filter(({ latest }) => latest === undefined),
-    now,
+): string[] {
+  const named = outside(turn);
+  const unread = ids.filter(
+    (id) =>
+      named.includes(id) && !steered.includes(id) && newestOf(readings, readAs[id]) === undefined,
   );
+  return unread.length > 0 ? [say.unread(listed(unread.map(name)))] : [];
+}
