@@ -38,7 +38,9 @@ export interface Bought<Id extends string> {
   readonly worst: readonly [without: number, withIt: number];
   /** The same in the tank that goes farthest, of all that this may be. */
   readonly farthest: readonly [without: number, withIt: number];
-  /** Hours beyond the line in the tank as it is set, without and with it. */
+  /** Whether it gains in the tank as it is set, and not in another that this may be alone. */
+  readonly gainsAsSet: boolean;
+  /** Hours beyond the line in the tank that gains, without and with it. */
   readonly outsideH: readonly [without: number, withIt: number];
   /** A line that it brings sooner although it helps another, h from when the first thing broke. */
   readonly costs:

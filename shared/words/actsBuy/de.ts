@@ -33,6 +33,8 @@ export const de: Words<typeof en> = {
     `${name}: zu dieser Stunde begonnen im Becken, das am schlechtesten dran ist, ohne das bis ${without}; damit bis ${withIt}`,
   shorter: (line, withIt, without) =>
     `${line} für ${withIt} im Becken, wie es eingestellt ist; ohne das für ${without}`,
+  shorterElsewhere: (line, withIt, without) =>
+    `${line} für ${withIt} in einem Becken, das dieses sein kann; ohne das für ${without}`,
   nothing: (line) =>
     `ändert hier wenig an dem, was beobachtet wurde: ${line} kommt und geht wie ohne`,
   little: (line, withIt) =>

@@ -30,6 +30,8 @@ export const en = {
     `begun at this hour, in the tank that is worst off ${name} goes to ${without} without it; with it to ${withIt}`,
   shorter: (line: string, withIt: string, without: string) =>
     `${line} for ${withIt} in the tank as it is set; without it for ${without}`,
+  shorterElsewhere: (line: string, withIt: string, without: string) =>
+    `${line} for ${withIt} in a tank that this may be; without it for ${without}`,
   nothing: (line: string) =>
     `changes little of what was watched here: ${line} comes and goes as without it`,
   little: (line: string, withIt: string) =>

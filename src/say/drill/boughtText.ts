@@ -77,7 +77,7 @@ function loweredText(bought: Bought<string>): string {
 }
 
 function gainText(bought: Bought<string>, followedH: number): string {
-  const { gain, line, before, after, gainedH, outsideH } = bought;
+  const { gain, line, before, after, gainedH, gainsAsSet, outsideH } = bought;
   const beyond = beyondText(line);
   if (gain === 'nothing') return say.nothing(beyond) + practiceText(bought);
   if (gain === 'lower') return loweredText(bought);
@@ -85,7 +85,7 @@ function gainText(bought: Bought<string>, followedH: number): string {
     const [without, withIt] = outsideH.map(spanText) as [string, string];
     return without === withIt
       ? say.nothing(beyond) + practiceText(bought)
-      : say.shorter(beyond, withIt, without);
+      : (gainsAsSet ? say.shorter : say.shorterElsewhere)(beyond, withIt, without);
   }
   if (after.soonestH === undefined) {
     return say.kept(beyond, spanText(followedH), reachText(before));

@@ -101,8 +101,8 @@ function movedIn(
   );
 }
 
-/** Looked for in the tank as it is set, and in the others where that one passes nothing. */
-function moved(compared: Compared): Moved | undefined {
+/** Looked for in the tank as it is set, and in the others where that one passes nothing; `tank` is the one that tells. */
+function moved(compared: Compared): (Moved & { readonly tank: number }) | undefined {
   const { candidates, before, after, actH, leading } = compared;
   for (const [i, course] of before.entries()) {
     // What the tank as it is set is beyond already, another tank's gain says nothing of.
@@ -113,7 +113,7 @@ function moved(compared: Compared): Moved | undefined {
       ...caused.filter(({ id }) => id !== leading?.id),
     ];
     const found = movedIn(lines, course, after[i]!, compared);
-    if (found) return found;
+    if (found) return { ...found, tank: i };
   }
   return undefined;
 }
@@ -171,7 +171,7 @@ export function bought<Id extends string>(
   const { costs, isWorse } = costOf(act, compared, found?.line);
   if (isWorse || (costs && (found?.gain ?? 'nothing') === 'nothing')) return 'worse';
   if (!found) return undefined;
-  const { line, gain } = found;
+  const { line, gain, tank } = found;
   const reach = (courses: readonly Course[]) => reachOf(courses, line.id, actH, fromH);
   const [without, withIt] = [reach(before), reach(after)];
   return {
@@ -179,6 +179,7 @@ export function bought<Id extends string>(
     gainedH: gainedIn(line.id, compared),
     worst: [worstOf(before[0]!, line.id), worstOf(after[0]!, line.id)],
     farthest: [farthestOf(before, line), farthestOf(after, line)],
-    outsideH: [outsideOf(before[0]!, line.id), outsideOf(after[0]!, line.id)],
+    gainsAsSet: tank === 0,
+    outsideH: [outsideOf(before[tank]!, line.id), outsideOf(after[tank]!, line.id)],
   };
 }
