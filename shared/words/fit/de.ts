@@ -57,7 +57,7 @@ export const de: Words<typeof en> = {
     mostUse: (most) =>
       `Das ist mehr, als ein Plan fassen kann: Pläne rechnen mit ${most} dKH am Tag.`,
     doubts: (parts, together) =>
-      `Das ± ist das der Messungen. Keine Messung prüft, was Sie eingetippt haben; liegt es so weit daneben, wie solche Zahlen es oft tun (übliche Praxis), ${parts}: zusammen ±${together} dKH am Tag.`,
+      `Das ± ist das der Messungen. Keine Messung prüft, was Sie eingetippt haben; liegt es so weit daneben, wie solche Zahlen es oft tun (übliche Praxis), ${parts}. Mit dem der Messungen, und doppelt genommen wie jedes ± hier, sind das ±${together} dKH am Tag.`,
     doubt: {
       volume: (by) => `verschieben 10 % am Nettovolumen den Verbrauch um ${by}`,
       evaporation: (by) => `20 % an der Verdunstung um ${by}`,

@@ -55,7 +55,7 @@ export const en = {
     mostUse: (most: string) =>
       `That is more than a plan can hold: plans reckon with ${most} dKH a day.`,
     doubts: (parts: string, together: string) =>
-      `The ± is that of the readings. No reading checks what you typed; off as such numbers commonly are (common practice), ${parts}: together ±${together} dKH a day.`,
+      `The ± is that of the readings. No reading checks what you typed; off as such numbers commonly are (common practice), ${parts}. With the readings’, and taken twice over as every ± here, that is ±${together} dKH a day.`,
     doubt: {
       volume: (by: string) => `a net volume off by 10 % moves the use by ${by}`,
       evaporation: (by: string) => `evaporation off by 20 % by ${by}`,
