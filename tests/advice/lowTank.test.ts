@@ -8,6 +8,8 @@ import { tankAnswer } from '../../src/cli/tankAnswer';
 import { firstSentence, turnTold } from '../../src/cli/tankSentences';
 import { openingPlans } from '../../src/store/plans';
 import { newTank } from '../../src/store/tanks';
+import { settle } from '../../workers/engine/settle';
+import { usualOptions } from '../../workers/engine/simulation';
 import { toldRun } from '../../workers/desk/logQuestions';
 import { dayMeans } from '../../workers/studies/dayMeans';
 import { widestDay, type Replay } from '../../workers/studies/turn/replay';
@@ -69,7 +71,11 @@ it(
           turn.kind === 'turn' && turn.turned.settled!.days < turn.turned.promisedDays;
         if (!isThere) expect(sentences.join(' ')).not.toContain('from then on');
         const level = dkh[(tests - 1) * 24]!;
-        const now = { ...truth, limits, tank: { ...truth.tank, alkalinityDkh: level } };
+        // What corals take was typed for the water that the log begins with.
+        const { omegaReference } = settle(truth, usualOptions);
+        const start = { ...truth.start, omegaReference };
+        const tank = { ...truth.tank, alkalinityDkh: level };
+        const now = { ...truth, limits, start, tank };
         const alone = leftAlone(now);
         const stretches = toldRun(told.turn);
         if (stretches.length === 0) {
