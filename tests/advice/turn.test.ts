@@ -7,13 +7,15 @@ import { say } from '../../shared/words/plans';
 import { movesSentence } from '../../src/say/turn/turned';
 import { turnSentences } from '../../src/say/turn/turn';
 import type { LogAnswer } from '../../workers/studies/answerLog';
+import { settle } from '../../workers/engine/settle';
+import { usualOptions } from '../../workers/engine/simulation';
 import { dayMeans } from '../../workers/studies/dayMeans';
 import { widestDay, type Replay } from '../../workers/studies/turn/replay';
 import { turn, type TurnQuestion } from '../../workers/studies/turn/turn';
 import type { Turned } from '../../workers/studies/turn/turned';
 import { patience, runsOf } from '../laws/size';
 import { anyTurn, type AnyTurn } from './anyTurn';
-import { byHandInTruth, farthestDkh, leftAlone, turnInTruth } from './inTruth';
+import { byHandInTruth, farthestDkh, leftAlone, replayIn, turnInTruth } from './inTruth';
 
 const questionOf = ({ known, targetDkh, giveOrTakeDkhPerDay }: AnyTurn): TurnQuestion => ({
   ...{ now: known, plan: known, targetDkh, giveOrTakeDkhPerDay },
@@ -39,12 +41,22 @@ const NEAR_DKH = 0.3;
 /** A level that was read 0.05 off, and hours at which nothing was run. */
 const READ_DKH = 0.2;
 
+/** What a day moves by itself in the true water, once it stands at the target as the turn holds it there. */
+function swingAtTarget({ truth, targetDkh }: AnyTurn, { heldPlan }: Turned): number {
+  const { omegaReference } = settle(truth, usualOptions);
+  const start = { ...truth.start, omegaReference };
+  const there = { ...truth, start, tank: { ...truth.tank, alkalinityDkh: targetDkh } };
+  const { dkh } = replayIn(there, [{ scenario: heldPlan, untilDay: 11 }]);
+  return widestDay(dkh, 3 * 24, dkh.length);
+}
+
 /** May be moved in a day: the limit, as fast as it moves anyway, or the day's own swing once at rest. */
-const allowedDkh = ({ truth }: AnyTurn, turned: Turned, run: Replay, alone: Replay): number =>
+const allowedDkh = (any: AnyTurn, turned: Turned, run: Replay, alone: Replay): number =>
   Math.max(
-    truth.limits.alkalinityChangeDkhPerDay,
+    any.truth.limits.alkalinityChangeDkhPerDay,
     widestDay(alone.dkh, 0, 48),
     1.15 * widestDay(run.dkh, (turned.settled!.days + 2) * 24, run.dkh.length),
+    1.15 * swingAtTarget(any, turned),
   ) + 0.05;
 
 /** The most that a day moves it; where a day that does so ends what is promised, until then. */
