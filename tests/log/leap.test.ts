@@ -68,6 +68,11 @@ const anySundays = fc.record({
   weeks: fc.integer({ min: 3, max: 6 }),
 });
 
+const FIFTH = {
+  ...{ volumeL: 807.928, useDkhPerDay: 1.32792, dosedShare: 0.26558, startDkh: 11.3625 },
+  ...{ byDkh: 2.4813, weeks: 5 },
+};
+
 /** Mean fall of the days on which nothing was poured in, dKH a day. */
 function fallBetween(values: readonly number[]): number {
   const falls = values.slice(1).map((value, i) => values[i]! - value);
@@ -106,7 +111,8 @@ it(
           line: off(dosedDkh - ahead),
         });
       }),
-      runsOf(150, 0.35),
+      // The first look at this one finds a fifth leap, which the other four have made.
+      { ...runsOf(150, 0.35), examples: [[FIFTH]] },
     );
     const middle = (name: keyof (typeof found)[number]) => median(found, (one) => one[name])!;
     expect(middle('own')).toBeLessThan(0.7 * middle('byHand'));

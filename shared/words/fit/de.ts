@@ -39,7 +39,8 @@ export const de: Words<typeof en> = {
       'Wachstum lässt sich noch nicht von gleichbleibendem Verbrauch unterscheiden: Es gilt das Wachstum Ihres Plans, auf 0,3 % am Tag genau (übliche Praxis).',
     gasUnknown: (kLa) =>
       `Der Gasaustausch ist aus diesem Messbuch nicht bekannt: Es gilt das kLa Ihres Plans von ${kLa} je Stunde. Drei oder mehr pH-Messungen, einige kurz vor Licht an und einige kurz vor Licht aus, würden es zeigen.`,
-    gas: (kLa, low, high) => `Gasaustausch: kLa ${kLa} je Stunde, von ${low} bis ${high}.`,
+    gas: (kLa, low, high) =>
+      `Gasaustausch: kLa ${kLa} je Stunde, von ${low === high ? low : `${low} bis ${high}`}.`,
     gasUntold:
       'Die pH-Messungen zeigen den Gasaustausch nicht: Es gilt der Ihres Plans, auf einen Faktor zwei genau.',
     corals: (date, noted, share, by) =>
@@ -93,7 +94,7 @@ export const de: Words<typeof en> = {
     leapUp: (before, after, dkh) =>
       `Zwischen den Messungen vom ${before} und ${after} stieg die Alkalinität um ${dkh} dKH auf einmal, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das höher steht, nicht als Verbrauch. Wurde etwas hineingegeben, tragen Sie es nach; wenn nicht, sehen Sie nach, wie weit die Flaschen gefallen sind, und messen Sie dasselbe Wasser mit einem anderen Test.`,
     leaps: (count, low, high, before, after) =>
-      `${count}-mal steht die Alkalinität auf einmal anders, um ${low} bis ${high} dKH, zuletzt zwischen den Messungen vom ${before} und ${after}, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das höher oder tiefer steht, nicht als Verbrauch. Wird immer wieder etwas hineingegeben oder gewechselt, tragen Sie es mit seinem Tag nach: Dann geht die Vorhersage damit weiter.`,
+      `${count}-mal steht die Alkalinität auf einmal anders, um ${low === high ? low : `${low} bis ${high}`} dKH, zuletzt zwischen den Messungen vom ${before} und ${after}, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das höher oder tiefer steht, nicht als Verbrauch. Wird immer wieder etwas hineingegeben oder gewechselt, tragen Sie es mit seinem Tag nach: Dann geht die Vorhersage damit weiter.`,
     leapDown: (before, after, dkh) =>
       `Zwischen den Messungen vom ${before} und ${after} fiel die Alkalinität um ${dkh} dKH auf einmal, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das tiefer steht, nicht als Verbrauch. Wurde Wasser gewechselt, tragen Sie es nach; Kalk an Pumpen und Heizer sagt, dass er ausgefallen ist; wenn beides nicht, messen Sie dasselbe Wasser mit einem anderen Test.`,
     habitDose: (grams, additive, days) =>

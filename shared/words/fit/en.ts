@@ -37,7 +37,7 @@ export const en = {
     gasUnknown: (kLa: string) =>
       `Gas exchange is not known from this log: your plan’s kLa of ${kLa} per hour stands in. Three readings of pH or more, some before lights-on and some before lights-off, would tell.`,
     gas: (kLa: string, low: string, high: string) =>
-      `Gas exchange: kLa ${kLa} per hour, from ${low} to ${high}.`,
+      `Gas exchange: kLa ${kLa} per hour, from ${low === high ? low : `${low} to ${high}`}.`,
     gasUntold:
       'The pH readings do not tell the gas exchange: your plan’s stands in, give or take a factor of two.',
     corals: (date: string, noted: string, share: string, by: string) =>
@@ -92,7 +92,7 @@ export const en = {
     leapUp: (before: string, after: string, dkh: string) =>
       `Between the readings of ${before} and ${after} alkalinity rose by ${dkh} dKH at once, beyond what the log’s lines explain: that is counted as water that stands higher, not as use. If something was poured in, type it in; if nothing was, look how far the bottles have fallen and test the same water from another kit.`,
     leaps: (count: number, low: string, high: string, before: string, after: string) =>
-      `${count} times alkalinity stands elsewhere at once, by ${low} to ${high} dKH, last between the readings of ${before} and ${after}, beyond what the log’s lines explain: that is counted as water that stands higher or lower, not as use. If something is poured in or changed again and again, type it in with its day: then the forecast goes on with it.`,
+      `${count} times alkalinity stands elsewhere at once, by ${low === high ? low : `${low} to ${high}`} dKH, last between the readings of ${before} and ${after}, beyond what the log’s lines explain: that is counted as water that stands higher or lower, not as use. If something is poured in or changed again and again, type it in with its day: then the forecast goes on with it.`,
     leapDown: (before: string, after: string, dkh: string) =>
       `Between the readings of ${before} and ${after} alkalinity fell by ${dkh} dKH at once, beyond what the log’s lines explain: that is counted as water that stands lower, not as use. If water was changed, type it in; chalk on pumps and heater says that it fell out; if neither, test the same water from another kit.`,
     habitDose: (grams: string, additive: string, days: number) =>

@@ -22,6 +22,8 @@ const LOOKS = 3;
 const MOST_LOOKS = 8;
 /** Where readings scatter so much wider with all leaps, what leaps is the test. */
 const WIDE = 2;
+/** What is as small once the others are fitted was their doing: two readings of the same water differ by more. */
+const LEAST_LEAP_DKH = 0.2;
 
 /** Matches the simulated tank to the log, and says how far each number is known. */
 export function fitLog(
@@ -65,7 +67,12 @@ export function fitHappened(
       return fitHappened({ ...happened, leaps: [] }, options, false);
     }
     if (look === (converged ? LOOKS : MOST_LOOKS) || atRest) {
-      return fitted({ model, values, slopes, settlement, converged: converged || atRest });
+      const fit = fitted({ model, values, slopes, settlement, converged: converged || atRest });
+      const lasting = happened.leaps.filter(
+        (_, i) => Math.abs(fit.leaps[i]!.byDkh) > LEAST_LEAP_DKH,
+      );
+      if (lasting.length === happened.leaps.length) return fit;
+      return fitHappened({ ...happened, leaps: lasting }, options, false);
     }
     values = withinBounds(parameters, values, settlement.mean);
   }
