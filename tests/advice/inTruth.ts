@@ -4,6 +4,7 @@ import { STOCK_G_PER_L } from '../../shared/recipe/twoPart';
 import { limewaterDkhFromGPerL } from '../../shared/seawater/limewater';
 import { readColumn } from '../../shared/trace/trace';
 import { run, stateAfter } from '../../workers/engine/run';
+import { settle } from '../../workers/engine/settle';
 import { usualOptions } from '../../workers/engine/simulation';
 import { dayMeans } from '../../workers/studies/dayMeans';
 import { replayed, type Replay, type Stretch } from '../../workers/studies/turn/replay';
@@ -21,6 +22,13 @@ export const replayIn = (truth: Scenario, stretches: readonly Stretch[]): Replay
     stateAfter({ ...truth, days: 0 }),
     usualOptions,
   );
+
+/** The true tank at another level: what its corals take was typed for the water that it begins with. */
+export function atLevel(truth: Scenario, alkalinityDkh: number): Scenario {
+  const { omegaReference } = settle(truth, usualOptions);
+  const start = { ...truth.start, omegaReference };
+  return { ...truth, start, tank: { ...truth.tank, alkalinityDkh } };
+}
 
 /** A turn in the tank's true water, with what its corals truly take. */
 export function turnInTruth(truth: Scenario, { scenario, heldPlan, first }: Turned): Replay {

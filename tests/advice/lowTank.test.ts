@@ -8,14 +8,12 @@ import { tankAnswer } from '../../src/cli/tankAnswer';
 import { firstSentence, turnTold } from '../../src/cli/tankSentences';
 import { openingPlans } from '../../src/store/plans';
 import { newTank } from '../../src/store/tanks';
-import { settle } from '../../workers/engine/settle';
-import { usualOptions } from '../../workers/engine/simulation';
 import { toldRun } from '../../workers/desk/logQuestions';
 import { dayMeans } from '../../workers/studies/dayMeans';
 import { widestDay, type Replay } from '../../workers/studies/turn/replay';
 import { patience, runsOf } from '../laws/size';
 import { dosedTank, evenly, START_H, testedDaily } from '../log/testedDaily';
-import { leftAlone, replayIn } from './inTruth';
+import { atLevel, leftAlone, replayIn } from './inTruth';
 
 /** Corals dosed for in part, not at all or too much, until a log ends well below where it is wanted. */
 const anyLow = fc.record({
@@ -70,12 +68,7 @@ it(
         const isThere =
           turn.kind === 'turn' && turn.turned.settled!.days < turn.turned.promisedDays;
         if (!isThere) expect(sentences.join(' ')).not.toContain('from then on');
-        const level = dkh[(tests - 1) * 24]!;
-        // What corals take was typed for the water that the log begins with.
-        const { omegaReference } = settle(truth, usualOptions);
-        const start = { ...truth.start, omegaReference };
-        const tank = { ...truth.tank, alkalinityDkh: level };
-        const now = { ...truth, limits, start, tank };
+        const now = { ...atLevel(truth, dkh[(tests - 1) * 24]!), limits };
         const alone = leftAlone(now);
         const stretches = toldRun(told.turn);
         if (stretches.length === 0) {

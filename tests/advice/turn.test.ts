@@ -7,15 +7,13 @@ import { say } from '../../shared/words/plans';
 import { movesSentence } from '../../src/say/turn/turned';
 import { turnSentences } from '../../src/say/turn/turn';
 import type { LogAnswer } from '../../workers/studies/answerLog';
-import { settle } from '../../workers/engine/settle';
-import { usualOptions } from '../../workers/engine/simulation';
 import { dayMeans } from '../../workers/studies/dayMeans';
 import { widestDay, type Replay } from '../../workers/studies/turn/replay';
 import { turn, type TurnQuestion } from '../../workers/studies/turn/turn';
 import type { Turned } from '../../workers/studies/turn/turned';
 import { patience, runsOf } from '../laws/size';
 import { anyTurn, type AnyTurn } from './anyTurn';
-import { byHandInTruth, farthestDkh, leftAlone, replayIn, turnInTruth } from './inTruth';
+import { atLevel, byHandInTruth, farthestDkh, leftAlone, replayIn, turnInTruth } from './inTruth';
 
 const questionOf = ({ known, targetDkh, giveOrTakeDkhPerDay }: AnyTurn): TurnQuestion => ({
   ...{ now: known, plan: known, targetDkh, giveOrTakeDkhPerDay },
@@ -43,10 +41,7 @@ const READ_DKH = 0.2;
 
 /** What a day moves by itself in the true water, once it stands at the target as the turn holds it there. */
 function swingAtTarget({ truth, targetDkh }: AnyTurn, { heldPlan }: Turned): number {
-  const { omegaReference } = settle(truth, usualOptions);
-  const start = { ...truth.start, omegaReference };
-  const there = { ...truth, start, tank: { ...truth.tank, alkalinityDkh: targetDkh } };
-  const { dkh } = replayIn(there, [{ scenario: heldPlan, untilDay: 11 }]);
+  const { dkh } = replayIn(atLevel(truth, targetDkh), [{ scenario: heldPlan, untilDay: 11 }]);
   return widestDay(dkh, 3 * 24, dkh.length);
 }
 

@@ -37,6 +37,9 @@ export const holdingDose = (
 ): number | undefined =>
   doseWhere((dose) => heldDkh(runPlan(withDose(dose))) - targetDkh, 0, most, CLOSE_DKH);
 
+/** A daily limit is kept with a tenth to spare. */
+export const SPARE = 0.9;
+
 /** Largest move of alkalinity within any twenty-four hours, up or down, dKH. */
 export const largestMoveDkh = ({ lines }: Run): number => lineOf(lines, 'alkalinityChange').worst;
 

@@ -4,15 +4,11 @@ import { readColumn } from '../../../shared/trace/trace';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Run } from '../../engine/run';
 import type { CorrectionQuestion } from './correct';
-import { peakPh } from './holding';
+import { peakPh, SPARE } from './holding';
 import { afterwards, highestDkh, pouredBy, withMornings, type Poured } from './pouring';
 import type { RunPlan } from './runPlan';
-import { useEnds, withUse } from './useEnds';
+import { endsOf } from './useEnds';
 
-/** A daily limit is kept with a tenth to spare. */
-const SPARE = 0.9;
-/** From water that stands where each use lets it. */
-const endsOf = useEnds(withUse);
 /** Nearer than a test can tell, dKH. */
 const UNTOLD_DKH = 0.1;
 const HALVINGS = 6;
@@ -43,14 +39,9 @@ export function oneMorning(
     const gramsPerDay = threeFigures(gramsForDkh(additive, dkh, tank.volumeL));
     const scenario = withMornings(upkeep, additive, 1, gramsPerDay);
     const runs = runsOf(scenario);
-    const isShort = afterwards(runs[0]!, upkeep.start, 1) <= targetDkh;
-    const fits = runs.every(
-      (run) =>
-        isShort &&
-        risesBy(run) <= limit &&
-        highestDkh(run) <= limits.alkalinityHighDkh &&
-        peakPh(run) <= mostPh,
-    );
+    const isSafe = (run: Run) =>
+      risesBy(run) <= limit && highestDkh(run) <= limits.alkalinityHighDkh && peakPh(run) <= mostPh;
+    const fits = afterwards(runs[0]!, upkeep.start, 1) <= targetDkh && runs.every(isSafe);
     return fits
       ? pouredBy(runs, { additive, gramsPerDay, days: 1, scenario, stopsFor: 'day' })
       : undefined;

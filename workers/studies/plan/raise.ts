@@ -4,16 +4,12 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import type { Run } from '../../engine/run';
 import type { Correction, CorrectionQuestion } from './correct';
-import { largestMoveDkh, peakPh } from './holding';
+import { largestMoveDkh, peakPh, SPARE } from './holding';
 import { afterwards, highestDkh, pouredBy, withMornings } from './pouring';
 import { doseWhere } from './root';
 import type { RunPlan } from './runPlan';
-import { useEnds, withUse } from './useEnds';
+import { endsOf } from './useEnds';
 
-/** A daily limit is kept with a tenth to spare. */
-const SPARE = 0.9;
-/** From water that stands where each use lets it. */
-const endsOf = useEnds(withUse);
 /** Longer than a month is no correction but another plan. */
 const MOST_DAYS = 30;
 const LONGER = 1.4;

@@ -20,3 +20,6 @@ export const useEnds =
       : usesWithin(scenario.corals.useDkhPerDay, giveOrTakeDkhPerDay).map((use) =>
           at(scenario, use),
         );
+
+/** From water that stands where each use lets it. */
+export const endsOf = useEnds(withUse);

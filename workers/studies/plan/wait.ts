@@ -2,14 +2,11 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
 import type { Run } from '../../engine/run';
 import type { Correction, CorrectionQuestion } from './correct';
-import { largestMoveDkh } from './holding';
+import { largestMoveDkh, SPARE } from './holding';
 import { doseWhere } from './root';
 import type { RunPlan } from './runPlan';
-import { useEnds, withUse } from './useEnds';
+import { endsOf } from './useEnds';
 
-/** From water that stands where each use lets it. */
-const endsOf = useEnds(withUse);
-const SPARE = 0.9;
 const MOST_DAYS = 60;
 const CLOSE_DKH = 0.02;
 /** A dose is turned down in steps of a hundredth. */

@@ -1,6 +1,7 @@
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import type { Carbonate } from '../../../shared/recipe/twoPart';
 import type { Scenario } from '../../../shared/scenario/schema';
+import { SPARE } from '../plan/holding';
 import { raise } from '../plan/raise';
 import { doseWhere } from '../plan/root';
 import { MORNING_HOUR } from '../plan/firstMorning';
@@ -51,8 +52,6 @@ const LEAST_MIXED_DKH = 0.6;
 /** Longer than this is no turn. */
 const MOST_DAYS = 45;
 const MOST_MORNINGS = 14;
-/** A daily limit is kept with a tenth to spare. */
-const SPARE = 0.9;
 const STEPS = 5;
 
 /**
