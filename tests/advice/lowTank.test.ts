@@ -65,8 +65,12 @@ it(
         if (/calcium (passes|reaches)/i.test(text))
           expect(text).toMatch(/Nobody has read .*calcium/);
         const { turn } = told.turn;
+        const settled = turn.kind === 'turn' ? turn.turned.settled : undefined;
         const isThere =
-          turn.kind === 'turn' && turn.turned.settled!.days < turn.turned.promisedDays;
+          turn.kind === 'turn' &&
+          settled!.days < turn.turned.promisedDays &&
+          settled!.lowDkh >= limits.alkalinityLowDkh &&
+          settled!.highDkh <= limits.alkalinityHighDkh;
         if (!isThere) expect(sentences.join(' ')).not.toContain('from then on');
         const now = { ...atLevel(truth, dkh[(tests - 1) * 24]!), limits };
         const alone = leftAlone(now);

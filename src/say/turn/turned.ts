@@ -82,7 +82,12 @@ function pourSentence({ first, scenario }: Turned, scoopG: number): string[] {
 
 function promiseSentences({ scenario: { limits: band }, promisedDays, settled }: Turned): string[] {
   const ends = [plain(band.alkalinityLowDkh), plain(band.alkalinityHighDkh)] as const;
-  const isThere = settled !== undefined && settled.days < promisedDays;
+  // At every use that is possible, and not at the likeliest alone.
+  const isThere =
+    settled !== undefined &&
+    settled.days < promisedDays &&
+    settled.lowDkh >= band.alkalinityLowDkh &&
+    settled.highDkh <= band.alkalinityHighDkh;
   const promise = isThere ? say.promised(...ends, promisedDays) : say.onItsWay(promisedDays);
   return [promise, ...testBySentences(promisedDays)];
 }
