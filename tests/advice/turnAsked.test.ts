@@ -12,6 +12,7 @@ import { turnedAt } from '../../src/say/turn/turnedAt';
 import { steerSentences } from '../../src/say/turn/steer';
 import { turnSentences } from '../../src/say/turn/turn';
 import { nextTestSentence, useSentence } from '../../src/say/fit/answer';
+import { turnedSentences } from '../../src/say/turn/turned';
 import { metalWants } from '../../src/diary/season/seasonAsked';
 import { emptyLog } from '../../shared/log/tankLog';
 import { steer, turn } from '../../workers/desk/logQuestions';
@@ -359,4 +360,19 @@ it('turns a pump off rather than to what no pump can be set to', async () => {
   if (found.kind !== 'turn') throw new Error('there is a turn');
   expect(found.turned.to).toBe(0);
   expect(found.turned.pumps.map(({ toMlPerDay }) => toMlPerDay)).toEqual([0, 0]);
+});
+
+it('a turn that stands outside the band at a possible use is on its way, and not inside', async () => {
+  const { found } = await asked(pumps, daily([8.4, 8.2, 8, 7.8, 7.6]));
+  if (found.kind !== 'turn') throw new Error(found.kind);
+  const told = (lowDkh: number, highDkh: number) => {
+    const settled = { days: 2, lowDkh, highDkh };
+    const around = { readings: [], answer: undefined, now: '' };
+    return turnedSentences({ ...found.turned, settled, promisedDays: 8 }, 0, around).join(' ');
+  };
+  expect(told(8, 9)).toMatch(/from then on, until day 8/);
+  for (const outside of [told(6.4, 10.8), told(8, 11.5)]) {
+    expect(outside).toMatch(/on its way until then: until day 8/);
+    expect(outside).not.toContain('from then on');
+  }
 });
