@@ -88,8 +88,14 @@ function correctionJson(correction: Correction) {
   return { ...rest, peakPhNbs: peakPh };
 }
 
-/** What is turned, in the lever's own unit: mL a day, g/L, or L an hour of the reactor's drip. */
-const units = { pump: 'mlPerDay', channel: 'mlPerDay', mix: 'gPerL', drip: 'lPerH' } as const;
+/** What is turned, in the lever's own unit: mL a day, g/L, L an hour of the reactor's drip, or g each time. */
+const units = {
+  pump: 'mlPerDay',
+  channel: 'mlPerDay',
+  mix: 'gPerL',
+  drip: 'lPerH',
+  hand: 'g',
+} as const;
 
 function turnJson(told: TankAnswer) {
   const { turn } = told.turn;
@@ -107,10 +113,10 @@ function turnJson(told: TankAnswer) {
   const { turned } = turn;
   const { lever, from, to, low, high, peakPh, also, worstDump, dkh, first } = turned;
   const { promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps } = turned;
-  const { largestDailyDkh, allowedDkh, scenario, plan, heldPlan, apart } = turned;
+  const { largestDailyDkh, allowedDkh, scenario, plan, heldPlan, apart, dose, insteadOf } = turned;
   const unit = units[lever];
   return {
-    ...{ kind: turn.kind, says, lever, unit, from, to, low, high },
+    ...{ kind: turn.kind, says, lever, unit, from, to, low, high, dose, insteadOf },
     first: first.kind === 'less' ? { ...first, unit } : first,
     ...{ promisedDays, endedBy, refusal, levelDkh, targetDkh, settled, pumps },
     largestDailyDkh,

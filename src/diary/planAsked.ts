@@ -24,10 +24,9 @@ export interface PlanProps {
 }
 
 /** What a plan goes by of an answer to the log; the rest stays on the page. */
-export const knownOf = ({ now, useNow, fit }: LogAnswer) => ({
-  now,
-  useNow,
-  fit: { now: fit.now },
+export const knownOf = ({ now, useNow, habits, fit }: LogAnswer) => ({
+  ...{ now, useNow, habits },
+  fit: { now: fit.now, endH: fit.endH },
 });
 
 /** What is asked of the worker, for a plan as for a turn. */

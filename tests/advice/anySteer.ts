@@ -45,7 +45,9 @@ export function steerQuestion({ any, agoDays, level, isKnown, unlinked, ...wants
     dkhPerDay: plan.corals.useDkhPerDay,
     standardErrorDkhPerDay: any.giveOrTakeDkhPerDay / 2,
   };
-  const known = isKnown ? ({ now, useNow, fit: { now: {} } } as unknown as Known) : undefined;
+  const nothing = { doses: [], change: undefined };
+  const tells = { now, useNow, habits: nothing, fit: { now: {}, endH: 0 } };
+  const known = isKnown ? (tells as unknown as Known) : undefined;
   const asks = { plan, log: counted.readings, known, wanted: { targetDkh: 8.5, unlinked } };
   return { plan, log, asks, happened: counted.happened };
 }

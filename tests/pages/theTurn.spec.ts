@@ -126,3 +126,27 @@ test('says whose tank it is reckoned for until the keeper has said which is thei
   await expect(turn.locator('.headline')).toBeVisible({ timeout: 30_000 });
   await expect(turn).not.toContainText('Reckoned for');
 });
+
+test('turns what is poured in by hand, and leaves the plan as it is', async ({ page }) => {
+  await tankInTheLog(page, 'nothing yet');
+  await enterTests(page, ['8.5', '8.3', '8.2', '8.0', '7.9']);
+  const grams = page.getByLabel('Amount poured in', { exact: true });
+  const powder = page.getByLabel('Poured in', { exact: true });
+  for (const day of ['01', '02', '03', '04']) {
+    await powder.selectOption({ label: 'sodium bicarbonate' });
+    await grams.fill('5.75');
+    await page.getByLabel('When', { exact: true }).fill(`2026-03-${day}T20:00`);
+    await grams.press('Enter');
+    await expect(grams).toHaveValue('');
+  }
+  const turn = turnOf(page);
+  await expect(turn.locator('.headline')).toContainText(
+    /^Pour in [\d.]+ g of sodium bicarbonate each day instead of 5\.75 g; 7\.9 → 8\.5 dKH/,
+    { timeout: 30_000 },
+  );
+  await expect(turn).toContainText('Write each pour into the log');
+  await expect(turn.getByRole('button', { name: 'Try it on the bench' })).toBeEnabled();
+  await expect(turn.getByRole('button', { name: 'My tank runs by this from now on' })).toHaveCount(
+    0,
+  );
+});

@@ -9,6 +9,7 @@ import { answerLog, FORECAST_DAYS, type LogAnswer, type Unanswered } from '../st
 import { away as awayFrom, type Away, type AwayQuestion } from '../studies/away/away';
 import { nobodyLooks as nobodyLooksIn, type NobodyLooks } from '../studies/away/unnoticed';
 import { tooLittle } from '../studies/fit/tooLittle';
+import { handDosed } from '../studies/forecast/habit';
 import type { RanUntil } from '../studies/fit/turnedAt';
 import type { Correction } from '../studies/plan/correct';
 import { correctBefore } from '../studies/plan/correctBefore';
@@ -77,6 +78,12 @@ async function asked(days: number, { plan, log, known, wanted }: PlanAsked) {
   return { question: { ...question, now }, options };
 }
 
+/** The tank as it goes on for so many days, with what is poured in by hand. */
+const asItGoesOn = ({ now, byHand }: PlanQuestion, days: number): Scenario => ({
+  ...now,
+  additions: byHand ? handDosed({ ...now, days }, byHand).additions : [],
+});
+
 /** What the log says of the tank that runs by this plan. */
 export async function answer(asks: LogAsked): Promise<LogAnswer | Unanswered> {
   const { plan, log, withinDkhPerDay, ran = [] } = asks;
@@ -102,7 +109,12 @@ export async function turn(asks: PlanAsked): Promise<TurnTold> {
   const isUnturned = found.kind === 'refused' ? Math.abs(off) > TOLD_DKH : off < -TOLD_DKH;
   const untilKnown =
     !asks.known || (found.kind !== 'turn' && isUnturned)
-      ? correctBefore(question, now, 'sodiumBicarbonate', options)
+      ? correctBefore(
+          question,
+          asItGoesOn(question, LONGEST_CORRECTION_DAYS),
+          'sodiumBicarbonate',
+          options,
+        )
       : undefined;
   return { question, turn: found, untilKnown };
 }
@@ -180,7 +192,8 @@ export async function season(asks: SeasonAsked): Promise<SeasonTold> {
   const { happened, ran, wants, plan: runs, known } = asks;
   const days = Math.max(wants.backDays, SEASON_DAYS) + 2;
   const { question: plan, options } = await asked(days, asks);
-  const { now, giveOrTakeDkhPerDay } = plan;
+  const { giveOrTakeDkhPerDay } = plan;
+  const now = asItGoesOn(plan, SEASON_DAYS);
   const { useDkhPerDay } = now.corals;
   const back = { ...wants, plan: runs, readings: happened, ran, useDkhPerDay };
   // What is turned meanwhile: a season and a turn say the same of what is poured.
@@ -210,7 +223,10 @@ export function toldRun({ question, turn: found, untilKnown }: TurnTold): readon
     const { scenario } = untilKnown;
     const untilDay = scenario.days;
     // Once it has fallen, what was turned down or off goes on as before.
-    const after = { scenario: question.now, untilDay: untilDay + PLAN_DAYS };
+    const after = {
+      scenario: asItGoesOn(question, untilDay + PLAN_DAYS),
+      untilDay: untilDay + PLAN_DAYS,
+    };
     return [{ scenario, untilDay }, ...(untilKnown.kind === 'wait' ? [after] : [])];
   }
   return found.kind === 'turn' ? found.turned.stretches : [];
@@ -219,7 +235,8 @@ export function toldRun({ question, turn: found, untilKnown }: TurnTold): readon
 /** What brings calcium, magnesium and salinity back, run as one with the turn. */
 export async function steer({ plan, told, happened, wants }: SteerAsked): Promise<SteerTold> {
   const options = await sampledOptions(plan, SEASON_DAYS + 2);
-  const { now, giveOrTakeDkhPerDay } = told.question;
+  const { giveOrTakeDkhPerDay } = told.question;
+  const now = asItGoesOn(told.question, SEASON_DAYS);
   const asked = { ...wants, now, giveOrTakeDkhPerDay, readings: happened };
   return { readings: happened, steered: steerOf({ ...asked, turned: toldRun(told) }, options) };
 }

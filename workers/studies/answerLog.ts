@@ -1,4 +1,3 @@
-import { max } from 'd3-array';
 import { hoursOf } from '../../shared/log/localTime';
 import { USUAL_ACCURACY_DKH, type Reading } from '../../shared/log/reading';
 import { limitBands } from '../../shared/scenario/limitBands';
@@ -11,6 +10,7 @@ import { aheadOf, fanOf, type Fan } from './forecast/fan';
 import { goingOn, habitsOf, type Habits } from './forecast/habit';
 import { leavingOf, type Leaving } from './forecast/leaving';
 import { nextTest, type NextTest } from './forecast/nextTest';
+import { replacedAt } from './forecast/replacedAt';
 import { tankNow } from './forecast/tankNow';
 
 /** Today's consumption. */
@@ -65,12 +65,7 @@ export function answerLog(
   if (reason !== undefined) return reason;
   const fit = fitLog(plan, log, options, ran);
   if (!fit.converged) return { why: 'notConverged' };
-  const habits = habitsOf(
-    log,
-    fit.startAt,
-    fit.endH,
-    max(ran, ({ until }) => until),
-  );
+  const habits = habitsOf(log, fit.startAt, fit.endH, replacedAt(ran, plan));
   const now = tankNow(plan, log, fit, habits);
   const goes = goingOn({ ...now, days: FORECAST_DAYS }, habits, Math.floor(fit.endH));
   const still = turnsSince(ran, hoursOf(fit.startAt) + Math.floor(fit.endH));

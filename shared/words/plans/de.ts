@@ -87,6 +87,8 @@ export const de: Words<typeof en> = {
   },
   correction: {
     none: (now) => `Das Wasser steht bei ${now} dKH, wo es sein soll: keine Korrektur.`,
+    handStops: (doses) =>
+      `Der Plan ersetzt, was Sie laut Messbuch von Hand hineingeben (${doses}): Hören Sie an dem Tag damit auf, an dem Sie ihn beginnen.`,
     noReading: 'Noch keine Messung der Alkalinität: Die erste sagt, ob etwas zu korrigieren ist.',
     risesTooFast: (now, target, most) =>
       `Von ${now} auf ${target} dKH steigt sie schon durch die Dosierung des Plans um mehr als Ihre ${most} dKH am Tag: Beginnen Sie mit der Hälfte davon, geben Sie nichts daneben hinein, und messen Sie jeden Tag.`,

@@ -92,6 +92,8 @@ export const en = {
   },
   correction: {
     none: (now: string) => `The water stands at ${now} dKH, where it should be: no correction.`,
+    handStops: (doses: string) =>
+      `The plan stands in for what your log shows you pouring in by hand (${doses}): stop that on the day on which you begin it.`,
     noReading: 'No alkalinity reading yet: the first one says whether anything is to be corrected.',
     risesTooFast: (now: string, target: string, most: string) =>
       `From ${now} to ${target} dKH it rises by more than your ${most} dKH a day by the plan’s dosing alone: begin with half of that, pour nothing in besides, and test every day.`,

@@ -66,8 +66,11 @@ export const de: Words<typeof en> = {
   byThatReading: (turn) => `Nach dieser Messung wäre es gewesen: ${turn}`,
   byThatLevel: (turn) => `Von diesem Stand aus wäre es: ${turn}`,
   byThatUse: (turn) => `Nach diesem Verbrauch wäre es: ${turn}`,
-  handDoses:
-    'Es ersetzt, was Sie laut Messbuch von Hand hineingeben: Hören Sie am selben Tag damit auf.',
+  handGoesOn: (doses) =>
+    `Was Sie laut Messbuch von Hand hineingeben (${doses}), geht weiter: Es ist mitgerechnet.`,
+  handNoted:
+    'Schreiben Sie jede Gabe mit ihren Gramm ins Messbuch: Was kommt, wird aus dem gerechnet, was hineinkam.',
+  handPauses: 'Geben Sie bis dahin auch von Hand nichts hinein.',
   turn: {
     pump: (name, from, to) => `Drehen Sie „${name}“ von ${from} auf ${to} mL am Tag`,
     pumpFirst: (name, from, less, days, to) =>
@@ -82,6 +85,19 @@ export const de: Words<typeof en> = {
       `Drehen Sie den Tropf des Kalkreaktors von ${from} auf ${to} L in der Stunde`,
     dripFirst: (from, less, days, to) =>
       `Drehen Sie den Tropf des Kalkreaktors von ${from} auf ${less} L in der Stunde für ${tage(days)}, dann auf ${to}`,
+    hand: (additive, rhythm, from, to) =>
+      `Geben Sie ${rhythm} ${to} g ${additive} hinein statt ${from} g`,
+    handFirst: (additive, rhythm, from, less, days, to) =>
+      `Geben Sie ${rhythm} ${less} g ${additive} hinein statt ${from} g, ${tage(days)} lang, dann ${to} g`,
+    handInstead: (additive, rhythm, from, other, to) =>
+      `Geben Sie ${rhythm} ${to} g ${additive} hinein statt ${from} g ${other}`,
+    handInsteadFirst: (additive, rhythm, from, other, less, days, to) =>
+      `Geben Sie ${rhythm} ${less} g ${additive} hinein statt ${from} g ${other}, ${tage(days)} lang, dann ${to} g`,
+    handLater: (additive, rhythm, days, to) =>
+      `Geben Sie ${tage(days)} lang nichts hinein (${additive}), dann ${rhythm} ${to} g`,
+    handStops: (additive, from) =>
+      `Geben Sie nichts mehr von Hand hinein (${additive}, bisher ${from} g)`,
+    rhythm: (days) => (days === 1 ? 'jeden Tag' : `alle ${days} Tage`),
     channel: (name, other, to) =>
       `Lassen Sie alles, wie es läuft, und nehmen Sie einen Kanal dazu: „${name}“ und „${other}“, je ${to} mL am Tag`,
     channelFirst: (name, other, less, days, to) =>
@@ -91,11 +107,19 @@ export const de: Words<typeof en> = {
     leavePump: (name, from) => `Lassen Sie „${name}“ bei ${from} mL am Tag`,
     leaveMix: (from) => `Lassen Sie die Nachfüllung bei ${from} g/L`,
     leaveDrip: (from) => `Lassen Sie den Tropf des Kalkreaktors bei ${from} L in der Stunde`,
+    leaveHand: (additive, rhythm, from) =>
+      `Geben Sie weiter ${rhythm} ${from} g ${additive} hinein`,
     arrives: (level, target, days) => `${level} → ${target} dKH in ${nach(days)}`,
     near: (level, target) => `${level} dKH liegen nahe bei ${target}`,
     holds: (level, target) => `${level} dKH bleiben bei ${target}`,
     range: (low, high, unit) => `Spanne ${low}–${high} ${unit}`,
-    units: { pump: 'mL am Tag', channel: 'mL am Tag', mix: 'g/L', drip: 'L in der Stunde' },
+    units: {
+      pump: 'mL am Tag',
+      channel: 'mL am Tag',
+      mix: 'g/L',
+      drip: 'L in der Stunde',
+      hand: 'g jedes Mal',
+    },
   },
   whyNotOwn: {
     dump: (litres) =>

@@ -69,8 +69,11 @@ export const en = {
   byThatReading: (turn: string) => `By that reading it would have been: ${turn}`,
   byThatLevel: (turn: string) => `From that level it would be: ${turn}`,
   byThatUse: (turn: string) => `By that use it would be: ${turn}`,
-  handDoses:
-    'It stands in for what the log shows you pouring in by hand: stop that on the same day.',
+  handGoesOn: (doses: string) =>
+    `What your log shows you pouring in by hand (${doses}) goes on: it was reckoned with.`,
+  handNoted:
+    'Write each pour into the log with its grams: what comes next is reckoned from what was poured.',
+  handPauses: 'Pour nothing in by hand either until then.',
   turn: {
     pump: (name: string, from: string, to: string) =>
       `Turn “${name}” from ${from} to ${to} mL a day`,
@@ -87,6 +90,32 @@ export const en = {
       `Turn the drip of the calcium reactor from ${from} to ${to} L an hour`,
     dripFirst: (from: string, less: string, days: number, to: string) =>
       `Turn the drip of the calcium reactor from ${from} to ${less} L an hour for ${days === 1 ? 'a day' : `${days} days`}, then to ${to}`,
+    hand: (additive: string, rhythm: string, from: string, to: string) =>
+      `Pour in ${to} g of ${additive} ${rhythm} instead of ${from} g`,
+    handFirst: (
+      ...[additive, rhythm, from, less, days, to]: [string, string, string, string, number, string]
+    ) =>
+      `Pour in ${less} g of ${additive} ${rhythm} instead of ${from} g for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g`,
+    handInstead: (
+      ...[additive, rhythm, from, other, to]: [string, string, string, string, string]
+    ) => `Pour in ${to} g of ${additive} ${rhythm} instead of ${from} g of ${other}`,
+    handInsteadFirst: (
+      ...[additive, rhythm, from, other, less, days, to]: [
+        string,
+        string,
+        string,
+        string,
+        string,
+        number,
+        string,
+      ]
+    ) =>
+      `Pour in ${less} g of ${additive} ${rhythm} instead of ${from} g of ${other} for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g`,
+    handLater: (additive: string, rhythm: string, days: number, to: string) =>
+      `Pour in no ${additive} for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g ${rhythm}`,
+    handStops: (additive: string, from: string) =>
+      `Pour in no more ${additive} by hand (${from} g until now)`,
+    rhythm: (days: number) => (days === 1 ? 'each day' : `every ${days} days`),
     channel: (name: string, other: string, to: string) =>
       `Leave what runs as it is, and add one more channel: “${name}” and “${other}”, ${to} mL a day each`,
     channelFirst: (name: string, other: string, less: string, days: number, to: string) =>
@@ -96,12 +125,20 @@ export const en = {
     leavePump: (name: string, from: string) => `Leave “${name}” at ${from} mL a day`,
     leaveMix: (from: string) => `Leave the top-off at ${from} g/L`,
     leaveDrip: (from: string) => `Leave the drip of the calcium reactor at ${from} L an hour`,
+    leaveHand: (additive: string, rhythm: string, from: string) =>
+      `Go on pouring in ${from} g of ${additive} ${rhythm}`,
     arrives: (level: string, target: string, days: number) =>
       `${level} → ${target} dKH in ${days === 1 ? '1 day' : `${days} days`}`,
     near: (level: string, target: string) => `${level} dKH is close to ${target}`,
     holds: (level: string, target: string) => `${level} dKH is held at ${target}`,
     range: (low: string, high: string, unit: string) => `range ${low}–${high} ${unit}`,
-    units: { pump: 'mL a day', channel: 'mL a day', mix: 'g/L', drip: 'L an hour' },
+    units: {
+      pump: 'mL a day',
+      channel: 'mL a day',
+      mix: 'g/L',
+      drip: 'L an hour',
+      hand: 'g each time',
+    },
   },
   whyNotOwn: {
     dump: (litres: string) =>

@@ -113,15 +113,21 @@ export function nextTestSentence(answer: LogAnswer, now: string): string {
   return `${due} ${daily}`;
 }
 
+const habitDose = ({ additive, gramsEach, everyDays }: Dose): string =>
+  say.answer.habitDose(figure(threeFigures(gramsEach)), wordFor(additive), everyDays);
+
+/** "8.63 g sodium bicarbonate a day, 4 g calcium chloride every 2 days". */
+export const habitDoses = (doses: readonly Dose[]): string => doses.map(habitDose).join(', ');
+
 /** What the forecast takes to go on by hand; empty when nothing does. */
 export function habitSentence({ habits: { doses, change } }: LogAnswer): string {
-  const poured = doses.map(({ additive, gramsEach, everyDays }) =>
-    say.answer.habitDose(figure(threeFigures(gramsEach)), wordFor(additive), everyDays),
-  );
+  const poured = doses.map(habitDose);
   const changed = change ? [say.answer.habitChange(figure(change.percent), change.everyDays)] : [];
   const all = [...poured, ...changed];
   return all.length === 0 ? '' : say.answer.habit(all.join(', '));
 }
+
+type Dose = LogAnswer['habits']['doses'][number];
 
 /** Every newest reading that is outside the limits, each in a sentence. */
 export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): string[] => [

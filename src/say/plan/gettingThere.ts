@@ -1,10 +1,20 @@
+import { additives, oxidisedMeqPerG } from '../../../shared/species/additives';
 import { say } from '../../../shared/words/plans';
 import type { Correction, Offered } from '../../ask/outcome';
 import { say as words } from '../../../shared/words/turn';
 import { isUntold } from '../../ask/isUntold';
 import type { Around } from '../turn/known';
 import { testFirst } from '../turn/testFirst';
+import { habitDoses } from '../fit/answer';
 import { correctionSentence } from './correction';
+
+/** Plans are reckoned without what is poured in by hand, and bring both parts of what it brings. */
+function stopsByHand({ answer }: Around): string[] {
+  const doses = (answer?.habits.doses ?? []).filter(
+    ({ additive }) => oxidisedMeqPerG(additive) > 0 || 'Ca' in additives[additive].gives,
+  );
+  return doses.length === 0 ? [] : [say.correction.handStops(habitDoses(doses))];
+}
 
 /** How this tank gets there first; without a reading nobody knows whether anything is to be done. */
 export function gettingThere(
@@ -18,6 +28,7 @@ export function gettingThere(
   const { answer } = around;
   if (answer && isUntold(answer)) return words.refused.untold;
   const way = correctionSentence(found, now.tank.alkalinityDkh, targetDkh, giveOrTakeDkhPerDay);
-  const waits = testFirst(around, way);
-  return waits ? [waits.headline, ...waits.more].join(' ') : way;
+  const told = [way, ...stopsByHand(around)].join(' ');
+  const waits = testFirst(around, told);
+  return waits ? [waits.headline, ...waits.more].join(' ') : told;
 }

@@ -8,6 +8,7 @@ import { dosedText } from '../plan/correction';
 import { isUntold } from '../../ask/isUntold';
 import { roseUnexplained } from '../../ask/roseUnexplained';
 import { strayDkh } from '../../ask/testsSooner';
+import { handSentences } from './byHand';
 import { type Around, waitsFor } from './known';
 import { testFirst, type Sentences } from './testFirst';
 import { turnedSentences } from './turned';
@@ -49,7 +50,8 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
     return { headline: say.refused.untold, more: [] };
   }
   if (falls !== undefined && around.answer && waits === undefined) {
-    return { headline: falls, more: [] };
+    const { doses } = around.answer.habits;
+    return { headline: falls, more: doses.length > 0 ? [say.handPauses] : [] };
   }
   const steered = beside?.steered?.wanting.map(({ id }) => id) ?? [];
   const told = [
@@ -91,11 +93,12 @@ function fallSentence({ question, untilKnown }: TurnTold): string | undefined {
 }
 
 /** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */
-function raiseSentences({ question, untilKnown }: TurnTold, { answer }: Around): string[] {
+function raiseSentences({ question, untilKnown }: TurnTold, around: Around): string[] {
   if (untilKnown?.kind !== 'raise') return [];
   const { now, targetDkh, giveOrTakeDkhPerDay: by, kit } = question;
   const { additive, gramsPerDay, days, largestDailyDkh, peakPh, stopsFor } = untilKnown;
-  const { useDkhPerDay: use } = now.corals;
+  // As it is told above: what is typed of the tank is the use in the water that it refers to.
+  const use = around.answer?.useNow.dkhPerDay ?? now.corals.useDkhPerDay;
   const dose = gramsText(gramsPerDay, additive, now, kit.scoopG);
   const way = [dkhText(now.tank.alkalinityDkh), dkhText(targetDkh)] as const;
   const uses = [figure(Math.max(0, use - by), 2), figure(use + by, 2)] as const;
@@ -105,6 +108,6 @@ function raiseSentences({ question, untilKnown }: TurnTold, { answer }: Around):
     say.raiseHolds(...uses, figure(largestDailyDkh, 2), figure(peakPh, 2)),
     ...(largestDailyDkh > limit ? [plans.correction.movesAnyway(limits(limit))] : []),
     ...(stopsFor === 'band' ? [plans.correction.stopsShort] : []),
-    ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
+    ...handSentences(around),
   ];
 }

@@ -6,6 +6,7 @@ import { say } from '../../../shared/words/turn';
 import type { Turned } from '../../ask/outcome';
 import { testBySentences } from '../plan/testBy';
 import { limits, dkhText, plain, twoFigures, gramsText, passed } from './texts';
+import { handSentences } from './byHand';
 import type { Around } from './known';
 import { whatToTurn } from './whatToTurn';
 
@@ -13,7 +14,7 @@ import { whatToTurn } from './whatToTurn';
 export function turnedSentences(
   turned: Turned,
   scoopG: number,
-  { answer }: Around,
+  around: Around,
   steered: readonly LineResult['quantity'][] = [],
 ): string[] {
   const { settled, also, endedBy } = turned;
@@ -23,7 +24,8 @@ export function turnedSentences(
     ...apartSentence(turned),
     ...pourSentence(turned, scoopG),
     ...(settled ? [say.between(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
-    ...((answer?.habits.doses.length ?? 0) > 0 ? [say.handDoses] : []),
+    ...handSentences(around, turned.insteadOf ?? turned.dose),
+    ...(turned.dose ? [say.handNoted] : []),
     ...promiseSentences(turned),
     ...(endedBy ? [endSentence(endedBy.breach, endedBy.firstH)] : []),
     ...alsoSentences(also.filter(({ quantity }) => !steered.includes(quantity))),

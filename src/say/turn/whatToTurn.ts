@@ -1,3 +1,5 @@
+import { wordFor } from '../../../shared/scenario/words';
+import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { say } from '../../../shared/words/turn';
 import type { Turned } from '../../ask/outcome';
 import { plain } from './texts';
@@ -5,7 +7,8 @@ import { plain } from './texts';
 /** So little is no turn. */
 const LEAST_SHARE = 0.01;
 
-export function whatToTurn({ lever, from, to, first, pumps, scenario }: Turned): string {
+export function whatToTurn(turned: Turned): string {
+  const { lever, from, to, first, pumps, scenario } = turned;
   const told = say.turn;
   const less = first.kind === 'less' ? first : undefined;
   const stays = !less && Math.abs(to - from) <= LEAST_SHARE * from;
@@ -20,6 +23,8 @@ export function whatToTurn({ lever, from, to, first, pumps, scenario }: Turned):
       return less
         ? told.dripFirst(plain(from), plain(less.to), less.days, plain(to))
         : told.drip(plain(from), plain(to));
+    case 'hand':
+      return handText(turned, stays);
     case 'channel': {
       const [one, two] = pumps;
       const names = [one!.name, two?.name ?? one!.name] as const;
@@ -43,6 +48,30 @@ export function whatToTurn({ lever, from, to, first, pumps, scenario }: Turned):
       return [main, ...withIt].join(', ');
     }
   }
+}
+
+/** What is poured in by hand, and how often. */
+function handText({ dose, insteadOf, from, to, first }: Turned, stays: boolean): string {
+  const told = say.turn;
+  const additive = wordFor(dose!.additive);
+  const rhythm = told.rhythm(dose!.everyDays);
+  if (insteadOf && to > 0) {
+    const { additive: other, gramsEach } = insteadOf;
+    const before = [plain(threeFigures(gramsEach)), wordFor(other)] as const;
+    return first.kind === 'less'
+      ? told.handInsteadFirst(additive, rhythm, ...before, plain(first.to), first.days, plain(to))
+      : told.handInstead(additive, rhythm, ...before, plain(to));
+  }
+  if (stays) return told.leaveHand(additive, rhythm, plain(from));
+  if (first.kind !== 'less') {
+    return to === 0
+      ? told.handStops(additive, plain(from))
+      : told.hand(additive, rhythm, plain(from), plain(to));
+  }
+  const { days } = first;
+  return first.to === 0
+    ? told.handLater(additive, rhythm, days, plain(to))
+    : told.handFirst(additive, rhythm, plain(from), plain(first.to), days, plain(to));
 }
 
 const doseIn = ({ dosers }: Turned['scenario'], name: string): number =>

@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { extent, mean, median } from 'd3-array';
 import { hoursOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -11,6 +11,12 @@ export interface Dose {
   readonly everyDays: number;
   /** Hours since the start of the log of the latest dose. */
   readonly lastH: number;
+}
+
+/** Doses that go on, and the hour of the log at which the tank stands. */
+export interface ByHand {
+  readonly doses: readonly Dose[];
+  readonly fromH: number;
 }
 
 /** Water changed again and again. */
@@ -29,8 +35,8 @@ export interface Habits {
 /** Fewer times are no habit; what was due twice over has been given up. */
 const LEAST_TIMES = 3;
 const GIVEN_UP_AFTER = 2.5;
-/** The schema lets a plan hold so many. */
-const MOST_ADDITIONS = 200;
+/** So many times as much is the same amount, as a scoop is level. */
+const ALIKE = 1.1;
 const MOST_RESPONSES = 12;
 const MOST_PERCENT = 90;
 
@@ -47,24 +53,24 @@ function rhythmOf(done: readonly Done[], endH: number) {
   if (done.length < LEAST_TIMES || gapH <= 0 || endH - lastH > GIVEN_UP_AFTER * gapH) {
     return undefined;
   }
+  const everyDays = Math.max(1, Math.round(gapH / 24));
+  const newest = done.slice(-LEAST_TIMES).map(({ amount }) => amount);
+  const [least, most] = extent(newest) as [number, number];
+  if (most <= ALIKE * least) return { each: mean(newest)!, everyDays, lastH };
   // All that was done after the first time, over the time that it took.
   const sum = done.slice(1).reduce((total, { amount }) => total + amount, 0);
-  const everyDays = Math.max(1, Math.round(gapH / 24));
   return { each: (sum * everyDays * 24) / (lastH - done[0]!.timeH), everyDays, lastH };
 }
 
-/**
- * Whoever doses by hand goes on as the log shows, but for what was poured until a turn: the turn stands
- * in for it, and says so.
- */
+/** Whoever doses by hand goes on as the log shows, but for what was poured until something took its place. */
 export function habitsOf(
   readings: readonly Reading[],
   startAt: string,
   endH: number,
-  turnedAt = '',
+  replacedAt = '',
 ): Habits {
   const timeOf = ({ at }: Reading) => hoursOf(at) - hoursOf(startAt);
-  const poured = readings.filter(({ at, additive, grams }) => additive && grams && at > turnedAt);
+  const poured = readings.filter(({ at, additive, grams }) => additive && grams && at > replacedAt);
   const changed = readings.filter(({ waterChangePercent }) => waterChangePercent);
   const change = rhythmOf(
     changed.map((reading) => ({ timeH: timeOf(reading), amount: reading.waterChangePercent! })),
@@ -108,20 +114,24 @@ function again(
   });
 }
 
-/** The tank with what the habits bring, each on its own day; it begins at that hour of the log. */
-export function goingOn(now: Scenario, { doses, change }: Habits, fromH: number): Scenario {
-  const additions = doses.flatMap((dose) =>
+/** A tank with what is poured in by hand in its days, and nothing else poured. */
+export const handDosed = (now: Scenario, { doses, fromH }: ByHand): Scenario => ({
+  ...now,
+  additions: doses.flatMap((dose) =>
     again(dose, fromH, now).map((when) => ({
       ...when,
       additive: dose.additive,
       grams: dose.gramsEach,
     })),
-  );
+  ),
+});
+
+/** The tank with all that the habits bring. */
+export function goingOn(now: Scenario, { doses, change }: Habits, fromH: number): Scenario {
   const changes = change ? again(change, fromH, now) : [];
   const byHand = changes.length > 0 && changes.length <= MOST_RESPONSES;
   return {
-    ...now,
-    additions: additions.slice(0, MOST_ADDITIONS),
+    ...handDosed(now, { doses, fromH }),
     ...(byHand && {
       waterChanges: { ...now.waterChanges, percent: 0 },
       responses: changes.map((when) => response(when, change!.percent)),

@@ -32,7 +32,7 @@ export function oneMorning(
   const { tank, limits } = upkeep;
   const limit = limits.alkalinityChangeDkhPerDay;
   const runsOf = (scenario: Scenario) => endsOf(scenario, giveOrTakeDkhPerDay).map(runPlan);
-  const unpoured = runsOf({ ...upkeep, days: 2, additions: [] });
+  const unpoured = runsOf({ ...upkeep, days: 2 });
   const mostPh = Math.max(limits.phHighNbs, ...unpoured.map(peakPh));
   const most = Math.min(targetDkh - tank.alkalinityDkh, SPARE * limit);
   const at = (dkh: number): Poured | undefined => {

@@ -20,7 +20,9 @@ export interface Wanted {
 }
 
 /** What a log says, as far as a plan asks for it. */
-export type Known = Pick<LogAnswer, 'now' | 'useNow'> & { readonly fit: { readonly now: Open } };
+export type Known = Pick<LogAnswer, 'now' | 'useNow' | 'habits'> & {
+  readonly fit: { readonly now: Open; readonly endH: number };
+};
 
 /** A use that no reading tells is known to a fifth at best: common practice. */
 export const TYPED_SHARE = 0.2;
@@ -39,11 +41,13 @@ export function planQuestion(
   const wanted = { targetDkh, kit, ...(pairNames && { pairNames }), ...(unlinked && { unlinked }) };
   if (answer && 'useNow' in answer) {
     const giveOrTakeDkhPerDay = 2 * answer.useNow.standardErrorDkhPerDay;
-    return { ...wanted, now: answer.now, giveOrTakeDkhPerDay, open: answer.fit.now };
+    const { now, fit, habits } = answer;
+    const byHand = { doses: habits.doses, fromH: Math.floor(fit.endH) };
+    return { ...wanted, now, giveOrTakeDkhPerDay, open: fit.now, byHand };
   }
   // The use was typed for the water that the plan begins with, whatever has been read since.
   const { omegaReference } = settle(plan, options);
   const newest = withNewestWater(plan, readings);
-  const now = { ...newest, start: { ...newest.start, omegaReference } };
+  const now = { ...newest, additions: [], start: { ...newest.start, omegaReference } };
   return { ...wanted, now, giveOrTakeDkhPerDay: TYPED_SHARE * now.corals.useDkhPerDay };
 }

@@ -10,7 +10,7 @@ import { largestMoveDkh, peakPh } from './holding';
 
 export type Poured = Extract<Correction, { kind: 'raise' }>;
 
-/** The upkeep with a weighed dose on each of the first mornings, and the day to look at after. */
+/** The upkeep with one more weighed dose on each of the first mornings, and the day to look at after. */
 export function withMornings(
   upkeep: Scenario,
   additive: Carbonate,
@@ -21,7 +21,7 @@ export function withMornings(
   const additions = Array.from({ length: grams > 0 ? days : 0 }, (_, i) => ({
     ...{ day: first + i, hour: MORNING_HOUR, additive, grams },
   }));
-  return { ...upkeep, days: days + 1, additions };
+  return { ...upkeep, days: days + 1, additions: [...upkeep.additions, ...additions] };
 }
 
 /** Mean of the day that follows the last dose, dKH: a morning's peak is no level. */

@@ -36,7 +36,7 @@ export function raise(
   const limit = limits.alkalinityChangeDkhPerDay;
   const scenarioWith = (days: number, grams: number) => withMornings(upkeep, additive, days, grams);
   const runsOf = (scenario: Scenario) => endsOf(scenario, giveOrTakeDkhPerDay).map(runPlan);
-  const unpoured = runsOf({ ...upkeep, days: 3, additions: [] });
+  const unpoured = runsOf({ ...upkeep, days: 3 });
   if (risesTooFast()) return { kind: 'tooFast', mostDkhPerDay: limit };
   // Where pH is beyond the limit as it is, a dose may not lift it farther.
   const mostPh = Math.max(limits.phHighNbs, ...unpoured.map(peakPh));

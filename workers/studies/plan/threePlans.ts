@@ -5,6 +5,7 @@ import { readColumn } from '../../../shared/trace/trace';
 import { toppedOffLPerDay } from '../../../shared/verdict/measures';
 import { verdictOf, type Verdict } from '../../../shared/verdict/verdict';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import type { ByHand } from '../forecast/habit';
 import { atRest } from './atRest';
 import { watching, type Today, type Watch } from './breaches';
 import { PLAN_DAYS } from './holding';
@@ -36,6 +37,8 @@ export interface PlanQuestion {
   readonly pairNames?: PairNames;
   /** The bottles of a pair are turned each by itself; together where nothing is said. */
   readonly unlinked?: boolean;
+  /** What is poured in by hand again and again; nothing of it is in `now`. */
+  readonly byHand?: ByHand | undefined;
 }
 
 /** A plan replayed: what it says against the limits, and for how long it can be promised. */

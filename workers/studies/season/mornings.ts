@@ -90,7 +90,11 @@ export class Mornings {
         ? waterChanges
         : { ...waterChanges, percent, everyDays: 1, hour: CHANGE_HOUR, salinityPractical: mixedTo };
     const untilDay = days + firstDay;
-    return { untilDay, scenario: { ...now, days: untilDay, additions, waterChanges: changed } };
+    const all = [...now.additions, ...additions];
+    return {
+      untilDay,
+      scenario: { ...now, days: untilDay, additions: all, waterChanges: changed },
+    };
   }
 
   /** An hour after the last morning's. */

@@ -114,7 +114,7 @@ function trialOf(now: Scenario, first: First, { stretches, kind }: Weekly): Scen
     return { ...first.stretch.scenario };
   }
   const poured = first.kind === 'first' ? first.stretch.scenario.additions : [];
-  const all = [...poured, ...last.additions].toSorted((a, b) => a.day - b.day);
+  const all = [...new Set([...poured, ...last.additions])].toSorted((a, b) => a.day - b.day);
   const additions = all.slice(0, MOST_ADDITIONS);
   const beyond = all[MOST_ADDITIONS];
   return { ...last, additions, days: beyond ? beyond.day - 1 : SEASON_DAYS };

@@ -34,7 +34,7 @@ export const columnOf = Object.fromEntries(
   seasonQuantities.map(({ id, column }) => [id, column]),
 ) as Record<SeasonId, (typeof seasonQuantities)[number]['column']>;
 
-/** The water as it stands, and everything that may be tried with it. */
+/** The water as it stands, with what is poured in by hand day by day, and everything that may be tried with it. */
 export class SeasonTank {
   readonly now: Scenario;
   readonly uses: readonly number[];
@@ -51,7 +51,7 @@ export class SeasonTank {
     readonly poured: readonly PouredSince[] = [],
   ) {
     const known = withReference(now, options);
-    this.now = { ...known, additions: [], faults: [], responses: [] };
+    this.now = { ...known, faults: [], responses: [] };
     this.uses = [...new Set(usesWithin(this.now.corals.useDkhPerDay, giveOrTakeDkhPerDay))];
     this.standsAt = standingAt(this.now, options);
   }

@@ -134,7 +134,8 @@ export class Weeks {
     const { now } = this.tank;
     const scenario = {
       ...now,
-      ...{ days: SEASON_DAYS, additions, dosers: withLeftIn(now.dosers, leftIn) },
+      ...{ days: SEASON_DAYS, additions: [...now.additions, ...additions] },
+      ...{ dosers: withLeftIn(now.dosers, leftIn) },
       waterChanges: { ...changes, salinityPractical: mixedTo },
     };
     return [...this.before, { scenario, untilDay: SEASON_DAYS }];

@@ -3,18 +3,25 @@ import { leversOf, type Lever } from './lever';
 import type { Refusal } from './promised';
 import type { Allowed, Attempt, Held, Seeker } from './seeker';
 
-/** The levers of a tank: what runs, and one more channel that could. */
+/** The levers of a tank: what runs, and what could in its place or beside it. */
 export interface Levers {
   readonly own: readonly Lever[];
+  /** What is poured in by hand, by a powder that lifts pH less. */
+  readonly milder: readonly Lever[];
   readonly more: readonly Lever[];
 }
 
-export const allLevers = ({ now, pairNames, unlinked }: Seeker): Levers => ({
-  own: leversOf(now, unlinked),
-  more: (['sodiumCarbonate', 'sodiumBicarbonate'] as const).flatMap((one) =>
-    channelOf(now, one, pairNames),
-  ),
-});
+export function allLevers({ now, hands, pairNames, unlinked }: Seeker): Levers {
+  const runs = leversOf(now, unlinked);
+  // Pumps beside the hand alone are no channel but a plan, which takes the hand's place.
+  const isHandAlone = runs.length === 0 && hands.own.length > 0;
+  const carbonates = isHandAlone ? [] : (['sodiumCarbonate', 'sodiumBicarbonate'] as const);
+  return {
+    own: [...runs, ...hands.own],
+    milder: hands.milder,
+    more: carbonates.flatMap((one) => channelOf(now, one, pairNames)),
+  };
+}
 
 /** By what share a lever is turned: what is turned least comes first. */
 const shareOf = ({ lever, to }: Held) => Math.abs(Math.log(Math.max(1e-3, to / lever.from)));
@@ -49,7 +56,7 @@ function staying(
 /** The smallest change that may be offered, none where none is needed; else why the smallest of all may not. */
 export function findTurn(
   seeker: Seeker,
-  { own, more }: Levers,
+  { own, milder, more }: Levers,
   targetDkh: number,
   allowed: Allowed,
 ): Attempt {
@@ -81,7 +88,7 @@ export function findTurn(
     ...{ kind: 'outOfReach', restsDkh: rests.toSorted((a, b) => off(a) - off(b))[0] },
   });
   const whyNotOwn = refusal ?? outOfReach();
-  for (const lever of couldRise ? more : []) {
+  for (const lever of [...milder, ...(couldRise ? more : [])]) {
     for (const held of hold(lever)) {
       const attempt = seeker.attempt(held, allowed);
       if (attempt.kind === 'turn') return { ...attempt, whyNotOwn };

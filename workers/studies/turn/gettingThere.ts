@@ -75,7 +75,8 @@ function poured({ held, targetDkh, days, runPlan, moveDkh, allowedDkh }: Seek): 
   const additions = Array.from({ length: 4 }, (_, i) => ({
     ...{ day: i + 1, hour: MORNING_HOUR, additive: 'sodiumBicarbonate' as const, grams },
   }));
-  if (moveDkh([{ scenario: { ...held, additions }, untilDay: 5 }], 'lowest') > allowedDkh) {
+  const tried = { ...held, additions: [...held.additions, ...additions] };
+  if (moveDkh([{ scenario: tried, untilDay: 5 }], 'lowest') > allowedDkh) {
     return undefined;
   }
   const most = {

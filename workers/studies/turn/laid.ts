@@ -36,7 +36,10 @@ export function laid(
   const endsDay = first?.untilDay ?? 0;
   const cuts = [...turned.map(({ untilDay }) => untilDay), endsDay, days];
   const marks = [...new Set(cuts)].filter((day) => day > 0 && day <= days);
-  const poured = [first?.scenario, then].flatMap((one) => one?.additions ?? []);
+  const byHand = new Set(now.additions);
+  const poured = [first?.scenario, then]
+    .flatMap((one) => one?.additions ?? [])
+    .filter((one) => !byHand.has(one));
   return marks
     .toSorted((a, b) => a - b)
     .map((untilDay, i, all): Stretch => {

@@ -4,14 +4,19 @@ import { threeFigures } from '../../../shared/recipe/threeFigures';
 import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { limewaterSaturationGPerL } from '../../../shared/seawater/limewater';
+import type { Dose } from '../forecast/habit';
 
 type Doser = Scenario['dosers'][number];
 
-/** Something of a plan that brings alkalinity and can be turned: mL a day, g/L or L an hour. */
+/** Something that brings alkalinity and can be turned: mL a day, g/L, L an hour, or grams poured in by hand. */
 export interface Lever {
-  readonly kind: 'pump' | 'mix' | 'drip' | 'channel';
+  readonly kind: 'pump' | 'mix' | 'drip' | 'hand' | 'channel';
   /** Which pump of the turned plan, counted from 0. */
   readonly pump?: number;
+  /** What is poured in by hand, and how often. */
+  readonly dose?: Dose;
+  /** What it takes the place of, where that is another powder. */
+  readonly insteadOf?: Dose;
   readonly from: number;
   readonly most: number;
   /** As fine as it can be set. */
@@ -21,10 +26,11 @@ export interface Lever {
 
 /** Less than a hundredth of what it gives now is off: no pump is set to it (common practice). */
 const OFF_BELOW = 0.01;
-const settable =
-  (from: number) =>
+/** As fine as something is set; below a share of what it gives now it is off. */
+export const settable =
+  (from: number, offBelow = OFF_BELOW) =>
   (value: number): number =>
-    value < OFF_BELOW * from ? 0 : threeFigures(value);
+    value < offBelow * from ? 0 : threeFigures(value);
 
 const hundredths = (value: number) => Math.round(value * 100) / 100;
 

@@ -114,11 +114,12 @@ export function promised(
   const promisedDays = Math.floor(insideH / 24);
   const [endedBy] = breaches;
   const also = replays[0]!.lines.filter(
-    ({ id, firstH, quantity }) =>
-      firstH !== undefined &&
-      lineOf(todays[0]!.lines, id).firstH !== undefined &&
-      quantity !== 'alkalinity' &&
-      breaches.every(({ breach }) => breach.id !== id),
+    (line) =>
+      line.firstH !== undefined &&
+      beyond(line, line.worst) > hair(line) &&
+      lineOf(todays[0]!.lines, line.id).firstH !== undefined &&
+      line.quantity !== 'alkalinity' &&
+      breaches.every(({ breach }) => breach.id !== line.id),
   );
   const so = { promisedDays, endedBy, also };
   if (promisedDays < LEAST_PROMISE_DAYS && endedBy) {

@@ -27,11 +27,15 @@ function dayOf(means: readonly number[], dkh: number): number | undefined {
 
 /** "When does it reach 9?": the tank goes on as it runs, at the use and at either end of its doubt. */
 export function reaches(
-  { now, giveOrTakeDkhPerDay }: Pick<PlanQuestion, 'now' | 'giveOrTakeDkhPerDay'>,
+  {
+    now,
+    giveOrTakeDkhPerDay,
+    byHand,
+  }: Pick<PlanQuestion, 'now' | 'giveOrTakeDkhPerDay' | 'byHand'>,
   dkh: number,
   options: SimulationOptions = usualOptions,
 ): Reached {
-  const seeker = new Seeker({ now }, dkh, options);
+  const seeker = new Seeker({ now, byHand }, dkh, options);
   const scenario: Scenario = seeker.now;
   const runs = seeker
     .uses(giveOrTakeDkhPerDay)

@@ -4,6 +4,7 @@ import { lineOf } from '../../../shared/verdict/lineResult';
 import { run, stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
+import { handDosed } from '../forecast/habit';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import { heldDkh, PLAN_DAYS } from '../plan/holding';
 import type { PlanQuestion } from '../plan/threePlans';
@@ -12,6 +13,7 @@ import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
 import { waysThere, type Way } from './gettingThere';
 import { holdingValue, type Holding } from './holdingValue';
+import { handLevers, milderHands } from './hand';
 import type { Lever } from './lever';
 import { promised, type Promised, type Refusal } from './promised';
 import { dayMeans } from '../dayMeans';
@@ -47,6 +49,8 @@ export type Attempt =
 
 /** From the third day on a tank is at rest again; by then each weekly change has come once. */
 const REST_DAYS = 11;
+/** Longer than any way to the target and what is looked at after it. */
+const LONGEST_DAYS = 80;
 /** Off the target a day swings a little more. */
 const SWING = 1.05;
 /** At the target: nearer than a test can tell, or else as near as one can. */
@@ -55,6 +59,8 @@ const NEAR_DKH = [0.1, 0.3] as const;
 /** One tank and one target: the water that every try begins with, and what was found of each lever. */
 export class Seeker {
   readonly now: Scenario;
+  /** What is poured in by hand: it goes on in `now`. */
+  readonly hands: { readonly own: readonly Lever[]; readonly milder: readonly Lever[] };
   private readonly standsAt;
   private readonly found = new Map<Lever, Holding>();
   private atTarget: TankState | undefined;
@@ -66,14 +72,17 @@ export class Seeker {
   readonly unlinked: boolean;
 
   constructor(
-    question: Pick<PlanQuestion, 'now' | 'pairNames' | 'unlinked'>,
+    question: Pick<PlanQuestion, 'now' | 'pairNames' | 'unlinked' | 'byHand'>,
     private readonly targetDkh: number,
     private readonly options: SimulationOptions,
   ) {
     this.pairNames = question.pairNames;
     this.unlinked = question.unlinked ?? false;
     const now = withReference(question.now, options);
-    this.now = { ...now, days: PLAN_DAYS, additions: [], faults: [], responses: [] };
+    const { byHand = { doses: [], fromH: 0 } } = question;
+    const longest = { ...now, days: LONGEST_DAYS };
+    this.now = { ...handDosed(longest, byHand), days: PLAN_DAYS, faults: [], responses: [] };
+    this.hands = { own: handLevers(longest, byHand), milder: milderHands(longest, byHand) };
     this.standsAt = standingAt(this.now, options);
   }
 

@@ -50,6 +50,8 @@ function told(
   const { now } = seeker;
   const { lever, to } = held;
   const scenario = lever.set(now, to);
+  // What is poured in by hand stands in no plan, but in the log.
+  const inForce = (value: number) => (lever.kind === 'hand' ? plan : lever.set(plan, value));
   const { topOff } = scenario;
   const full = { ...scenario, tank: { ...scenario.tank, alkalinityDkh: targetDkh } };
   const brings = topOff.reservoirL > 0 && topOff.additive !== 'none' && topOff.gramsPerL > 0;
@@ -57,6 +59,7 @@ function told(
   const turned: Turned = {
     ...promise,
     ...{ lever: lever.kind, from: lever.from, to, first, targetDkh, allowedDkh },
+    ...{ dose: lever.dose, insteadOf: lever.insteadOf },
     ...range(seeker, held, giveOrTakeDkhPerDay),
     levelDkh: now.tank.alkalinityDkh,
     pumps: turnedPumps(now, scenario),
@@ -71,8 +74,8 @@ function told(
     dkh: replays[0]!.dkh,
     held: scenario,
     scenario: stretches[0]!.scenario,
-    plan: lever.set(plan, first.kind === 'less' ? first.to : to),
-    heldPlan: lever.set(plan, to),
+    plan: inForce(first.kind === 'less' ? first.to : to),
+    heldPlan: inForce(to),
     stretches,
   };
   return { kind: 'turn', turned };

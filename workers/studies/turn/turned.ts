@@ -13,7 +13,7 @@ export interface TurnedPump {
   readonly toMlPerDay: number;
 }
 
-/** The change that was found, replayed; its numbers are those of the lever: mL a day, g/L or L an hour. */
+/** The change that was found, replayed; its numbers are those of the lever: mL a day, g/L, L an hour, or g each time. */
 export interface Turned extends Promised {
   readonly lever: Lever['kind'];
   readonly from: number;
@@ -21,6 +21,9 @@ export interface Turned extends Promised {
   /** Where it would have to stand at either end of what is thought of the use. */
   readonly low: number;
   readonly high: number;
+  /** Where it is poured in by hand: what, and how often. */
+  readonly dose: Lever['dose'];
+  readonly insteadOf: Lever['insteadOf'];
   /** Every pump that is set anew: both parts of a pair. */
   readonly pumps: readonly TurnedPump[];
   /** The other part of a pair that is left as it is; undefined where it is turned along, or there is none. */
