@@ -108,7 +108,7 @@ it(
       `turned ${count.turned}, by a milder powder ${count.milder}, refused ${count.refused}, no habit ${count.noHabit}; farthest off in days 7–28, median: ${middle('own').toFixed(2)} dKH, by hand ${middle('byHand').toFixed(2)}, as it was ${middle('asItWas').toFixed(2)}`,
     );
     expect(count.turned + count.milder).toBeGreaterThanOrEqual(count.refused);
-    expect(middle('own')).toBeLessThan(0.6 * middle('byHand'));
+    expect(middle('own')).toBeLessThan(0.4 * middle('byHand'));
     expect(middle('own')).toBeLessThan(0.4 * middle('asItWas'));
   },
   patience * 5,
