@@ -54,6 +54,17 @@ describe('plans', () => {
     }
   });
 
+  it('have no pumps beside a mix that holds by itself', () => {
+    const now = tankOf({
+      ...{ volumeL: 300, use: 0.39, share: 1, kLa: 2, tempC: 25.5 },
+      ...{ target: 8.5, now: 8.5, giveOrTake: 0.05 },
+    });
+    const [limewater] = threePlans({ now, targetDkh: 8.5, giveOrTakeDkhPerDay: 0.05, kit });
+    // A hundred times this falls short of a whole number.
+    expect(limewater!.scenario.topOff.gramsPerL).toBe(0.58);
+    expect(limewater!.scenario.dosers).toEqual([]);
+  });
+
   it('hold the target that was asked, limewater first and pumps for the rest', () => {
     const now = tankOf({
       volumeL: 900,

@@ -70,6 +70,8 @@ export const de: Words<typeof en> = {
     `Was Sie laut Messbuch von Hand hineingeben (${doses}), geht weiter: Es ist mitgerechnet.`,
   handNoted:
     'Schreiben Sie jede Gabe mit ihren Gramm ins Messbuch: Was kommt, wird aus dem gerechnet, was hineinkam.',
+  fewPours:
+    'Was Sie von Hand hineingegeben haben, ist noch kein Rhythmus, an dem zu drehen wäre: Dazu gehören drei Gaben, jede mit ihren Gramm aufgeschrieben.',
   handPauses: 'Geben Sie bis dahin auch von Hand nichts hinein.',
   turn: {
     pump: (name, from, to) => `Drehen Sie „${name}“ von ${from} auf ${to} mL am Tag`,

@@ -73,6 +73,8 @@ export const en = {
     `What your log shows you pouring in by hand (${doses}) goes on: it was reckoned with.`,
   handNoted:
     'Write each pour into the log with its grams: what comes next is reckoned from what was poured.',
+  fewPours:
+    'What you poured in by hand is no rhythm yet that could be turned: that takes three pours, each written down with its grams.',
   handPauses: 'Pour nothing in by hand either until then.',
   turn: {
     pump: (name: string, from: string, to: string) =>

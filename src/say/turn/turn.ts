@@ -1,4 +1,6 @@
 import { newestOf } from '../../../shared/log/newest';
+import type { Reading } from '../../../shared/log/reading';
+import { oxidisedMeqPerG } from '../../../shared/species/additives';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
@@ -40,7 +42,11 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
       return { headline: say.refused.untold, more: [] };
     }
     const headline = raised[0] ?? say.nothingRuns;
-    const more = [...raised.slice(1), ...(raised.length > 0 ? [say.nothingRunsBeside] : [])];
+    const more = [
+      ...raised.slice(1),
+      ...(raised.length > 0 ? [say.nothingRunsBeside] : []),
+      ...(around.readings.some(poursAlkalinity) ? [say.fewPours] : []),
+    ];
     return testFirst(around, headline) ?? { headline, more };
   }
   const waits = waitsFor(around);
@@ -75,6 +81,9 @@ function toldTurn(asked: TurnTold, around: Around, beside?: SteerTold): Sentence
 /** Whether the newest reading is borne out by none beside it. */
 const isStray = ({ answer }: Around): boolean =>
   answer !== undefined && strayDkh(answer) !== undefined;
+
+const poursAlkalinity = ({ additive, grams }: Reading): boolean =>
+  additive !== undefined && grams !== undefined && oxidisedMeqPerG(additive) > 0;
 
 const tellsNoUse = ({ answer, readings }: Around): boolean =>
   answer !== undefined && (isUntold(answer) || roseUnexplained(answer, readings));

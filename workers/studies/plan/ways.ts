@@ -24,8 +24,8 @@ export interface Way {
 
 /** More than this share of the water in a week is no plan but a rescue: common practice. */
 const MOST_PERCENT = 50;
-/** A strength is weighed no finer, and never above what was found, g/L. */
-const scaleText = (gramsPerL: number) => Math.floor(gramsPerL * 100) / 100;
+/** A strength is weighed no finer, and never above what was found, g/L; 0.58 × 100 is 57.99… */
+const scaleText = (gramsPerL: number) => Math.floor(gramsPerL * 100 + 1e-6) / 100;
 const CLOSE_PH = 0.005;
 /** A reservoir that a dump allows must still last a day, with a fifth to spare. */
 const LEAST_DAYS = 1.2;
