@@ -26,8 +26,10 @@ export function steerInTruth({ any, level, isKnown }: AnySteer, both: readonly S
   const { truth } = any;
   // What no reading tells of the use was typed for the water that the plan begins with.
   const { omegaReference } = isKnown ? truth.start : settle(truth, options);
+  // It stands there at the hour of its newest test.
+  const { clockHour } = both[0]!.scenario.start;
   const start = {
-    ...{ ...truth, start: { ...truth.start, omegaReference } },
+    ...{ ...truth, start: { ...truth.start, omegaReference, clockHour } },
     tank: { ...truth.tank, alkalinityDkh: level },
   };
   const from = stateAfter({ ...start, days: 0 }, options);
