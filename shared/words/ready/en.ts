@@ -7,6 +7,8 @@ export const en = {
     tooCold: 'Too cold',
     doserRan: 'Dosing pump ran on',
     badAir: 'Bad air in the room',
+    notOwn: (tank: string) =>
+      `The acts are for any tank. The numbers are those of “${tank}”, which nobody has called yours: times in your tank may be shorter.`,
   },
   night: {
     title: 'What does your tank breathe? From a fall in the night',
