@@ -70,6 +70,7 @@ test('a reading is typed and listed in the units of the reader, and a unit chose
 }) => {
   await choose(page, { Alkalinity: 'meq/L', Temperature: '°F', Decimals: 'comma' });
   await page.goto('/#log');
+  await expect(page.getByText('Two tests 4,2 days apart')).toBeVisible();
   const dkh = page.getByLabel('Alkalinity', { exact: true });
   await expect(page.getByLabel('Unit of Alkalinity')).toHaveValue('meq/L');
   await page.getByText('Another time, other readings').first().click();
