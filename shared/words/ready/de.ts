@@ -11,7 +11,7 @@ export const de: Words<typeof en> = {
     doserRan: 'Dosierpumpe lief durch',
     badAir: 'Schlechte Luft im Raum',
     notOwn: (tank) =>
-      `Die Handgriffe gelten für jedes Becken. Die Zahlen sind die von „${tank}“, das niemand Ihres genannt hat: In Ihrem Becken kann es schneller gehen.`,
+      `Die Zahlen sind die von „${tank}“, nicht die Ihres Beckens: Dort kann es schneller gehen.`,
   },
   night: {
     title: 'Was atmet Ihr Becken? Aus einem Abfall in der Nacht',

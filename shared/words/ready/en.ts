@@ -8,7 +8,7 @@ export const en = {
     doserRan: 'Dosing pump ran on',
     badAir: 'Bad air in the room',
     notOwn: (tank: string) =>
-      `The acts are for any tank. The numbers are those of “${tank}”, which nobody has called yours: times in your tank may be shorter.`,
+      `The numbers are those of “${tank}”, not of your own tank: there it may go faster.`,
   },
   night: {
     title: 'What does your tank breathe? From a fall in the night',
