@@ -1,8 +1,14 @@
 import { fixed, toDecimals, toFigures } from '../units/digits';
 import { writing } from './writing';
 
-/** A number that is written already, with the decimal sign of the language spoken here. */
-export const figureText = (text: string): string => text.replace('.', writing.decimal);
+/** That of the language spoken here, until its reader chooses one. */
+let sign: '.' | ',' = writing.decimal;
+export const writeDecimal = (chosen: 'point' | 'comma'): void => {
+  sign = chosen === 'comma' ? ',' : '.';
+};
+
+/** A number that is written already, with the decimal sign of its reader. */
+export const figureText = (text: string): string => text.replace('.', sign);
 
 /** More figures than these are what binary arithmetic leaves behind: 3.43 · 10 = 34.300000000000004. */
 const FIGURES = 12;

@@ -71,7 +71,10 @@ export class MayBe {
     const leaves = this.spread?.leaves;
     if (leaves === undefined || kind.column !== 'alkalinity_dkh') return [told];
     const { limits } = this.plans.selected.scenario;
-    const band = [figure(limits.alkalinityLowDkh), figure(limits.alkalinityHighDkh)] as const;
+    const [below, above] = kind.shown(
+      Float64Array.of(limits.alkalinityLowDkh, limits.alkalinityHighDkh),
+    );
+    const band = [figure(toFigures(below!, 3)), figure(toFigures(above!, 3))] as const;
     return [told, say.leave(figure(Math.round(100 * leaves)), ...band)];
   }
 }

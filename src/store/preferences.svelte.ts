@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { languages, PREFERENCES_KEY } from '../../shared/words/language';
+import { writeDecimal } from '../../shared/words/figure';
 import { writing } from '../../shared/words/writing';
 
 const oneOf = <const Options extends readonly [string, ...string[]]>(...options: Options) =>
@@ -39,6 +40,10 @@ class PreferencesHeld {
   /** Anything unreadable falls back to the usual, field by field. */
   private readonly held = $derived(v.parse(preferencesSchema, this.chosen));
 
+  constructor() {
+    writeDecimal(this.held.decimal);
+  }
+
   get now(): Preferences {
     return this.held;
   }
@@ -50,6 +55,8 @@ class PreferencesHeld {
 
   choose(change: Partial<Preferences>): void {
     this.chosen = { ...this.chosen, ...change };
+    // Sentences and charts write numbers alike.
+    writeDecimal(this.held.decimal);
     try {
       localStorage.setItem(PREFERENCES_KEY, JSON.stringify(this.chosen));
     } catch {

@@ -49,6 +49,8 @@ function expectSights(asked: AwayTold, looks: NobodyLooks): void {
       /NaN|undefined|Infinity|[Tt]est|[Mm]easure|alkalinity|pH|salinity/,
     );
     expect(call).toMatch(/the keeper/);
+    // A sitter is told how much of what.
+    expect(`${sees} ${act}`).not.toMatch(/more than [\d.]+ (?!m?L\b)/);
   }
 }
 

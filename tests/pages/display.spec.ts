@@ -21,6 +21,8 @@ test('units and decimal sign of one’s own reach inputs, verdict and charts, an
     await expect(page.locator('.headline')).not.toContainText('dKH');
     const chart = page.getByRole('img', { name: /^Alkalinity over time/ });
     await expect(chart).toHaveAccessibleName(/Trial A \d,\d{3} meq\/L/);
+    // 7–11 dKH: one note does not speak in two units.
+    await expect(page.getByText('leave 2,5–3,92')).toBeVisible();
   };
   await seen();
   await page.reload();
@@ -68,14 +70,18 @@ test('a reading is typed and listed in the units of the reader, and a unit chose
 }) => {
   await choose(page, { Alkalinity: 'meq/L', Temperature: '°F', Decimals: 'comma' });
   await page.goto('/#log');
+  await expect(page.getByText('Two tests 4,2 days apart')).toBeVisible();
   const dkh = page.getByLabel('Alkalinity', { exact: true });
   await expect(page.getByLabel('Unit of Alkalinity')).toHaveValue('meq/L');
   await page.getByText('Another time, other readings').first().click();
   await page.getByLabel('Temperature', { exact: true }).fill('77');
+  await page.getByLabel('Poured in', { exact: true }).selectOption('sodium bicarbonate');
+  await page.getByLabel('Amount poured in').fill('3');
   await dkh.fill('3');
   await dkh.press('Enter');
   const row = page.getByRole('row', { name: /77,0 °F/ });
   await expect(row).toContainText('3,000');
+  await expect(row).toContainText('3 g sodium bicarbonate');
   await expect(page.getByRole('columnheader', { name: 'meq/L' })).toBeVisible();
   await page.getByLabel('Unit of Alkalinity').first().selectOption('mg/L CaCO₃');
   await page.reload();

@@ -127,6 +127,7 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
       await expect(first).toContainText(act, { timeout: 1000 });
       await expect(first).toBeInViewport();
     }
+    await expect(page.locator('.first-hour')).toContainText('not of your own tank');
     await page.getByRole('button', { name: 'Power is out' }).click();
     // What comes with the answer moves what stands below it: a press may land beside the fold.
     await expect(async () => {

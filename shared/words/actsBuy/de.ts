@@ -11,7 +11,7 @@ export const de: Words<typeof en> = {
   nothingPassed: (span) =>
     `Sich selbst überlassen geht dadurch innerhalb von ${span} nichts von Alkalinität, pH-Wert, Kalzium, Magnesium, Salzgehalt, Temperatur, Sauerstoff, Ammoniak und Stand im Technikbecken über Ihre Grenzen. Was Sie an den Tieren sehen, geht jeder Zahl vor.`,
   noticed: (span) =>
-    `Das gilt, wenn mit diesen Handgriffen beim Bemerken begonnen wird, nach ${span}.`,
+    `Was ein Handgriff bringt, gilt, wenn damit beim Bemerken begonnen wird, nach ${span}.`,
   reckoning: 'Berechnet, was jeder Handgriff bringt …',
   names: {
     batteryAir: (litres) => `Batterie-Luftpumpe, ${litres} L Luft je Minute`,
@@ -37,6 +37,8 @@ export const de: Words<typeof en> = {
     `${line} für ${withIt} in einem Becken, das dieses sein kann; ohne das für ${without}`,
   nothing: (line) =>
     `ändert hier wenig an dem, was beobachtet wurde: ${line} kommt und geht wie ohne`,
+  stops: (line, span) =>
+    `hält zurück, was noch nicht hineingelaufen ist: je früher, desto mehr. Nach ${span} begonnen, wie hier, kommt es für eines zu spät: ${line} kommt und geht wie ohne`,
   little: (line, withIt) =>
     `ändert in diesem Becken wenig: ${line} ${withIt}, wie ohne, so genau es angegeben wird`,
   practice: '; gängige Praxis verlangt es trotzdem',

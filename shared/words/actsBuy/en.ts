@@ -7,7 +7,8 @@ export const en = {
   first: (lines: string) => `Left alone: ${lines}.`,
   nothingPassed: (span: string) =>
     `Left alone, none of alkalinity, pH, calcium, magnesium, salinity, temperature, oxygen, ammonia and the sump’s level passes your limits within ${span} because of it. What you see of the animals comes before any number.`,
-  noticed: (span: string) => `That is with these acts begun when it is noticed, after ${span}.`,
+  noticed: (span: string) =>
+    `What each act buys is reckoned with it begun when the failure is noticed, after ${span}.`,
   reckoning: 'Working out what each act buys …',
   names: {
     batteryAir: (litres: string) => `Battery air pump, ${litres} L of air a minute`,
@@ -34,6 +35,8 @@ export const en = {
     `${line} for ${withIt} in a tank that this may be; without it for ${without}`,
   nothing: (line: string) =>
     `changes little of what was watched here: ${line} comes and goes as without it`,
+  stops: (line: string, span: string) =>
+    `keeps out what has not run in yet: the sooner, the more. Begun after ${span}, as here, it comes too late for one line: ${line} comes and goes as without it`,
   little: (line: string, withIt: string) =>
     `changes little in this tank: ${line} ${withIt}, as without it to the digits that are told`,
   practice: '; common practice asks for it all the same',

@@ -10,7 +10,7 @@ export const en = {
   pasted: 'pasted lines',
   unreadable: (file: string, why: string) =>
     `${file} could not be read: ${why}. Nothing was taken.`,
-  took: (count: number, file: string) => `${count} lines of ${file} taken. Undo takes them back.`,
+  took: (count: number, file: string) => `${file}: ${count} lines taken. Undo takes them back.`,
   whatIsIn: (file: string) => `${file}: what is in it`,
   wouldBeTaken: (count: number) => `${count} lines would be taken`,
   onePerDay: (days: string) =>

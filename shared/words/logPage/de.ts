@@ -57,6 +57,7 @@ export const de: Words<typeof en> = {
       `Leer gelassen: ${dkh} dKH (übliche Praxis 0,1–0,2). Testen Sie dasselbe Wasser fünfmal; zwei Drittel der Ergebnisse liegen innerhalb eines σ.`,
     phosphate:
       'Wie der Test es zeigt: PO₄, oder Phosphor (PO₄-P), ein Drittel davon; „30 ppb“ sind 0,03 mg/L. Zeigt der Test nichts, tippen Sie 0.',
+    grams: 'Ein Test, der mit ihr eingetippt ist, gilt als vor dem Hineingeben gemacht.',
     equipment: 'Abschäumer, Pumpe, Lampe; bei „Flasche gefüllt“ der Name der Pumpe, leer: alle.',
     coralsPercent:
       'Von allem, was Alkalinität nimmt, nach Größe, wie Sie es schätzen: −33, wenn ein Drittel verkauft wurde, 20, wenn ein Fünftel dazukam. Es zählt von diesem Augenblick an, und die Messungen danach rücken es zurecht.',

@@ -49,6 +49,7 @@ export const en = {
       `Left out: ${dkh} dKH (common practice 0.1–0.2). Test the same water five times; two thirds of the results lie within one σ.`,
     phosphate:
       'As the kit shows it: PO₄, or phosphorus (PO₄-P), a third of it; “30 ppb” is 0.03 mg/L. Where the kit shows nothing, type 0.',
+    grams: 'A test typed with it is taken to be from before it was poured in.',
     equipment: 'Skimmer, pump, lamp; for “bottle filled” the pump’s name, empty: all bottles.',
     coralsPercent:
       'Of all that take alkalinity, by size as you judge it: −33 when a third was sold, 20 when a fifth more came in. It counts from this moment on, and the readings that follow put it right.',

@@ -10,6 +10,8 @@ export const de: Words<typeof en> = {
     tooCold: 'Zu kalt',
     doserRan: 'Dosierpumpe lief durch',
     badAir: 'Schlechte Luft im Raum',
+    notOwn: (tank) =>
+      `Die Zahlen sind die von „${tank}“, nicht die Ihres Beckens: Dort kann es schneller gehen.`,
   },
   night: {
     title: 'Was atmet Ihr Becken? Aus einem Abfall in der Nacht',

@@ -7,6 +7,8 @@ export const en = {
     tooCold: 'Too cold',
     doserRan: 'Dosing pump ran on',
     badAir: 'Bad air in the room',
+    notOwn: (tank: string) =>
+      `The numbers are those of “${tank}”, not of your own tank: there it may go faster.`,
   },
   night: {
     title: 'What does your tank breathe? From a fall in the night',

@@ -3,7 +3,7 @@ import { spanText } from '../../say/clockText';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/away';
 import type { AwayTold, NobodyLooks } from '../../ask/outcome';
-import { litres } from '../../say/away/texts';
+import { filled } from '../../say/away/texts';
 
 type Fault = Scenario['faults'][number];
 type SightId = keyof typeof say.sheet.sights;
@@ -57,7 +57,7 @@ export function sightsOf({ away }: AwayTold, { failures }: NobodyLooks): Sight[]
   const { limits, topOff, calciumReactor } = plan;
   const hasTopOff = topOff.reservoirL > 0;
   const [reservoir, ...bottles] = away.vessels;
-  const daily = litres(reservoir?.dailyL ?? 0);
+  const daily = filled(reservoir?.dailyL ?? 0);
   const paces = bottles
     .filter(({ dailyL }) => dailyL > 0)
     .map(({ name, dailyL }) => say.sheet.pace(name ?? '', figure(Math.ceil(dailyL * 1000))))

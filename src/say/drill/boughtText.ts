@@ -57,13 +57,25 @@ export function actName(
   return names.carbonatedWater(String(portions.count), figure(portions.litresEach, 2));
 }
 
+type Drilled = Pick<FirstHourBought, 'followedH'> & Partial<Pick<FirstHourBought, 'actsFromH'>>;
+
+/** These end what runs in: too late for what has, in time for what has not. */
+const STOPS: readonly string[] = ['unplugTopOff', 'liftHose', 'unplugDoser'];
+
+function nothingText(bought: Bought<string>, { actsFromH }: Drilled): string {
+  const beyond = beyondText(bought.line);
+  return actsFromH !== undefined && STOPS.includes(bought.act)
+    ? say.stops(beyond, spanText(actsFromH))
+    : say.nothing(beyond) + practiceText(bought);
+}
+
 /** What common practice asks for is not talked down by what it does to one line. */
 function practiceText({ act, line }: Bought<string>): string {
   if (!actIds.some((id) => id === act)) return '';
   return act === 'aerate' && line.quantity === 'temperature' ? say.practiceAir : say.practice;
 }
 
-function loweredText(bought: Bought<string>): string {
+function loweredText(bought: Bought<string>, drilled: Drilled): string {
   const { line, worst, farthest } = bought;
   const [without, withIt] = [0, 1].map((i) => {
     const [most, asSet] = [farthest[i]!, worst[i]!].map((value) =>
@@ -72,23 +84,23 @@ function loweredText(bought: Bought<string>): string {
     return most === asSet ? most : say.asSetToo(most, asSet);
   }) as [string, string];
   return without === withIt
-    ? say.nothing(beyondText(line)) + practiceText(bought)
+    ? nothingText(bought, drilled)
     : say.lower(lineTexts[line.quantity].name, without, withIt);
 }
 
-function gainText(bought: Bought<string>, followedH: number): string {
+function gainText(bought: Bought<string>, drilled: Drilled): string {
   const { gain, line, before, after, gainedH, gainsAsSet, outsideH } = bought;
   const beyond = beyondText(line);
-  if (gain === 'nothing') return say.nothing(beyond) + practiceText(bought);
-  if (gain === 'lower') return loweredText(bought);
+  if (gain === 'nothing') return nothingText(bought, drilled);
+  if (gain === 'lower') return loweredText(bought, drilled);
   if (gain === 'shorter') {
     const [without, withIt] = outsideH.map(spanText) as [string, string];
     return without === withIt
-      ? say.nothing(beyond) + practiceText(bought)
+      ? nothingText(bought, drilled)
       : (gainsAsSet ? say.shorter : say.shorterElsewhere)(beyond, withIt, without);
   }
   if (after.soonestH === undefined) {
-    return say.kept(beyond, spanText(followedH), reachText(before));
+    return say.kept(beyond, spanText(drilled.followedH), reachText(before));
   }
   const [without, withIt] = [reachText(before), reachText(after)];
   return without === withIt
@@ -97,11 +109,8 @@ function gainText(bought: Bought<string>, followedH: number): string {
 }
 
 /** What an act buys, in a line that stands beside it. */
-export function boughtText(
-  bought: Bought<string>,
-  { followedH }: Pick<FirstHourBought, 'followedH'>,
-): string {
-  return gainText(bought, followedH) + costsText(bought);
+export function boughtText(bought: Bought<string>, drilled: Drilled): string {
+  return gainText(bought, drilled) + costsText(bought);
 }
 
 function costsText({ costs }: Bought<string>): string {
