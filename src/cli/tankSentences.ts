@@ -64,7 +64,7 @@ export const planSentences = (offer: ToldOffer): string[] => [
 
 /** How the water gets to the target before the chosen plan holds it. */
 export const firstSentence = (told: TankAnswer): string =>
-  gettingThere(told.correction, told.question, aroundIn(told));
+  gettingThere(told.correction, told.question, aroundIn(told), told.chosen);
 
 const aroundIn = ({ answer, plan, ran, counted: { readings }, now }: TankAnswer): Around =>
   aroundOf({ readings, plan, ran, answer: 'why' in answer ? undefined : answer }, now);

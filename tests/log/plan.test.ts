@@ -5,6 +5,7 @@ import { parseScenarioText } from '../../shared/scenario/parse';
 import { scenarioText } from '../../shared/scenario/write';
 import { readColumn } from '../../shared/trace/trace';
 import { run } from '../../workers/engine/run';
+import { promiseOf } from '../../src/say/plan/promise';
 import { plans } from '../../workers/desk/logQuestions';
 import { threePlans } from '../../workers/studies/plan/threePlans';
 import { kit, replayed, tankOf } from './anyWanting';
@@ -51,6 +52,23 @@ describe('plans', () => {
     })) {
       const parsed = parseScenarioText(scenarioText(scenario));
       expect(parsed.ok ? [] : parsed.problems).toEqual([]);
+    }
+  });
+
+  it('are offered where calcium is low already, and falls no farther than it does anyway', () => {
+    for (const [use, giveOrTake, calciumMgPerL] of [
+      [0.54, 0.1, 322],
+      [1.2, 0.2, 360],
+      [0.3, 0.05, 280],
+    ] as const) {
+      const tank = tankOf({
+        ...{ volumeL: 200, use, share: 1, kLa: 2, tempC: 25.5 },
+        ...{ target: 8.5, now: 8, giveOrTake },
+      });
+      const now = { ...tank, tank: { ...tank.tank, calciumMgPerL } };
+      const [, pumps] = threePlans({ now, targetDkh: 8.5, giveOrTakeDkhPerDay: giveOrTake, kit });
+      expect(pumps!.refusal).toBeUndefined();
+      expect(promiseOf(pumps!)).toContain('no farther out with it: calcium');
     }
   });
 

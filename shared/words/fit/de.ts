@@ -86,6 +86,7 @@ export const de: Words<typeof en> = {
     firstHour: 'die erste Stunde nach einem Ausfall',
     withTyped: (by) =>
       `Das ± des Verbrauchs kommt von den Messungen allein; sind Volumen, Verdunstung und Dosierung so ungenau eingetippt, wie sie es meist sind, ist es ± ${by}.`,
+    level: (by) => `Die Messwerte steigen und fallen nicht, auf ${by} dKH am Tag genau.`,
     fall: (dkh, by) => `Die Messwerte fallen um ${dkh} ± ${by} dKH am Tag.`,
     rise: (dkh, by) => `Die Messwerte steigen um ${dkh} ± ${by} dKH am Tag.`,
     drift: (from, to, by) =>

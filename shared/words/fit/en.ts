@@ -84,6 +84,7 @@ export const en = {
     /** What no reading checks: volume, evaporation, what is dosed. */
     withTyped: (by: string) =>
       `The ± of the use is by the readings alone; with volume, evaporation and dosing off as typed numbers commonly are, it is ± ${by}.`,
+    level: (by: string) => `The readings neither rise nor fall, give or take ${by} dKH a day.`,
     fall: (dkh: string, by: string) => `The readings fall by ${dkh} ± ${by} dKH a day.`,
     rise: (dkh: string, by: string) => `The readings rise by ${dkh} ± ${by} dKH a day.`,
     drift: (from: string, to: string, by: string) =>

@@ -1,6 +1,10 @@
 import type { Words } from '../words';
 import type { en } from './en';
 
+const FEW = 4;
+const testsAm = (mornings: number): string =>
+  mornings > FEW ? 'am Tag 3 und von da an jeden zweiten Tag' : 'am Tag 3';
+
 export const de: Words<typeof en> = {
   ways: {
     limewater: 'Zuerst Kalkwasser',
@@ -64,7 +68,7 @@ export const de: Words<typeof en> = {
         `Es ginge bei ${dkh} dKH, wenn der Verbrauch auf ± ${by} dKH am Tag bekannt ist.`,
       roomCo2: (ppm: string) =>
         `Es ginge mit höchstens ${ppm} ppm CO₂ im Raum: lüften, oder den Abschäumer Außenluft ziehen lassen.`,
-      otherWay: (title: string) => `„${title}“ hält sie ein.`,
+      otherWay: (title: string) => `„${title}“ wird angeboten.`,
     },
     mix: 'Mischen',
     dose: 'Dosieren',
@@ -101,7 +105,7 @@ export const de: Words<typeof en> = {
     rises: (now, target, days, largest) =>
       `Die Dosierung des Plans bringt sie allein von ${now} auf ${target} dKH, innerhalb von ${days === 1 ? 'einem Tag' : `${days} Tagen`}: Geben Sie nichts zu. Sie bewegt sich um höchstens ${largest} dKH am Tag.`,
     raise: (now, target, dose, days) =>
-      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie, außer wenn es ohnehin ansteht, vor dem ersten Guss und an Tag 3; Schluss bei ${target}.`,
+      `Beginnen Sie heute mit der Dosierung des Plans. Daneben, von ${now} auf ${target} dKH: ${dose} ${days === 1 ? 'am ersten Morgen' : `an jedem der ersten ${days} Morgen`}, gelöst und langsam hineingegossen. Messen Sie, außer wenn es ohnehin ansteht, vor dem ersten Guss und ${testsAm(days)}; Schluss bei ${target}.`,
     raiseOnce: (now, target, dose) =>
       `Beginnen Sie heute mit der Dosierung des Plans. Die Alkalinität steht bei ${now} dKH, gewollt sind ${target}: Daneben ${dose} am ersten Morgen, gelöst und langsam hineingegossen; von mehr weiß niemand, dass es langsam genug wäre. Messen Sie davor und am nächsten Morgen, schreiben Sie beides auf, und fragen Sie neu.`,
     movesAnyway: (limit) =>

@@ -1,3 +1,8 @@
+/** More mornings than this go on past the first test by days. */
+const FEW = 4;
+const testsOn = (mornings: number): string =>
+  mornings > FEW ? 'on day 3 and every second day from then on' : 'on day 3';
+
 export const en = {
   ways: {
     limewater: 'Limewater first',
@@ -62,7 +67,7 @@ export const en = {
         `It would do at ${dkh} dKH, with the consumption known to ± ${by} dKH a day.`,
       roomCo2: (ppm: string) =>
         `It would do with ${ppm} ppm CO₂ in the room or less: open the windows, or let the skimmer draw outside air.`,
-      otherWay: (title: string) => `“${title}” keeps them.`,
+      otherWay: (title: string) => `“${title}” is offered.`,
     },
     mix: 'Mix',
     dose: 'Dose',
@@ -106,7 +111,7 @@ export const en = {
     rises: (now: string, target: string, days: number, largest: string) =>
       `The plan’s own dosing brings it from ${now} to ${target} dKH within ${days === 1 ? '1 day' : `${days} days`}: pour nothing in. It moves by at most ${largest} dKH in a day.`,
     raise: (now: string, target: string, dose: string, days: number) =>
-      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Besides the tests that are due anyway, test before the first pour and on day 3; stop at ${target}.`,
+      `Start the plan’s dosing today. Besides it, from ${now} to ${target} dKH: ${dose} on ${days === 1 ? 'the first morning' : `each of the first ${days} mornings`}, dissolved and poured in slowly. Besides the tests that are due anyway, test before the first pour and ${testsOn(days)}; stop at ${target}.`,
     raiseOnce: (now: string, target: string, dose: string) =>
       `Start the plan’s dosing today. It stands at ${now} dKH, and ${target} is wanted: besides the dosing, ${dose} on the first morning, dissolved and poured in slowly; no more than that is known to be slow enough. Test before it and on the next morning, log both, and ask again.`,
     movesAnyway: (limit: string) =>

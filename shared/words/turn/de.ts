@@ -4,6 +4,10 @@ import type { en } from './en';
 const tage = (days: number) => (days === 1 ? 'einen Tag' : `${days} Tage`);
 const nach = (days: number) => (days === 1 ? '1 Tag' : `${days} Tagen`);
 
+const FEW = 4;
+const testsAm = (mornings: number): string =>
+  mornings > FEW ? 'am Tag 3 und von da an jeden zweiten Tag' : 'am Tag 3';
+
 export const de: Words<typeof en> = {
   panel: {
     title: 'Woran Sie drehen',
@@ -35,11 +39,13 @@ export const de: Words<typeof en> = {
   assumed: (use, by) =>
     `Wie weit zu drehen ist, weiß noch niemand: Den Verbrauch hat niemand gemessen, ${use} ± ${by} dKH am Tag ist der des Plans, auf ein Fünftel genau angenommen. Lassen Sie alles, wie es läuft, bis zwei Tests mit einigen Tagen Abstand es sagen.`,
   raise: (now, target, dose, mornings) =>
-    `Von ${now} auf ${target} dKH, und alles, was läuft, bleibt: ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und am Tag 3; hören Sie bei ${target} auf.`,
+    `Von ${now} auf ${target} dKH, und alles, was läuft, bleibt: ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie vor der ersten Gabe und ${testsAm(mornings)}; hören Sie bei ${target} auf.`,
   raiseOnce: (now, target, dose) =>
     `Sie steht bei ${now} dKH, gewollt sind ${target}. Alles, was läuft, bleibt; geben Sie ${dose} am ersten Morgen hinein, gelöst und langsam: Von mehr weiß niemand, dass es langsam genug wäre. Testen Sie davor und am nächsten Morgen, schreiben Sie beides auf, und gehen Sie nach dem weiter, was dann gesagt wird.`,
   raiseHolds: (low, high, largest, ph) =>
     `Zum Anheben muss der Verbrauch nicht genau bekannt sein: Bei jedem von ${low} bis ${high} dKH am Tag bewegt es sich um höchstens ${largest} dKH am Tag, und der pH erreicht ${ph}.`,
+  raiseAssumed: (low, high, largest, ph) =>
+    `Den Verbrauch hat noch niemand gemessen: ${low} bis ${high} dKH am Tag ist der des Plans, auf ein Fünftel angenommen. Bei jedem davon bewegt es sich um höchstens ${largest} dKH am Tag, und der pH erreicht ${ph}; Korallen, die weniger nehmen, sind früher dort, und Ihre Tests sagen es.`,
   fall: {
     nothing: 'nichts dosieren, reines Wasser in die Nachfüllung,',
     goOn: (what) => `weniger dosieren (${what}),`,
@@ -175,9 +181,11 @@ export const de: Words<typeof en> = {
       'Wie es herunterkommt, ändert sich mit dieser Drehung: Drehen Sie zuerst, testen Sie es noch einmal, und sehen Sie dann unter Saison nach.',
   },
   pour: (dose, mornings) =>
-    `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie außer zu den oben genannten Tagen vor der ersten Gabe und am Tag 3; hören Sie am Ziel auf.`,
+    `Dazu ${dose} ${mornings === 1 ? 'am ersten Morgen' : `an jedem der ersten ${mornings} Morgen`}, gelöst und langsam hineingegeben. Testen Sie außer zu den oben genannten Tagen vor der ersten Gabe und ${testsAm(mornings)}; hören Sie am Ziel auf.`,
   grams: (grams, additive, litres) => `${grams} g ${additive} (für ${litres} L)`,
   scoops: (scoops) => ` (${scoops} gestrichene Löffel)`,
+  about: (level) =>
+    `Bei jedem Verbrauch, den das Messbuch zulässt, steht es dann bei ${level} dKH.`,
   between: (low, high) =>
     `Bei jedem Verbrauch, den das Messbuch zulässt, liegt sie dann zwischen ${low} und ${high} dKH.`,
   moves: (largest, limit, ph) =>

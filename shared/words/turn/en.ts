@@ -1,3 +1,8 @@
+/** More mornings than this go on past the first test by days. */
+const FEW = 4;
+const testsOn = (mornings: number): string =>
+  mornings > FEW ? 'on day 3 and every second day from then on' : 'on day 3';
+
 export const en = {
   panel: {
     title: 'What to turn',
@@ -27,11 +32,13 @@ export const en = {
   assumed: (use: string, by: string) =>
     `How far to turn is not known yet: nobody has measured the use, ${use} ± ${by} dKH a day is the plan’s own, taken to be right to a fifth. Leave what runs as it is until two tests some days apart tell.`,
   raise: (now: string, target: string, dose: string, mornings: number) =>
-    `From ${now} to ${target} dKH, with what runs left as it is: pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and on day 3; stop at ${target}.`,
+    `From ${now} to ${target} dKH, with what runs left as it is: pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Test before the first pour and ${testsOn(mornings)}; stop at ${target}.`,
   raiseOnce: (now: string, target: string, dose: string) =>
     `It stands at ${now} dKH, and ${target} is wanted. With what runs left as it is, pour in ${dose} on the first morning, dissolved and slowly: no more than that is known to be slow enough. Test before it and on the next morning, log both, and go on by what is told then.`,
   raiseHolds: (low: string, high: string, largest: string, ph: string) =>
     `To raise it no exact use is needed: at any from ${low} to ${high} dKH a day it moves by at most ${largest} dKH in a day, and pH peaks at ${ph}.`,
+  raiseAssumed: (low: string, high: string, largest: string, ph: string) =>
+    `Nobody has measured the use yet: from ${low} to ${high} dKH a day is the plan’s own, give or take a fifth. At any of that it moves by at most ${largest} dKH in a day, and pH peaks at ${ph}; corals that take less are there sooner, and your tests tell.`,
   fall: {
     nothing: 'dose nothing, plain water in the top-off,',
     goOn: (what: string) => `dose less (${what})`,
@@ -196,10 +203,11 @@ export const en = {
       'How it comes down changes with this turn: turn first, test it again, and look at the season then.',
   },
   pour: (dose: string, mornings: number) =>
-    `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Besides the tests named above, test before the first pour and on day 3; stop at the target.`,
+    `Besides, pour in ${dose} on ${mornings === 1 ? 'the first morning' : `each of the first ${mornings} mornings`}, dissolved and slowly. Besides the tests named above, test before the first pour and ${testsOn(mornings)}; stop at the target.`,
   grams: (grams: string, additive: string, litres: string) =>
     `${grams} g of ${additive} (for ${litres} L)`,
   scoops: (scoops: string) => ` (${scoops} level scoops)`,
+  about: (level: string) => `At every use that the log allows it then stands at ${level} dKH.`,
   between: (low: string, high: string) =>
     `At every use that the log allows it is then between ${low} and ${high} dKH.`,
   moves: (largest: string, limit: string, ph: string) =>

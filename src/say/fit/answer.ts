@@ -44,10 +44,15 @@ export function typedSentence({ useNow }: LogAnswer): string {
   return by === together ? '' : say.answer.withTyped(together!);
 }
 
+/** Farther off, in σ of the readings' own scatter, one is no part of a line: common practice. */
+const STRAY = 3;
+
 /** The straight line through the readings, doses and all: what the keeper sees; none goes through a leap. */
 export function slopeSentence({ fit }: LogAnswer): string {
   if (fit.leaps.length > 0) return '';
-  const points = fit.points.filter(({ kind }) => kind === 'alkalinity');
+  const points = fit.points.filter(
+    ({ kind, standardised }) => kind === 'alkalinity' && Math.abs(standardised) <= STRAY,
+  );
   if (points.length < 2) return '';
   const sigma = points.reduce((sum, point) => sum + point.sigma, 0) / points.length;
   const { slopeDkhPerDay, standardErrorDkhPerDay } = straightLine(
@@ -55,10 +60,10 @@ export function slopeSentence({ fit }: LogAnswer): string {
     points.map(({ value }) => value),
     sigma,
   );
-  return say.answer[slopeDkhPerDay < 0 ? 'fall' : 'rise'](
-    figure(Math.abs(slopeDkhPerDay), 2),
-    giveOrTake(2 * standardErrorDkhPerDay),
-  );
+  const by = giveOrTake(2 * standardErrorDkhPerDay);
+  const moves = figure(Math.abs(slopeDkhPerDay), 2);
+  if (moves === figure(0, 2)) return say.answer.level(by);
+  return say.answer[slopeDkhPerDay < 0 ? 'fall' : 'rise'](moves, by);
 }
 
 /** How alkalinity itself moves, doses and all. */

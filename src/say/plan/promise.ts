@@ -53,7 +53,8 @@ export function promiseOf({
       const { name, unit, format } = lineTexts[quantity];
       const value = `${figureText(format(worst))} ${unit}`.trim();
       const breaks = told.breaks(name, value, figure(limit), String(dayOf(firstH!)));
-      return `${breaks} ${told.keepsFor(promisedDays)} ${wayOut}`;
+      const keeps = promisedDays > 0 ? [told.keepsFor(promisedDays)] : [];
+      return [breaks, ...keeps, wayOut].join(' ');
     }
   }
 }

@@ -114,7 +114,11 @@ function raiseSentences({ question, untilKnown }: TurnTold, around: Around): str
   const limit = now.limits.alkalinityChangeDkhPerDay;
   return [
     stopsFor === 'day' ? say.raiseOnce(...way, dose) : say.raise(...way, dose, days),
-    say.raiseHolds(...uses, figure(largestDailyDkh, 2), figure(peakPh, 2)),
+    (around.answer ? say.raiseHolds : say.raiseAssumed)(
+      ...uses,
+      figure(largestDailyDkh, 2),
+      figure(peakPh, 2),
+    ),
     ...(largestDailyDkh > limit ? [plans.correction.movesAnyway(limits(limit))] : []),
     ...(stopsFor === 'band' ? [plans.correction.stopsShort] : []),
     ...handSentences(around),

@@ -23,7 +23,7 @@ export function turnedSentences(
     ...(turned.whyNotOwn ? whyNotOwn(turned.whyNotOwn) : []),
     ...apartSentence(turned),
     ...pourSentence(turned, scoopG),
-    ...(settled ? [say.between(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
+    ...(settled ? [standsBetween(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
     ...handSentences(around, turned.insteadOf ?? turned.dose),
     ...(turned.dose ? [say.handNoted] : []),
     ...promiseSentences(turned),
@@ -31,6 +31,9 @@ export function turnedSentences(
     ...alsoSentences(also.filter(({ quantity }) => !steered.includes(quantity))),
   ];
 }
+
+const standsBetween = (low: string, high: string): string =>
+  low === high ? say.about(low) : say.between(low, high);
 
 /** What is written into the log when a turn is run by: what goes with it, poured or later, is not lost. */
 export const turnNote = (turned: Turned, scoopG: number, beside = ''): string =>

@@ -22,13 +22,19 @@ function outside(turn: TurnTold['turn']): readonly string[] {
   return [...also, ...(breach ? [breach] : [])].map(({ quantity }) => quantity);
 }
 
-/** What of that nobody has read, so that a plan's number speaks; nothing of what is told beside it. */
-export function unreadSentences(
+/** What of a turn nobody has read; nothing of what is told beside it. */
+export const unreadSentences = (
   turn: TurnTold['turn'],
-  { readings }: Around,
+  around: Around,
   steered: readonly string[],
+): string[] => unreadOf(outside(turn), around, steered);
+
+/** What of some quantities nobody has read, so that a plan's number speaks. */
+export function unreadOf(
+  named: readonly string[],
+  { readings }: Around,
+  steered: readonly string[] = [],
 ): string[] {
-  const named = outside(turn);
   const unread = ids.filter(
     (id) =>
       named.includes(id) && !steered.includes(id) && newestOf(readings, readAs[id]) === undefined,

@@ -4,6 +4,7 @@ import { usualOptions, type SimulationOptions } from '../../engine/simulation';
 import { asItHappened, type Happened } from './asItHappened';
 import { beforesOf } from './before';
 import { fitted, type Fit } from './fitted';
+import { thereAndBack } from './leap';
 import { Model } from './model';
 import { parametersOf, withinBounds } from './parameters';
 import { plainFit } from './plainFit';
@@ -68,8 +69,9 @@ export function fitHappened(
     }
     if (look === (converged ? LOOKS : MOST_LOOKS) || atRest) {
       const fit = fitted({ model, values, slopes, settlement, converged: converged || atRest });
+      const stray = thereAndBack(fit.leaps);
       const lasting = happened.leaps.filter(
-        (_, i) => Math.abs(fit.leaps[i]!.byDkh) > LEAST_LEAP_DKH,
+        (_, i) => Math.abs(fit.leaps[i]!.byDkh) > LEAST_LEAP_DKH && !stray.has(i),
       );
       if (lasting.length === happened.leaps.length) return fit;
       return fitHappened({ ...happened, leaps: lasting }, options, false);

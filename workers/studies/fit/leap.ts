@@ -35,6 +35,20 @@ export function leapsOf(all: readonly Shared[], rows: readonly Row[]): Leap[] {
   });
 }
 
+/** So much of a leap may be missing on the way back. */
+const BACK = 0.5;
+
+/** Leaps to a single reading and back from it: that reading strays, and no water leapt. */
+export function thereAndBack(leaps: readonly Leap[]): Set<number> {
+  const stray = leaps.flatMap(({ afterH, byDkh }, i) => {
+    const back = leaps[i + 1];
+    if (back?.beforeH !== afterH) return [];
+    const least = Math.min(Math.abs(byDkh), Math.abs(back.byDkh));
+    return byDkh * back.byDkh < 0 && Math.abs(byDkh + back.byDkh) <= BACK * least ? [i, i + 1] : [];
+  });
+  return new Set(stray);
+}
+
 /** As if that much bicarbonate had gone in, or out, half way between the two readings. */
 export function leapt({ beforeH, afterH }: Leap, byDkh: number, volumeL: number): TankEvent {
   const dissolved = dissolve(

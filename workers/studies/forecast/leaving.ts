@@ -16,6 +16,8 @@ export interface Leaving {
 
 const SEED = 0.271828;
 const DRAWS = 500;
+/** A test and a day's swing are over by then. */
+const COMES_IN_H = 72;
 
 /** L with LLᵀ = C; what is known exactly stays exactly so. */
 export function rootOf(c: Square): number[][] {
@@ -43,6 +45,8 @@ export function leavingOf(
   const left = Array.from({ length: DRAWS }, () => {
     const z = covariance.map(() => normal());
     const law = normal();
+    // What begins outside and soon comes in leaves nothing by that.
+    let wasInside = false;
     const step = root.map((row) => row.reduce((sum, l, i) => sum + l * z[i]!, 0));
     for (let k = 0; k < timesH.length; k++) {
       // Level and use wander on from look to look.
@@ -52,7 +56,10 @@ export function leavingOf(
       }
       const value =
         dkh[k]! + law * byLawDkh[k]! + step.reduce((sum, by, i) => sum + by * slopes[k]![i]!, 0);
-      if (value < low || value > high) return { timeH: timesH[k]!, below: value < low };
+      const isInside = value >= low && value <= high;
+      if (!isInside && wasInside) return { timeH: timesH[k]!, below: value < low };
+      if (!isInside && k >= COMES_IN_H) return { timeH: timesH[0]!, below: value < low };
+      wasInside ||= isInside;
     }
     return undefined;
   });

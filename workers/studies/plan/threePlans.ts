@@ -12,6 +12,7 @@ import { PLAN_DAYS } from './holding';
 import type { Open } from './onTarget';
 import { nearest, type Nearest, type Refused } from './nearest';
 import { judged, LEAST_PROMISE_DAYS, type Judged } from './offered';
+import { todayOf } from './today';
 import { useEnds, type UseEnds } from './useEnds';
 import { withReference } from './withReference';
 import {
@@ -56,9 +57,6 @@ export interface Candidate extends Way, Judged {
 
 const ways = [limewaterFirst, twoPartAlone, waterChangesAlone] as const;
 
-/** So many days show how far the tank is outside as it runs today. */
-const TODAY_DAYS = 2;
-
 /** A plan begins at the target: where alkalinity stands today is no excuse. */
 const withoutAlkalinity = (today: Today): Today =>
   today.filter(({ quantity }) => quantity !== 'alkalinity' && quantity !== 'alkalinityChange');
@@ -94,8 +92,7 @@ export function threePlans(
 ): Candidate[] {
   const { targetDkh } = question;
   const now = withReference(question.now, options);
-  const today = watching(options)({ ...now, days: TODAY_DAYS });
-  const watch = watching(options, withoutAlkalinity(today.run.lines));
+  const watch = watching(options, withoutAlkalinity(todayOf(now, question, options)));
   const runPlan = (scenario: Scenario) => watch(scenario).run;
   const endsOf = useEnds(atRest(now, options));
   const standing = (alkalinityDkh: number, co2Ppm = now.room.co2Ppm): Scenario => ({

@@ -1,4 +1,5 @@
 import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
+import { drifts } from '../plan/drifts';
 import { LEAST_PROMISE_DAYS } from '../plan/offered';
 import { dayMeans } from '../dayMeans';
 import type { Replay } from './replay';
@@ -34,8 +35,6 @@ const untold = ({ quantity, limit }: LineResult): number =>
 const hair = ({ quantity, limit }: LineResult): number =>
   quantity === 'ph' ? 0.005 : 0.0005 * Math.abs(limit);
 
-/** Used up or piled up over weeks by what is dosed and what is not. */
-const DRIFTS: readonly string[] = ['calcium', 'magnesium', 'salinity'];
 /** As good as no sooner: what drifts is tested once in so many hours at the most. */
 const SOONER_H = 48;
 
@@ -60,7 +59,7 @@ function breachH(
     const wasOut = before.firstH !== undefined;
     // What drifts out as the tank runs today, and no sooner with the turn, is named, and no reason.
     const soonerH = (before.firstH ?? Infinity) - firstH;
-    if (DRIFTS.includes(line.quantity) && wasOut && soonerH <= SOONER_H) return Infinity;
+    if (drifts.includes(line.quantity) && wasOut && soonerH <= SOONER_H) return Infinity;
     const by = beyond(line, line.worst);
     const farther = by > beyond(line, before.worst) + untold(line);
     return by <= hair(line) || (wasOut && !farther) ? Infinity : firstH;
