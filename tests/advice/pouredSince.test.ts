@@ -85,6 +85,27 @@ it(
   patience,
 );
 
+it('water that was changed since brings what it holds and takes its share, as the engine has it', () => {
+  const bare = scenarioOf({
+    tank: { volumeL: 300, calciumMgPerL: 380, magnesiumMgPerL: 1450, salinityPractical: 34 },
+    waterChanges: { salinityPractical: 35, salt: { calciumMgPerL: 450, magnesiumMgPerL: 1300 } },
+    corals: { useDkhPerDay: 0 },
+  });
+  const { calciumMgPerL, magnesiumMgPerL, salinityPractical } = bare.tank;
+  const read: Reading = { at: READ, calciumMgPerL, magnesiumMgPerL, salinityPractical };
+  const changed = [1, 8].map((day) => ({ at: morning(day), waterChangePercent: 20 }));
+  const { now } = withPoured(bare, [read, ...changed], options);
+  const weekly = { ...bare.waterChanges, percent: 20, everyDays: 7 };
+  const { trace } = run({ ...bare, days: 15, waterChanges: weekly });
+  const ends = (column: 'calcium_mg_l' | 'magnesium_mg_l' | 'salinity_ppt') =>
+    readColumn(trace, column).at(-1)!;
+  // By hand: 380 + 0.2·70 + 0.2·56 = 405.2; 36 % of the way.
+  expect(now.tank.calciumMgPerL).toBeCloseTo(380 + 0.36 * 70, 6);
+  expect(Math.abs(now.tank.calciumMgPerL - ends('calcium_mg_l'))).toBeLessThan(1.5);
+  expect(Math.abs(now.tank.magnesiumMgPerL - ends('magnesium_mg_l'))).toBeLessThan(4);
+  expect(Math.abs(now.tank.salinityPractical - ends('salinity_ppt'))).toBeLessThan(0.05);
+});
+
 it('what a tank takes as fast as it is poured in raises nothing', () => {
   const plan = scenarioOf({ corals: { useDkhPerDay: 1 }, evaporation: { litresPerDay: 4 } });
   const course = readColumn(run({ ...plan, days: 30 }).trace, 'calcium_mg_l');

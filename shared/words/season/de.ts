@@ -167,6 +167,8 @@ export const de: Words<typeof en> = {
     `Niemand hat es gemessen: ${what}. Dafür stehen die Zahlen des Plans. Testen Sie, bevor Sie etwas zugeben.`,
   pouredSince: (what, by, day) =>
     `${what} wird um ${by} höher gerechnet als am ${day} gemessen: So viel kam laut Messbuch seither hinein und ist noch da. Der nächste Test zeigt es.`,
+  changedSince: (what, by, day) =>
+    `${what} wird um ${by} niedriger gerechnet als am ${day} gemessen: Laut Messbuch wurde seither Wasser gewechselt, und das neue hält weniger. Der nächste Test zeigt es.`,
   oldReading: (what, count) =>
     `${what} wurde zuletzt vor ${count} Tagen gemessen: Testen Sie, bevor Sie etwas zugeben.`,
   notInIt:

@@ -167,7 +167,9 @@ export const en = {
   notRead: (what: string) =>
     `Nobody has read ${what}: the plan’s numbers stand for it. Test it before you add anything.`,
   pouredSince: (what: string, by: string, day: string) =>
-    `${what} is counted ${by} higher than it was read on ${day}: that much was poured in since, by the log, and is still there. The next test tells.`,
+    `${what} is counted ${by} higher than it was read on ${day}: that much came in since, by the log (poured in, or with new water), and is still there. The next test tells.`,
+  changedSince: (what: string, by: string, day: string) =>
+    `${what} is counted ${by} lower than it was read on ${day}: water was changed since, by the log, and the new holds less. The next test tells.`,
   oldReading: (what: string, count: number) =>
     `${what} was last read ${count} days ago: test it before you add anything.`,
   notInIt:

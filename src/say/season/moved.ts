@@ -57,9 +57,13 @@ export function unreadTexts(moved: readonly Pick<Moved, 'id' | 'latest'>[], now:
   ];
 }
 
-/** What was poured in since a reading, and is counted with it. */
+/** What was poured in or changed since a reading, and is counted with it. */
 export const pouredTexts = (poured: Season['poured']): string[] =>
-  poured.map(({ id, at, by }) => say.pouredSince(begins(name(id)), value(id, by), day(at)));
+  poured.map(({ id, at, by }) =>
+    (by > 0 ? say.pouredSince : say.changedSince)(
+      ...([begins(name(id)), value(id, Math.abs(by)), day(at)] as const),
+    ),
+  );
 
 /** What was read to move otherwise than the plan says, and what would tell. */
 export function strayTexts({ why }: Season): { title: string; ways: readonly string[] }[] {

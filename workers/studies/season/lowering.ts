@@ -2,6 +2,7 @@ import type { MostPerDay } from '../../../shared/recipe/mostPerDay';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Stretch } from '../turn/replay';
 import { metals, type Metal } from './metals';
+import { newWaterHolds } from './newWater';
 import { type First } from './firstDays';
 
 import { daily, type SeasonTank } from './seasonTank';
@@ -54,12 +55,8 @@ export function loweredBy(now: Scenario, metal: Metal, way: Way): Scenario {
 /** What is above its band, and how it comes back inside while all else goes on. */
 export function loweringsOf(tank: SeasonTank, first: First, mostPerDay: MostPerDay): Lowering[] {
   const { now } = tank;
-  const { salt, salinityPractical, percent: ownPercent } = now.waterChanges;
-  const scale = salinityPractical / salt.atSalinityPractical;
-  const newWater = {
-    calcium: salt.calciumMgPerL * scale,
-    magnesium: salt.magnesiumMgPerL * scale,
-  };
+  const { percent: ownPercent } = now.waterChanges;
+  const newWater = newWaterHolds(now);
   const poured: readonly Stretch[] = first.kind === 'first' ? [first.stretch] : [];
   return metals
     .filter((metal) => tank.level(metal) > tank.band(metal).high)

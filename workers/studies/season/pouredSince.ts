@@ -11,14 +11,15 @@ import { stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import { replayed } from '../turn/replay';
 import { METAL_OF } from './metals';
+import { newWaterHolds } from './newWater';
 import { seasonQuantities, type SeasonId, type SeasonQuantity } from './quantity';
 
-/** What was poured in after a quantity was last read, as far as it is still there. */
+/** What was poured in or changed after a quantity was last read, as far as it is still there. */
 export interface PouredSince {
   readonly id: SeasonId;
   /** Of the reading that it is added to. */
   readonly at: string;
-  /** mg/L, or ppt. */
+  /** mg/L, or ppt; below 0 where new water holds less. */
   readonly by: number;
 }
 
@@ -50,7 +51,8 @@ function fallen(
 
 /**
  * Of each of the three what the log says was poured in since it was last read, less what the tank has
- * taken of it since: never more than was poured, and never less than nothing.
+ * taken of it since: never more than was poured, and never less than nothing. Water that was changed
+ * takes its share of all that, and brings its own.
  */
 function pouredSince(
   now: Scenario,
@@ -62,19 +64,20 @@ function pouredSince(
     const { id, reading } = quantity;
     const newest = newestOf(readings, reading);
     if (!newest) return [];
-    const poured = readings
-      // Within one minute the test comes first.
-      .filter(({ at }) => at >= newest.at)
-      .reduce(
-        (sum, { additive, grams }) =>
-          sum + (additive && grams ? adds(id, additive, grams, now) : 0),
-        0,
-      );
-    if (poured < TOLD[id]) return [];
+    const held = newWaterHolds(now)[id];
+    // Within one minute the test comes first.
+    const since = readings.filter(({ at }) => at >= newest.at);
+    let [poured, changed] = [0, 0];
+    for (const { additive, grams, waterChangePercent } of since) {
+      if (additive && grams) poured += adds(id, additive, grams, now);
+      const share = (waterChangePercent ?? 0) / 100;
+      changed += share * (held - newest.value - changed);
+      poured *= 1 - share;
+    }
     const days = Math.min(MOST_DAYS, Math.ceil((lastH - hoursOf(newest.at)) / 24));
-    const taken = days > 0 ? fallen(quantity, now, days, options) : 0;
-    const by = Math.max(0, poured - taken);
-    return by < TOLD[id] ? [] : [{ id, at: newest.at, by }];
+    const taken = days > 0 && poured >= TOLD[id] ? fallen(quantity, now, days, options) : 0;
+    const by = Math.max(0, poured - taken) + changed;
+    return Math.abs(by) < TOLD[id] ? [] : [{ id, at: newest.at, by }];
   });
 }
 

@@ -3,6 +3,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import type { AdditiveId } from '../../../shared/species/additives';
 import { SALT_G_PER_KG_PER_PSU } from '../../../shared/water/referenceSeawater';
 import { seawaterDensityKgPerM3 } from '../../../shared/seawater/density';
+import { newWaterHolds } from './newWater';
 import { seasonQuantities, type SeasonId } from './quantity';
 
 /** Something that would make up what the plan does not explain, and is to be looked at. */
@@ -49,14 +50,14 @@ const STEP = 0.1;
 function bagOf({ id, by, scenario, endsOff }: Stray): Would[] {
   const { waterChanges } = scenario;
   const { salt, salinityPractical: mixedTo } = waterChanges;
-  const scale = mixedTo / salt.atSalinityPractical;
+  const holds = newWaterHolds(scenario);
   const of = {
     calcium: () => ({
-      typed: salt.calciumMgPerL * scale,
+      typed: holds.calcium,
       more: { salt: { ...salt, calciumMgPerL: salt.calciumMgPerL * (1 + STEP) } },
     }),
     magnesium: () => ({
-      typed: salt.magnesiumMgPerL * scale,
+      typed: holds.magnesium,
       more: { salt: { ...salt, magnesiumMgPerL: salt.magnesiumMgPerL * (1 + STEP) } },
     }),
     salinity: () => ({ typed: mixedTo, more: { salinityPractical: mixedTo * (1 + STEP) } }),
