@@ -87,6 +87,9 @@ describe('what keeps a failure from doing harm', () => {
       protectionsAgainst({ ...changing, faults: [newFault(kind)] }),
     );
     expect(new Set(all)).toEqual(new Set(protectionIds));
+    const plain = { ...stuck, topOff: { ...stuck.topOff, additive: 'none' as const } };
+    expect(protectionsAgainst(plain)).toContain('halfPump');
+    expect(protectionsAgainst(plain)).not.toContain('plain');
     const bare = { ...stuck, topOff: { ...stuck.topOff, reservoirL: 0 } };
     expect(protectionsAgainst(bare)).toEqual([]);
   });
