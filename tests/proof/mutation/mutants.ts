@@ -53,14 +53,19 @@ const all = await drawnFrom(folder, seed);
 if (values.again) {
   const score = scores().find((one) => one.folder === folder && one.seed === seed)!;
   const survivors: Survivor[] = [];
-  for (const { what, seen } of score.survivors) {
+  for (const survivor of score.survivors) {
+    const { what, seen } = survivor;
+    if (seen) {
+      survivors.push(survivor);
+      continue;
+    }
     // Lines are cut short, so that two may read alike: all of them must fall.
     const came = [];
     for (const mutant of all.filter((one) => lineOf(one) === what))
       came.push(await resultOf(mutant));
     const fell = came.every((one) => one.fell) ? came.at(-1)?.fell : undefined;
     console.log(came.length === 0 ? 'NOT THERE' : (fell ?? 'SURVIVED'), what);
-    survivors.push({ what, ...(seen && { seen }), ...(fell && { killedBy: fell }) });
+    survivors.push({ what, ...(fell && { killedBy: fell }) });
   }
   await keep({ ...score, survivors });
 } else {
