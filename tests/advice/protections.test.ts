@@ -60,6 +60,20 @@ describe('what keeps a failure from doing harm', () => {
     expect(found.protections[0]!.worst[1]).toBeCloseTo(worst, 6);
   });
 
+  it('halves what a stuck dosing pump does with a stock of half the strength', async () => {
+    const drill = scenarioFromFile('drill-doser-stuck.json');
+    const { protections } = await keep(drill);
+    const weaker = protections.find(({ act }) => act === 'weakerStock')!;
+    const dosers = drill.dosers.map((doser) => ({
+      ...doser,
+      mlPerDay: doser.mlPerDay * 2,
+      recipe: doser.recipe.map((part) => ({ ...part, gramsPerL: part.gramsPerL / 2 })),
+    }));
+    const faults = drill.faults.map((fault) => ({ ...fault, endsAfterH: 96 - fault.hour }));
+    const { worst } = lineOf(runDrill({ ...drill, dosers, faults }).lines, weaker.line.id);
+    expect(weaker.worst[1]).toBeCloseTo(worst, 6);
+  });
+
   it('is offered where it fits, and each has a failure that it fits', () => {
     const against = (kind: Parameters<typeof newFault>[0], own = {}) =>
       protectionsAgainst({ ...stuck, faults: [newFault(kind, own)] });
@@ -73,6 +87,9 @@ describe('what keeps a failure from doing harm', () => {
       protectionsAgainst({ ...changing, faults: [newFault(kind)] }),
     );
     expect(new Set(all)).toEqual(new Set(protectionIds));
+    const plain = { ...stuck, topOff: { ...stuck.topOff, additive: 'none' as const } };
+    expect(protectionsAgainst(plain)).toContain('halfPump');
+    expect(protectionsAgainst(plain)).not.toContain('plain');
     const bare = { ...stuck, topOff: { ...stuck.topOff, reservoirL: 0 } };
     expect(protectionsAgainst(bare)).toEqual([]);
   });

@@ -23,6 +23,7 @@ describe('a correction, by hand', () => {
     expect(found.scenario.additions.map((one) => [one.day, one.hour])).toEqual([[day, 9]]);
     // 2.996 g raise 100 L by 1 dKH (additives.csv): 7.19 g for 0.8 dKH in 300 L.
     expect(found.gramsPerDay).toBeCloseTo(7.19, 1);
+    expect(found.stopsFor).toBe('target');
     const dkh = readColumn(run(found.scenario).trace, 'alkalinity_dkh');
     expect(dkh[afterH - 1]).toBeCloseTo(7.7, 2);
     expect(dkh[afterH + 1]).toBeCloseTo(8.5, 1);

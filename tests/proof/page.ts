@@ -4,6 +4,8 @@ import { twinMisses } from '../log/twins/misses';
 import type { Twins } from '../log/twins/twins';
 import type { LawFile } from './laws';
 import { attackSection } from './attackSection';
+import { mutationSection } from './mutation/mutationSection';
+import type { Score } from './mutation/scores';
 import type { Attacked } from './storage/attacked';
 import { twinSection } from './twinSection';
 import {
@@ -22,6 +24,7 @@ export interface Proof {
   readonly laws: readonly LawFile[];
   readonly grazing: readonly Grazing[];
   readonly twins: readonly Twins[];
+  readonly mutation: readonly Score[];
   readonly attacks: readonly Attacked[];
   /** Attacks that were not tried. */
   readonly leftOut: readonly string[];
@@ -93,6 +96,7 @@ export function page(proof: Proof): string {
     `Values of the same table that are set aside, and why:\n\n${reasons.join('\n')}`,
     twinSection(proof.twins),
     `## Laws and whole runs at full length\n\n${lawsTable(proof.laws)}`,
+    mutationSection(proof.mutation),
     attackSection(proof.attacks, proof.leftOut),
     notChecked,
   ].join('\n\n')}\n`;

@@ -10,6 +10,7 @@ import { groups } from './groups';
 import { madeInChild } from './inChild';
 import { kept } from './kept';
 import { lawJobs, type LawFile } from './laws';
+import { scores } from './mutation/scores';
 import { failures, page, type Proof } from './page';
 import { sideBySide } from './sideBySide';
 
@@ -44,6 +45,7 @@ const proof: Proof = {
     tightened(scenarioFromFile(name)).grazing.map(({ limit, timeH }) => ({ name, limit, timeH })),
   ),
   twins: made.slice(laws.length) as Twins[],
+  mutation: scores(),
   attacks: await attacked(seed % 10_000),
   leftOut,
   versions: {

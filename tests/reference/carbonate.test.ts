@@ -33,6 +33,18 @@ describe('the carbonate system', () => {
     expect(doubled.phTotal).toBe(rest.phTotal);
   });
 
+  it('adds up its acids and bases to the alkalinity', () => {
+    const water = carbonateFromAlkalinityDic({
+      ...reef,
+      phosphateUmolPerKg: 5,
+      ammoniaUmolPerKg: 40,
+    });
+    const bases = water.hco3UmolPerKg + 2 * water.co3UmolPerKg + water.boh4UmolPerKg;
+    const acids = water.hFreeUmolPerKg + water.hso4UmolPerKg + water.hfUmolPerKg;
+    const rest = water.ohUmolPerKg + water.nh3UmolPerKg + water.phosphateAlkalinityUmolPerKg;
+    expect(bases + rest - acids).toBeCloseTo(reef.alkalinityUmolPerKg, 3);
+  });
+
   it('moves pH by up to 0.033 with the other borate total', () => {
     const lee = carbonateFromAlkalinityDic({ ...reef, borateOption: 'lee2010' });
     const difference = carbonateFromAlkalinityDic(reef).phTotal - lee.phTotal;
