@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest';
 import { LONGEST_NOTE, type Reading } from '../../shared/log/reading';
 import { scenarioOf } from '../../shared/scenario/write';
-import type { Scenario } from '../../shared/scenario/schema';
 import { lineOf } from '../../shared/verdict/lineResult';
 import { run } from '../../workers/engine/run';
 import { withUse } from '../../workers/studies/plan/useEnds';
@@ -13,48 +12,11 @@ import { steerSentences } from '../../src/say/turn/steer';
 import { turnSentences } from '../../src/say/turn/turn';
 import { nextTestSentence, useSentence } from '../../src/say/fit/answer';
 import { turnedSentences } from '../../src/say/turn/turned';
+import { asked, daily, lime, pumps } from './askedTurn';
 import { metalWants } from '../../src/diary/season/seasonAsked';
 import { emptyLog } from '../../shared/log/tankLog';
 import { steer, turn } from '../../workers/desk/logQuestions';
 import { answerLog, reaches } from '../../workers/studies/index';
-
-const soda = { additive: 'sodiumCarbonate', gramsPerL: 60 } as const;
-const chloride = { additive: 'calciumChlorideDihydrate', gramsPerL: 83 } as const;
-const pumps = scenarioOf({
-  tank: { volumeL: 300, alkalinityDkh: 8.4 },
-  corals: { useDkhPerDay: 1 },
-  dosers: [
-    { name: 'soda', recipe: [soda], mlPerDay: 80 },
-    { name: 'calcium', recipe: [chloride], mlPerDay: 80 },
-  ],
-});
-const lime = scenarioOf({
-  tank: { volumeL: 300, alkalinityDkh: 8.4 },
-  corals: { useDkhPerDay: 1.2 },
-  evaporation: { litresPerDay: 3 },
-  topOff: { reservoirL: 8, additive: 'calciumHydroxide', gramsPerL: 1.2 },
-});
-
-const daily = (tests: readonly number[]): Reading[] =>
-  tests.map((alkalinityDkh, i) => ({
-    at: `2026-03-${String(i + 1).padStart(2, '0')}T10:30`,
-    alkalinityDkh,
-  }));
-
-/** Asked on the evening of the newest reading, unless another moment is given. */
-async function asked(
-  plan: Scenario,
-  readings: readonly Reading[],
-  targetDkh = 8.5,
-  now = `${readings.at(-1)?.at.slice(0, 10) ?? '2026-03-01'}T20:00`,
-) {
-  const answer = answerLog(plan, readings, 0.1);
-  const known = 'why' in answer ? undefined : answer;
-  const turned = await turn({ plan, log: readings, known, wanted: { targetDkh } });
-  const { question, turn: found, untilKnown } = turned;
-  const told = turnSentences(turned, { readings, answer: known, now });
-  return { question, found, untilKnown, told, text: [told.headline, ...told.more].join(' ') };
-}
 
 it('turns nothing by a log whose next test is overdue: that test comes first', async () => {
   const tests = daily([8.4, 8.3, 8.3, 8.2, 8.1, 8.1, 8, 7.9]);

@@ -139,6 +139,8 @@ export const de: Words<typeof en> = {
   },
   unlinked: (pumps, calcium, together, day) =>
     `Die Flaschen sind getrennt: ${pumps}. Calcium steht dann an Tag ${day} bei ${calcium} mg/L; gemeinsam gedreht wären es ${together}.`,
+  unlinkFirst: (calcium, limit) =>
+    `Calcium wurde mit ${calcium} mg/L gemessen, über Ihren ${limit}: Nehmen Sie den Haken bei „Die Flaschen eines Paares gemeinsam drehen“ weg, dann bleibt die Flasche, die es bringt, wie sie ist.`,
   stays: (name, ml) => `„${name}“ bleibt bei ${ml} mL am Tag`,
   link: 'Die Flaschen eines Paares gemeinsam drehen',
   linkWhy:

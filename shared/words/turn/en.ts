@@ -159,6 +159,8 @@ export const en = {
   },
   unlinked: (pumps: string, calcium: string, together: string, day: number) =>
     `The bottles are unlinked: ${pumps}. Calcium then stands at ${calcium} mg/L on day ${day}; turned together it would be ${together}.`,
+  unlinkFirst: (calcium: string, limit: string) =>
+    `Calcium was read at ${calcium} mg/L, above your ${limit}: untick “Turn the bottles of a pair together”, and the bottle that brings it stays as it is.`,
   stays: (name: string, ml: string) => `“${name}” stays at ${ml} mL a day`,
   link: 'Turn the bottles of a pair together',
   linkWhy:

@@ -1,3 +1,4 @@
+import { newestOf } from '../../../shared/log/newest';
 import { LONGEST_NOTE } from '../../../shared/log/reading';
 import type { LineResult } from '../../../shared/verdict/lineResult';
 import { figure } from '../../../shared/words/figure';
@@ -22,6 +23,7 @@ export function turnedSentences(
     headlineOf(turned),
     ...(turned.whyNotOwn ? whyNotOwn(turned.whyNotOwn) : []),
     ...apartSentence(turned),
+    ...unlinkSentence(turned, around),
     ...pourSentence(turned, scoopG),
     ...(settled ? [standsBetween(dkhText(settled.lowDkh), dkhText(settled.highDkh))] : []),
     ...handSentences(around, turned.insteadOf ?? turned.dose),
@@ -48,6 +50,16 @@ function apartSentence({ apart }: Turned): string[] {
   const { pumps, calciumMgPerL, togetherMgPerL, day } = apart;
   const stay = pumps.map(({ name, mlPerDay }) => say.stays(name, plain(mlPerDay))).join(', ');
   return [say.unlinked(stay, figure(calciumMgPerL, 0), figure(togetherMgPerL, 0), day)];
+}
+
+/** Where calcium is too high already, what is turned up need not bring more of it. */
+function unlinkSentence({ pumps, scenario }: Turned, { readings }: Around): string[] {
+  const high = scenario.limits.calciumHighMgPerL;
+  const calcium = newestOf(readings, 'calciumMgPerL')?.value ?? 0;
+  const isUp = pumps.some(({ fromMlPerDay, toMlPerDay }) => toMlPerDay > fromMlPerDay);
+  return calcium > high && isUp && pumps.length > 1
+    ? [say.unlinkFirst(figure(calcium, 0), plain(high))]
+    : [];
 }
 
 /** What else the runs say: how fast it moves, and how high pH goes. */

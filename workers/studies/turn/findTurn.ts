@@ -1,3 +1,4 @@
+import { NEAR_TARGET_DKH } from '../../../shared/verdict/nearTarget';
 import { channelOf } from './channel';
 import { leversOf, type Lever } from './lever';
 import type { Refusal } from './promised';
@@ -61,21 +62,24 @@ export function findTurn(
   allowed: Allowed,
 ): Attempt {
   const rests: number[] = [];
+  const near: Held[] = [];
   const hold = (lever: Lever): Held[] => {
     const holding = seeker.holding(lever);
-    if (holding.kind === 'cannot') {
-      rests.push(holding.restsDkh);
-      return [];
-    }
     const { value, dkhPerUnit } = holding;
-    return [{ lever, to: lever.rounded(value), dkhPerUnit }];
+    const held = { lever, to: lever.rounded(value), dkhPerUnit };
+    if (holding.kind === 'holds') return [held];
+    rests.push(holding.restsDkh);
+    if (Math.abs(holding.restsDkh - targetDkh) <= NEAR_TARGET_DKH && dkhPerUnit > 0)
+      near.push(held);
+    return [];
   };
   let refusal: Refusal | undefined;
   const stays = staying(seeker, own, allowed);
   const ways = own.flatMap(hold).toSorted((a, b) => shareOf(a) - shareOf(b));
-  // Nobody buys a pump for what the readings cannot tell from nothing.
-  const tried = stays?.isThere ? [stays.held, ...ways] : [...ways, ...(stays ? [stays.held] : [])];
-  for (const held of tried) {
+  // Nobody buys a pump for what the readings cannot tell from nothing, or where what runs comes near.
+  const asItIs = stays ? [stays.held] : [];
+  const tried = stays?.isThere ? [...asItIs, ...ways] : [...ways, ...asItIs];
+  for (const held of [...tried, ...near]) {
     const attempt = seeker.attempt(held, allowed);
     if (attempt.kind === 'turn') return attempt;
     refusal ??= attempt.refusal;

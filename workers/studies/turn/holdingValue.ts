@@ -4,7 +4,13 @@ import type { Lever } from './lever';
 export type Holding =
   | { readonly kind: 'holds'; readonly value: number; readonly dkhPerUnit: number }
   /** Even at its most, or at nothing, the water comes to rest elsewhere. */
-  | { readonly kind: 'cannot'; readonly restsDkh: number };
+  | {
+      readonly kind: 'cannot';
+      readonly restsDkh: number;
+      /** Where it comes nearest. */
+      readonly value: number;
+      readonly dkhPerUnit: number;
+    };
 
 /** So near to the target is on it, dKH. */
 const CLOSE_DKH = 0.015;
@@ -35,9 +41,10 @@ export function holdingValue(
   const down = before.off > 0 || before.x >= most;
   let last = at(down ? before.x * (1 - ASIDE) : Math.min(most, before.x * (1 + ASIDE)));
   const tried = [before, last];
+  let dkhPerUnit = 0;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const best = nearest(tried);
-    const dkhPerUnit = (last.off - before.off) / (last.x - before.x);
+    dkhPerUnit = (last.off - before.off) / (last.x - before.x);
     if (Math.abs(best.off) <= CLOSE_DKH && dkhPerUnit > 0) {
       return { kind: 'holds', value: best.x, dkhPerUnit };
     }
@@ -47,7 +54,8 @@ export function holdingValue(
     last = at(x);
     tried.push(last);
   }
-  return { kind: 'cannot', restsDkh: targetDkh + nearest(tried).off };
+  const { x: value, off } = nearest(tried);
+  return { kind: 'cannot', restsDkh: targetDkh + off, value, dkhPerUnit };
 }
 
 const nearest = (tried: readonly Tried[]): Tried =>
