@@ -79,10 +79,14 @@ export function findTurn(
   // Nobody buys a pump for what the readings cannot tell from nothing, or where what runs comes near.
   const asItIs = stays ? [stays.held] : [];
   const tried = stays?.isThere ? [...asItIs, ...ways] : [...ways, ...asItIs];
-  for (const held of [...tried, ...near]) {
+  for (const held of tried) {
     const attempt = seeker.attempt(held, allowed);
     if (attempt.kind === 'turn') return attempt;
     refusal ??= attempt.refusal;
+  }
+  for (const held of near) {
+    const attempt = seeker.attempt(held, allowed);
+    if (attempt.kind === 'turn') return attempt;
   }
   // What is to be turned down is not helped by another that brings more.
   const couldRise =
