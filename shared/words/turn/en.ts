@@ -1,7 +1,7 @@
 /** More mornings than this go on past the first test by days. */
 const FEW = 4;
 const testsOn = (mornings: number): string =>
-  mornings > FEW ? 'on day 3 and every second day from then on' : 'on day 3';
+  mornings > FEW ? 'on day 3 and every second day after it' : 'on day 3';
 
 export const en = {
   panel: {
