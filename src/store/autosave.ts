@@ -99,6 +99,8 @@ export class Autosave {
     this.writing = this.writing.then(async () => {
       try {
         const known = this.bases.get(id);
+        // What is there when it is brought back another window has put there: neither then misses a reading.
+        this.bases.delete(id);
         if (await (await store()).removeTank(id, known)) {
           this.listener.trouble(say.removedAside(known?.name ?? id));
         }
@@ -162,7 +164,10 @@ export class Autosave {
     const { readSaved, rebased } = await store();
     const tank = await readSaved(id).catch(() => undefined);
     if (this.waiting.has(id)) return;
-    if (tank === 'gone') return this.listener.removedElsewhere(id);
+    if (tank === 'gone') {
+      this.bases.delete(id);
+      return this.listener.removedElsewhere(id);
+    }
     if (!tank) return;
     this.bases.set(id, tank);
     this.listener.changedElsewhere(tank, rebased);

@@ -58,6 +58,27 @@ describe('a tank that was removed', () => {
     expect(shelf.tanks).toHaveLength(2);
   });
 
+  it('has all that it held though another window wrote meanwhile what it still had of it', async () => {
+    const { shelf, bench } = await open();
+    shelf.log.add([reading(1, 8.4)]);
+    shelf.add('The north basin', bench.plans.today.scenario);
+    shelf.log.add([reading(2, 9.3)]);
+    const older = shelf.current;
+    shelf.log.add([reading(3, 9.1)]);
+    const { id } = older;
+    const held = async () =>
+      (await loadTanks()).tanks.find((one) => one.id === id)?.log.readings.map(({ at }) => at);
+    await soon(async () => expect(await held()).toHaveLength(2));
+    await shelf.remove(id);
+    await saveTank(
+      { ...older, log: { ...older.log, readings: [reading(4, 8.9), reading(2, 9.3)] } },
+      older,
+    );
+    shelf.bringBack();
+    await soon(async () => expect(await held()).toContain(reading(3, 9.1).at));
+    expect(await held()).toEqual([2, 3, 4].map((day) => reading(day, 9).at));
+  });
+
   it('goes in the other window too, with a sentence, and can be brought back there', async () => {
     const [one, two] = [await open(), await open()];
     one.shelf.log.add([reading(1, 8.4)]);
