@@ -8,6 +8,7 @@ const PATIENCE = { timeout: 30_000 };
 
 async function type(desk: DeskWindow, prefix: string, name: string): Promise<void> {
   const dkh = `${(desk.chance.int(60, 110) / 10).toFixed(1)} dKH`;
+  await desk.page.locator(`#${prefix}-notes`).waitFor({ state: 'attached', ...PATIENCE });
   await desk.page.evaluate(
     (id) => (document.getElementById(id)!.closest('details')!.open = true),
     `${prefix}-notes`,
