@@ -4,7 +4,8 @@ import type { Reading } from '../../shared/log/reading';
 import { twoPart } from '../../shared/recipe/twoPart';
 import type { Scenario } from '../../shared/scenario/schema';
 import { scenarioOf } from '../../shared/scenario/write';
-import { habitsOf, handDosed } from '../../workers/studies/forecast/habit';
+import { habitsOf } from '../../workers/studies/forecast/habit';
+import { handDosed } from '../../workers/studies/forecast/goingOn';
 import { replacedAt } from '../../workers/studies/forecast/replacedAt';
 import { START_H } from './testedDaily';
 

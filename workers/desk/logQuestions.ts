@@ -9,7 +9,7 @@ import { answerLog, FORECAST_DAYS, type LogAnswer, type Unanswered } from '../st
 import { away as awayFrom, type Away, type AwayQuestion } from '../studies/away/away';
 import { nobodyLooks as nobodyLooksIn, type NobodyLooks } from '../studies/away/unnoticed';
 import { tooLittle } from '../studies/fit/tooLittle';
-import { handDosed } from '../studies/forecast/habit';
+import { handDosed } from '../studies/forecast/goingOn';
 import type { RanUntil } from '../studies/fit/turnedAt';
 import type { Correction } from '../studies/plan/correct';
 import { correctBefore } from '../studies/plan/correctBefore';

@@ -1,7 +1,6 @@
 import { extent, mean, median } from 'd3-array';
 import { hoursOf } from '../../../shared/log/localTime';
 import type { Reading } from '../../../shared/log/reading';
-import type { Scenario } from '../../../shared/scenario/schema';
 import type { AdditiveId } from '../../../shared/species/additives';
 
 /** What the log shows being poured in again and again. */
@@ -37,7 +36,6 @@ const LEAST_TIMES = 3;
 const GIVEN_UP_AFTER = 2.5;
 /** So many times as much is the same amount, as a scoop is level. */
 const ALIKE = 1.1;
-const MOST_RESPONSES = 12;
 const MOST_PERCENT = 90;
 
 interface Done {
@@ -88,62 +86,3 @@ export function habitsOf(
     change: change && { percent: Math.min(MOST_PERCENT, Math.round(change.each)), ...change },
   };
 }
-
-/** The plan's water changes, or those that the log shows where the plan has none. */
-export const changedBy = (
-  { change }: Habits,
-  planned: Scenario['waterChanges'],
-): Scenario['waterChanges'] =>
-  planned.percent === 0 && change
-    ? { ...planned, percent: change.percent, everyDays: change.everyDays }
-    : planned;
-
-/** When something comes round again, by the day and the hour of a run that begins at that hour. */
-function again(
-  { everyDays, lastH }: { readonly everyDays: number; readonly lastH: number },
-  fromH: number,
-  { start, days }: Scenario,
-): { day: number; hour: number }[] {
-  const everyH = everyDays * 24;
-  const first = lastH + everyH * Math.max(1, Math.ceil((fromH - lastH) / everyH));
-  const count = Math.max(0, Math.ceil((fromH + days * 24 - first) / everyH));
-  return Array.from({ length: count }, (_, i) => {
-    const sinceMidnight = start.clockHour + first + i * everyH - fromH;
-    const day = Math.floor(sinceMidnight / 24) + 1;
-    return { day, hour: Math.min(23.99, sinceMidnight - (day - 1) * 24) };
-  });
-}
-
-/** A tank with what is poured in by hand in its days, and nothing else poured. */
-export const handDosed = (now: Scenario, { doses, fromH }: ByHand): Scenario => ({
-  ...now,
-  additions: doses.flatMap((dose) =>
-    again(dose, fromH, now).map((when) => ({
-      ...when,
-      additive: dose.additive,
-      grams: dose.gramsEach,
-    })),
-  ),
-});
-
-/** The tank with all that the habits bring. */
-export function goingOn(now: Scenario, { doses, change }: Habits, fromH: number): Scenario {
-  const changes = change ? again(change, fromH, now) : [];
-  const byHand = changes.length > 0 && changes.length <= MOST_RESPONSES;
-  return {
-    ...handDosed(now, { doses, fromH }),
-    ...(byHand && {
-      waterChanges: { ...now.waterChanges, percent: 0 },
-      responses: changes.map((when) => response(when, change!.percent)),
-    }),
-  };
-}
-
-/** A water change on a day of its own; what other responses need stays as it usually is. */
-const response = (
-  when: { day: number; hour: number },
-  percent: number,
-): Scenario['responses'][number] => ({
-  ...{ kind: 'extraChange', ...when, percent, hours: 1 },
-  ...{ kLaPerH: 4, co2Ppm: 5000, co2GramsEach: 2, portions: 4 },
-});

@@ -5,7 +5,8 @@ import { quantityAt } from '../../../shared/scenario/fields';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { Fit } from '../fit/fit';
 import type { Metals } from '../fit/metalsMoved';
-import { changedBy, type Habits } from './habit';
+import { type Habits } from './habit';
+import { changedBy } from './goingOn';
 
 const bounded = (path: string[], value: number): number => {
   const { min, max } = quantityAt(path).quantity;

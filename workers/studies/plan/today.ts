@@ -2,7 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
-import { handDosed } from '../forecast/habit';
+import { handDosed } from '../forecast/goingOn';
 import { atRest } from './atRest';
 import type { Today } from './breaches';
 import { drifts } from './drifts';

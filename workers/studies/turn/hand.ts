@@ -2,7 +2,8 @@ import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { oxidisedMeqPerG } from '../../../shared/species/additives';
-import { handDosed, type ByHand, type Dose } from '../forecast/habit';
+import { type ByHand, type Dose } from '../forecast/habit';
+import { handDosed } from '../forecast/goingOn';
 import { settable, type Lever } from './lever';
 
 /** Nobody weighs a twentieth of what they pour: common practice. */

@@ -4,7 +4,7 @@ import { lineOf } from '../../../shared/verdict/lineResult';
 import { run, stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
-import { handDosed } from '../forecast/habit';
+import { handDosed } from '../forecast/goingOn';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import { heldDkh, PLAN_DAYS } from '../plan/holding';
 import type { PlanQuestion } from '../plan/threePlans';
