@@ -32,6 +32,7 @@ export const de: Words<typeof en> = {
     several: 'Mehrere auf einmal?',
     pasteThem: 'Mehrere Zeilen einfügen',
     knownAlready: 'Genau diese Zeile steht schon im Messbuch; nichts wurde hinzugefügt.',
+    again: (dose) => `Noch einmal ${dose}`,
     taken: (time) => `Übernommen, ${time}.`,
     onlyDigits: 'Ziffern und ein Dezimalzeichen',
     lotAlone:

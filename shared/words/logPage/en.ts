@@ -27,6 +27,7 @@ export const en = {
     several: 'Several at once?',
     pasteThem: 'Paste several lines',
     knownAlready: 'The log has just this line already; nothing was added.',
+    again: (dose: string) => `${dose}, again`,
     taken: (time: string) => `Taken, ${time}.`,
     onlyDigits: 'digits and one decimal mark',
     lotAlone:
