@@ -9,6 +9,12 @@ export const en = {
     farAbove: 'far above what noise explains: test again before you act',
   },
   monthOf: 'Show on the month',
+  stretch: {
+    month: 'Month',
+    quarter: 'Quarter',
+    all: 'All',
+    at: (when: string, what: string) => `${when}: ${what}`,
+  },
   places: {
     label: 'Parts of the log',
     lines: 'The log',
@@ -21,13 +27,13 @@ export const en = {
   enter: {
     title: 'A new reading',
     add: 'Add to the log',
+    again: (dose: string) => `${dose}, again`,
     leave: 'Leave it',
     more: 'Another time, other readings, a dose, a water change',
     timeIsNow: 'Left empty, the time is now.',
     several: 'Several at once?',
     pasteThem: 'Paste several lines',
     knownAlready: 'The log has just this line already; nothing was added.',
-    again: (dose: string) => `${dose}, again`,
     taken: (time: string) => `Taken, ${time}.`,
     onlyDigits: 'digits and one decimal mark',
     lotAlone:
