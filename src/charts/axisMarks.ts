@@ -18,9 +18,33 @@ const DATE_PX = 110;
 const CLOCK_PX = 48;
 const MARGINS_PX = 110;
 const CLOCK_STEPS_H = [3, 6, 12, DAY_H];
+/** A view so short has hours of the clock. */
+const BY_CLOCK_H = 84;
+
+/** Hours of the clock, which reads `clockHour` at 0, and what a midnight is called. */
+function clockMarks(
+  { fromH, toH }: TimeWindow,
+  width: number,
+  clockHour: number,
+  called: (midnight: number) => string,
+): AxisMark[] {
+  const room = (width - MARGINS_PX) / CLOCK_PX;
+  const step = CLOCK_STEPS_H.find((hours) => (toH - fromH) / hours <= room) ?? DAY_H;
+  const first = Math.ceil((fromH + clockHour) / step) * step;
+  const count = Math.floor((toH + clockHour - first) / step) + 1;
+  return Array.from({ length: count }, (_, i) => {
+    const clock = first + i * step;
+    return {
+      at: clock - clockHour,
+      label: clock % 24 === 0 ? called(clock) : `${String(clock % 24).padStart(2, '0')}:00`,
+    };
+  });
+}
 
 /** Dates at their midnights, no more than there is room for; the window counts hours from `startH`, hours since 1970. */
 export function dateMarks({ fromH, toH }: TimeWindow, width: number, startH = 0): AxisMark[] {
+  if (toH - fromH <= BY_CLOCK_H)
+    return clockMarks({ fromH, toH }, width, startH, (clock) => spokenDay(localTimeOf(clock)));
   const room = Math.max(2, Math.min(7, width / DATE_PX));
   const every = Math.max(1, Math.ceil((toH - fromH) / DAY_H / room));
   const first = Math.ceil((startH + fromH) / DAY_H);
@@ -43,24 +67,8 @@ export function timeMarks(
       .ticks(Math.max(2, Math.min(8, width / 95)))
       .map((at) => ({ at, label: `${at} h` }));
   }
-  const days = (toH - fromH) / 24;
-  if (days <= 3.5) {
-    const room = (width - MARGINS_PX) / CLOCK_PX;
-    const step = CLOCK_STEPS_H.find((hours) => (toH - fromH) / hours <= room) ?? DAY_H;
-    const first = Math.ceil((fromH + clockHour) / step) * step - clockHour;
-    const count = Math.floor((toH - first) / step) + 1;
-    return Array.from({ length: count }, (_, i) => {
-      const timeH = first + i * step;
-      const clock = timeH + clockHour;
-      const midnight = clock % 24 === 0;
-      return {
-        at: timeH,
-        label: midnight
-          ? say.day(String(clock / 24 + 1))
-          : `${String(clock % 24).padStart(2, '0')}:00`,
-      };
-    });
-  }
+  if (toH - fromH <= BY_CLOCK_H)
+    return clockMarks({ fromH, toH }, width, clockHour, (clock) => say.day(String(clock / 24 + 1)));
   // Where a day of the calendar begins, as the cursor says it.
   return scaleLinear([fromH / 24 + 1, toH / 24 + 1], [0, 1])
     .ticks(Math.max(2, Math.min(8, width / 95)))

@@ -53,7 +53,7 @@ export function fanShape(picture: FanPicture, frame: Frame): FanShape {
     ...rows.flatMap((row) => [row.dkh - row.by, row.dkh + row.by]),
     ...points.flatMap(({ value, sigma }) => [value - sigma, value + sigma]),
   ];
-  const [low = 0, high = 1] = extent(ends);
+  const [low = band[0], high = band[1]] = extent(ends);
   const near = band.filter((edge) => edge > low - 1 && edge < high + 1);
   const x = scaleLinear([fromH, toH], [frame.left, frame.width - frame.right]);
   const y = scaleLinear(
@@ -61,7 +61,7 @@ export function fanShape(picture: FanPicture, frame: Frame): FanShape {
     [frame.height - frame.bottom, frame.top],
   );
   const long = isLongView(picture);
-  const days = long ? rowADay(0, rows.length - 1) : [...rows.keys()];
+  const days = long && rows.length > 0 ? rowADay(0, rows.length - 1) : [...rows.keys()];
   const of = (value: (row: (typeof rows)[number]) => number) => Float64Array.from(rows, value);
   const middle = of((row) => row.dkh);
   const mean = long ? dayMean(middle) : middle;

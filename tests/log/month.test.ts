@@ -1,9 +1,11 @@
 import { expect, it } from 'vitest';
 import { scenarioOf } from '../../shared/scenario/write';
 import { usualDisplay } from '../../shared/units/display';
-import { dotsOf, everRead } from '../../src/diary/month/monthQuantities';
+import { dotsOf, everRead, type Dots } from '../../src/diary/month/monthQuantities';
 
 const plan = scenarioOf({});
+const atRest = ({ dots, reach: { rest } }: Dots) =>
+  dots.flatMap(({ timeH, value }) => (timeH >= rest.fromH ? [value] : []));
 const on = (day: string, read: object) => ({ at: `2026-${day}T10:00`, ...read });
 
 it('what was read is offered, alkalinity first', () => {
@@ -17,15 +19,16 @@ it('looks back a month, or as far as six readings reach, and no farther than a y
   const calcium = monthly.map((day, i) => on(day, { calciumMgPerL: 400 + i }));
   const readings = [...calcium, on('07-20', { alkalinityDkh: 8 })];
   const seen = dotsOf('calciumMgPerL', readings, plan, usualDisplay)!;
-  expect(seen.dots.map(({ value }) => value)).toEqual([401, 402, 403, 404, 405, 406]);
+  expect(atRest(seen)).toEqual([401, 402, 403, 404, 405, 406]);
+  expect(seen.dots).toHaveLength(7);
   expect(seen.band).toEqual([plan.limits.calciumLowMgPerL, plan.limits.calciumHighMgPerL]);
   const daily = Array.from({ length: 40 }, (_, i) => ({
     at: new Date(Date.UTC(2026, 3, 1 + i, 10)).toISOString().slice(0, 16),
     phNbs: 8 + i / 1000,
   }));
-  expect(dotsOf('phNbs', daily, plan, usualDisplay)!.dots).toHaveLength(31);
+  expect(atRest(dotsOf('phNbs', daily, plan, usualDisplay)!)).toHaveLength(31);
   const rare = [on('01-01', { tempC: 25 }), { at: '2028-01-01T10:00', tempC: 25 }];
-  expect(dotsOf('tempC', rare, plan, usualDisplay)!.dots).toHaveLength(1);
+  expect(atRest(dotsOf('tempC', rare, plan, usualDisplay)!)).toHaveLength(1);
 });
 
 it('is written in the reader’s units', () => {

@@ -82,6 +82,17 @@ test('they come back with “Start over” while no tank is the keeper’s, and 
   await expect(put).toHaveCount(0);
 });
 
+test('they do not stand over a tank that has a log', async ({ page }) => {
+  await page.goto('/#log');
+  const dkh = page.getByLabel('Alkalinity', { exact: true });
+  await dkh.fill('8.1');
+  await dkh.press('Enter');
+  await expect(dkh).toHaveValue('');
+  await page.getByRole('link', { name: 'Bench', exact: true }).click();
+  await expect(page.getByLabel('Strength of the mix, slider')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Put it on the bench' })).toHaveCount(0);
+});
+
 test('every word has its sentence on one page', async ({ page }) => {
   await page.goto('/#words');
   await expect(page.getByText('kLa', { exact: true })).toBeVisible();

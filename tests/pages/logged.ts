@@ -30,3 +30,11 @@ export async function enterTests(page: Page, tests: readonly string[]): Promise<
     await expect(dkh).toHaveValue('');
   }
 }
+
+/** Lines pasted into the log and taken. */
+export async function pasteLines(page: Page, lines: string): Promise<void> {
+  await page.locator('#paste-lines summary').click();
+  await page.getByLabel('Lines to read').fill(lines);
+  await page.getByRole('button', { name: 'Read these lines' }).click();
+  await page.getByRole('button', { name: /Take (this line|these)/ }).click();
+}

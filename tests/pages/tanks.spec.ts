@@ -34,6 +34,10 @@ test('two tanks at a glance: the one that is outside stands first, and a press o
     /Runs out first: the reservoir may be empty since \d+ March 2026/,
     { timeout: 30_000 },
   );
+  // Four stand beside one another, so that fifteen are seen in two screens.
+  const { width, height } = (await tiles.nth(1).boundingBox())!;
+  expect(width).toBeLessThan(300);
+  expect(height).toBeLessThan(330);
   await looksRight(page, 'tanks', page.getByRole('main'));
   // What was worked out once is there at once, also after a reload.
   await page.reload();

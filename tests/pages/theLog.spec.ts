@@ -1,7 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { axeFindsNothing, looks } from './axe';
-import { enterTests, openPlace } from './logged';
+import { enterTests, openPlace, pasteLines } from './logged';
 
 const SIX = ['8.4', '8.1', '8,2', '7.8', '7.7', '7.5'];
 
@@ -40,6 +40,23 @@ test('six readings go in, consumption and its uncertainty come out, and all stay
   await page.reload();
   await expect(page.getByRole('row', { name: /March, 10:30/ })).toHaveCount(6);
   await expect(page.getByRole('row', { name: /5 March/ })).toContainText('7.75');
+});
+
+test('what was poured in yesterday is poured in again by one press, and not twice', async ({
+  page,
+}) => {
+  await page.clock.setFixedTime('2026-03-02T19:10');
+  await page.goto('/#log');
+  await pasteLines(page, 'date,additive,grams\n2026-03-01T19:00,sodium bicarbonate,3');
+  const again = page.getByRole('button', { name: '3 g sodium bicarbonate, again' });
+  await again.click();
+  const line = page.getByRole('row', { name: /2 March, 19:10/ });
+  await expect(line).toContainText('3 g sodium bicarbonate');
+  await expect(again).toHaveCount(0);
+  await expect(page.getByText('Taken, 2 March, 19:10.')).toBeFocused();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(line).toHaveCount(0);
+  await expect(again).toBeVisible();
 });
 
 for (const { width, colorScheme } of looks) {

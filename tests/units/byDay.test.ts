@@ -56,6 +56,15 @@ it('over a week or more a forecast has no tooth a day, and its wash holds the ri
   expect(short.swing).toBe('');
 });
 
+it('days before the course begins have none of it', () => {
+  const point = { timeH: -300, value: 8.2, sigma: 0, outlier: false };
+  const before = { ...swinging(20, 1, 0.4), points: [point], fromH: -500, toH: -100 };
+  const { middle, swing, wash, x, y } = fanShape(before, frame);
+  expect([middle, swing, wash]).toEqual(['', '', '']);
+  expect(x(-300)).toBeGreaterThan(frame.left);
+  expect(y(8.2)).toBeGreaterThan(frame.top);
+});
+
 it('the curve of a card is the mean of its days', () => {
   const hours = Float64Array.from(
     { length: 28 * 24 + 1 },

@@ -45,6 +45,7 @@ export const de: Words<typeof en> = {
   notes: 'Notizen des Monats',
   readNotes:
     'Ein Bleistiftzeichen ist eine Notiz: Drücken Sie es, oder gehen Sie mit den Pfeiltasten durch.',
+  noNotes: 'Keine Notizen an diesen Tagen.',
   noted: (day, text) => `${day}: ${text}`,
   fanDays:
     'Punkte: Ihre Messungen ± σ · Linie und Band: das angepasste Becken, tageweise · Fläche: 19 von 20',

@@ -41,6 +41,7 @@ export const en = {
   fanKey: 'dots: your readings ± σ · line: the fitted tank · wash: 19 times in 20',
   notes: 'Notes of the month',
   readNotes: 'A pencil mark is a note: press it, or step through with the arrow keys.',
+  noNotes: 'No notes on these days.',
   noted: (day: string, text: string) => `${day}: ${text}`,
   fanDays: 'dots: readings ± σ · line, ribbon: the fitted tank by day · wash: 19 in 20',
   fanMarks: '▲ poured in · ○ water changed',

@@ -14,6 +14,12 @@ export const de: Words<typeof en> = {
       'weit über dem, was das Rauschen erklärt: noch einmal testen, bevor Sie etwas unternehmen',
   },
   monthOf: 'Im Monat zeigen',
+  stretch: {
+    month: 'Monat',
+    quarter: 'Quartal',
+    all: 'Alles',
+    at: (when, what) => `${when}: ${what}`,
+  },
   places: {
     label: 'Teile des Messbuchs',
     lines: 'Das Messbuch',
@@ -26,6 +32,7 @@ export const de: Words<typeof en> = {
   enter: {
     title: 'Eine neue Messung',
     add: 'Ins Messbuch',
+    again: (dose) => `Noch einmal ${dose}`,
     leave: 'Lassen',
     more: 'Andere Zeit, andere Messwerte, eine Dosis, ein Wasserwechsel',
     timeIsNow: 'Leer gelassen gilt die jetzige Zeit.',

@@ -9,6 +9,12 @@ export const en = {
     farAbove: 'far above what noise explains: test again before you act',
   },
   monthOf: 'Show on the month',
+  stretch: {
+    month: 'Month',
+    quarter: 'Quarter',
+    all: 'All',
+    at: (when: string, what: string) => `${when}: ${what}`,
+  },
   places: {
     label: 'Parts of the log',
     lines: 'The log',
@@ -21,6 +27,7 @@ export const en = {
   enter: {
     title: 'A new reading',
     add: 'Add to the log',
+    again: (dose: string) => `${dose}, again`,
     leave: 'Leave it',
     more: 'Another time, other readings, a dose, a water change',
     timeIsNow: 'Left empty, the time is now.',

@@ -3,6 +3,7 @@ import { inOrder, ownUnit, readingField, type Reading } from '../../../shared/lo
 import { limitBands, type LimitId } from '../../../shared/scenario/limitBands';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { conversionOf, type DisplayUnits } from '../../../shared/units/display';
+import { BACK_H, type Reach } from './reach';
 
 /** What of the water can be looked at over the month, alkalinity first. */
 const limitOf = {
@@ -33,8 +34,7 @@ export const everRead = (readings: readonly Reading[]): MonthId[] =>
 
 export const titleOf = (id: MonthId): string => readingField(id).title;
 
-/** Beside a month it looks back as far as so many readings reach, and no farther than a year. */
-const BACK_H = 30 * 24;
+/** At rest it looks back a month, or as far as so many readings reach, and no farther than a year. */
 const LEAST_DOTS = 6;
 const MOST_BACK_H = 366 * 24;
 const AHEAD_H = 3 * 24;
@@ -46,10 +46,7 @@ export interface Dots {
   readonly digits: number;
   readonly dots: readonly { readonly timeH: number; readonly value: number }[];
   readonly band: readonly [number, number] | undefined;
-  /** Hours are counted from here. */
-  readonly startAt: string;
-  readonly fromH: number;
-  readonly toH: number;
+  readonly reach: Reach;
 }
 
 /** What was read of a quantity up to the newest line; undefined where nothing was. */
@@ -71,6 +68,7 @@ export function dotsOf(
     value: out(reading[id]!),
   }));
   const reach = dots.at(-LEAST_DOTS)?.timeH ?? 0;
+  const toH = endH + AHEAD_H;
   const fromH = Math.max(endH - MOST_BACK_H, Math.min(endH - BACK_H, reach - 24));
   const band = limitBands(limits).find((one) => one.id === limitOf[id]);
   return {
@@ -79,8 +77,11 @@ export function dotsOf(
       unit: id === 'phNbs' ? 'NBS' : unit,
       digits: Math.max(0, digits[id] + moreDigits),
     },
-    dots: dots.filter(({ timeH }) => timeH >= fromH),
+    dots,
     band: band && [out(band.low), out(band.high)],
-    ...{ startAt, fromH, toH: endH + AHEAD_H },
+    reach: {
+      ...{ startAt, endH, rest: { fromH, toH } },
+      whole: { fromH: Math.min(0, fromH), toH },
+    },
   };
 }
