@@ -32,6 +32,20 @@ test('nothing is wider than the screen at 390', async ({ page }) => {
   expect(width).toBeLessThanOrEqual(390);
 });
 
+for (const width of [1280, 390]) {
+  test(`at 200 % text no page is wider than the screen of ${width}`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 844 });
+    for (const hash of ['bench', 'log', 'drills', 'words', 'display', 'tanks']) {
+      await page.goto(`/#${hash}`);
+      await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+      await expect(page.locator('main').locator('h2, p, dt, label').first()).toBeVisible();
+      await expect
+        .poll(() => page.evaluate(() => document.documentElement.scrollWidth), { message: hash })
+        .toBeLessThanOrEqual(width);
+    }
+  });
+}
+
 test('every control takes the focus by keyboard, in the order of the page', async ({ page }) => {
   await page.goto('/');
   await expect(page.locator('.headline')).toContainText('dKH');
