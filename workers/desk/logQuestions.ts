@@ -9,7 +9,7 @@ import { answerLog, FORECAST_DAYS, type LogAnswer, type Unanswered } from '../st
 import { away as awayFrom, type Away, type AwayQuestion } from '../studies/away/away';
 import { nobodyLooks as nobodyLooksIn, type NobodyLooks } from '../studies/away/unnoticed';
 import { tooLittle } from '../studies/fit/tooLittle';
-import { handDosed } from '../studies/forecast/goingOn';
+import { asItGoesOn } from '../studies/forecast/goingOn';
 import type { RanUntil } from '../studies/fit/turnedAt';
 import type { Correction } from '../studies/plan/correct';
 import { correctBefore } from '../studies/plan/correctBefore';
@@ -77,12 +77,6 @@ async function asked(days: number, { plan, log, known, wanted }: PlanAsked) {
   const now = known ? question.now : withPoured(question.now, log, options).now;
   return { question: { ...question, now }, options };
 }
-
-/** The tank as it goes on for so many days, with what is poured in by hand. */
-const asItGoesOn = ({ now, byHand }: PlanQuestion, days: number): Scenario => ({
-  ...now,
-  additions: byHand ? handDosed({ ...now, days }, byHand).additions : [],
-});
 
 /** What the log says of the tank that runs by this plan. */
 export async function answer(asks: LogAsked): Promise<LogAnswer | Unanswered> {

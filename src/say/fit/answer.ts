@@ -118,6 +118,8 @@ export function nextTestSentence(answer: LogAnswer, now: string): string {
   return `${due} ${daily}`;
 }
 
+type Dose = LogAnswer['habits']['doses'][number];
+
 const habitDose = ({ additive, gramsEach, everyDays }: Dose): string =>
   say.answer.habitDose(figure(threeFigures(gramsEach)), wordFor(additive), everyDays);
 
@@ -131,8 +133,6 @@ export function habitSentence({ habits: { doses, change } }: LogAnswer): string 
   const all = [...poured, ...changed];
   return all.length === 0 ? '' : say.answer.habit(all.join(', '));
 }
-
-type Dose = LogAnswer['habits']['doses'][number];
 
 /** Every newest reading that is outside the limits, each in a sentence. */
 export const outsideSentences = (plan: Scenario, readings: readonly Reading[]): string[] => [

@@ -41,6 +41,15 @@ export const handDosed = (now: Scenario, { doses, fromH }: ByHand): Scenario => 
   ),
 });
 
+/** A tank with what is poured in by hand for so many days ahead, however long it is itself run. */
+export const asItGoesOn = (
+  { now, byHand }: { readonly now: Scenario; readonly byHand?: ByHand | undefined },
+  days: number,
+): Scenario => ({
+  ...now,
+  additions: byHand ? handDosed({ ...now, days }, byHand).additions : [],
+});
+
 /** The tank with all that the habits bring. */
 export function goingOn(now: Scenario, { doses, change }: Habits, fromH: number): Scenario {
   const changes = change ? again(change, fromH, now) : [];

@@ -2,7 +2,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { run } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
-import { handDosed } from '../forecast/goingOn';
+import { asItGoesOn } from '../forecast/goingOn';
 import { atRest } from './atRest';
 import type { Today } from './breaches';
 import { drifts } from './drifts';
@@ -24,8 +24,7 @@ export function todayOf(
   const { lines } = run({ ...now, days: TODAY_DAYS }, options);
   const isOut = (one: Today[number]) => one.firstH !== undefined && drifts.includes(one.quantity);
   if (!lines.some(isOut)) return lines;
-  const month = { ...now, days: PLAN_DAYS };
-  const goesOn = byHand ? handDosed(month, byHand) : month;
+  const goesOn = { ...asItGoesOn({ now, byHand }, PLAN_DAYS), days: PLAN_DAYS };
   const most = now.corals.useDkhPerDay + giveOrTakeDkhPerDay;
   const later = run(atRest(now, options)(goesOn, most), options).lines;
   return lines.map((line) => (isOut(line) ? lineOf(later, line.id) : line));

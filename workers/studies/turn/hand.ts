@@ -2,7 +2,7 @@ import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { oxidisedMeqPerG } from '../../../shared/species/additives';
-import { type ByHand, type Dose } from '../forecast/habit';
+import type { ByHand, Dose } from '../forecast/habit';
 import { handDosed } from '../forecast/goingOn';
 import { settable, type Lever } from './lever';
 

@@ -4,7 +4,7 @@ import { lineOf } from '../../../shared/verdict/lineResult';
 import { run, stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
-import { handDosed } from '../forecast/goingOn';
+import { asItGoesOn } from '../forecast/goingOn';
 import { dumpHolds, fullestReservoirL } from '../plan/fullDump';
 import { heldDkh, PLAN_DAYS } from '../plan/holding';
 import type { PlanQuestion } from '../plan/threePlans';
@@ -79,10 +79,14 @@ export class Seeker {
     this.pairNames = question.pairNames;
     this.unlinked = question.unlinked ?? false;
     const now = withReference(question.now, options);
-    const { byHand = { doses: [], fromH: 0 } } = question;
+    const { byHand } = question;
+    const goesOn = asItGoesOn({ now, byHand }, LONGEST_DAYS);
+    this.now = { ...goesOn, days: PLAN_DAYS, faults: [], responses: [] };
     const longest = { ...now, days: LONGEST_DAYS };
-    this.now = { ...handDosed(longest, byHand), days: PLAN_DAYS, faults: [], responses: [] };
-    this.hands = { own: handLevers(longest, byHand), milder: milderHands(longest, byHand) };
+    this.hands = {
+      own: byHand ? handLevers(longest, byHand) : [],
+      milder: byHand ? milderHands(longest, byHand) : [],
+    };
     this.standsAt = standingAt(this.now, options);
   }
 
