@@ -100,6 +100,8 @@ export const alkalinityMeqPerG = (id: AdditiveId): number => meqPerG(id, () => t
 export const oxidisedMeqPerG = (id: AdditiveId): number =>
   meqPerG(id, (species) => !oxidised.includes(species));
 
+export const bringsAlkalinity = (id: AdditiveId): boolean => oxidisedMeqPerG(id) > 0;
+
 /** What a weighed amount brings when it has dissolved: its ions, and its bound water as water. */
 export function dissolve(id: AdditiveId, grams: number): Block {
   const block = emptyBlock();

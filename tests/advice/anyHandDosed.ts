@@ -13,12 +13,12 @@ import { CLOCK_HOUR, evenly, START_H } from '../log/testedDaily';
 
 const carbonates: readonly Carbonate[] = ['sodiumBicarbonate', 'sodiumCarbonate'];
 
-/** Keepers who weigh a powder and pour it in, every day or every second or third, too little, enough or too much. */
+/** Keepers who weigh a powder and pour it in, twice a day to every third, too little, enough or too much. */
 export const anyHandDosed = fc.record({
   volumeL: evenly(30, 2000),
   useDkhPerDay: evenly(0.2, 2.5),
   dosedShare: evenly(0.3, 1.5),
-  everyDays: fc.oneof(fc.constant(1), fc.integer({ min: 1, max: 3 })),
+  everyDays: fc.constantFrom(0.5, 1, 1, 1, 2, 3),
   /** The hour of the pour. */
   hour: fc.integer({ min: 0, max: 23 }),
   additive: fc.constantFrom(...carbonates),
@@ -64,14 +64,16 @@ export function handDosedTank(drawn: Drawn): HandDosed {
   // What its calcium is made of is poured in an hour later: as many moles as half the equivalents.
   const mgPerL = dkhEach * CALCIUM_MG_PER_DKH;
   const calcium = threeFigures(gramsForMgPerL('calciumChlorideDihydrate', 'Ca', mgPerL, volumeL));
-  const additions = Array.from({ length: tests }, (_, i) => first + i * everyDays).flatMap(
-    (day) => [
-      { day, hour, additive, grams: gramsEach },
-      ...(drawn.poursCalcium
-        ? [{ day, hour: hour + 0.9, additive: 'calciumChlorideDihydrate' as const, grams: calcium }]
-        : []),
-    ],
-  );
+  const pours = Math.ceil(tests / everyDays);
+  const additions = Array.from({ length: pours }, (_, i) => {
+    const hours = hour + i * everyDays * 24;
+    return { day: first + Math.floor(hours / 24), hour: hours % 24 };
+  }).flatMap(({ day, hour }) => [
+    { day, hour, additive, grams: gramsEach },
+    ...(drawn.poursCalcium
+      ? [{ day, hour: hour + 0.9, additive: 'calciumChlorideDihydrate' as const, grams: calcium }]
+      : []),
+  ]);
   const truth = { ...bare, additions, corals: { ...bare.corals, useDkhPerDay } };
   const dkh = readColumn(run(truth).trace, 'alkalinity_dkh');
   const poured = additions.flatMap(({ day, grams, additive, hour }): Reading[] => {

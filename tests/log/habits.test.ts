@@ -31,6 +31,28 @@ describe('what is poured in by hand', () => {
     expect(doseOf([5, 5])).toBeUndefined();
   });
 
+  it('is as often as the newest pours were, twice a day too', () => {
+    const everyDays = (hours: readonly number[]) => {
+      const readings = hours.map((hour) => ({
+        at: localTimeOf(START_H + hour),
+        ...{ additive: 'sodiumBicarbonate' as const, grams: 5 },
+      }));
+      const { doses } = habitsOf(readings, localTimeOf(START_H), hours.at(-1)!);
+      return doses.map(({ everyDays, gramsEach }) => [everyDays, gramsEach]);
+    };
+    // Morning and evening are ten and fourteen hours apart, or nine and fifteen.
+    expect(everyDays([0, 10, 24, 34, 48])).toEqual([[0.5, 5]]);
+    expect(everyDays([0, 15, 24, 39, 48, 63])).toEqual([[0.5, 5]]);
+    expect(everyDays([0, 8, 16, 24, 32])).toEqual([[1 / 3, 5]]);
+    // One evening was missed, and one day.
+    expect(everyDays([0, 12, 24, 48, 60])).toEqual([[0.5, 5]]);
+    expect(everyDays([0, 24, 48, 96, 120])).toEqual([[1, 5]]);
+    // Poured every second day until it was told to be twice a day.
+    expect(everyDays([0, 48, 96, 144, 156, 168])).toEqual([[0.5, 5]]);
+    // One correction in three parts is no rhythm of hours.
+    expect(everyDays([0, 1, 2])).toEqual([[1, 5]]);
+  });
+
   it('is poured at its own hour of each day to come', () => {
     const now = scenarioOf({ days: 3, start: { clockHour: 10 } });
     const dose = { additive: 'sodiumBicarbonate', gramsEach: 4, everyDays: 1, lastH: -14 } as const;

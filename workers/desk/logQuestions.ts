@@ -10,9 +10,11 @@ import { away as awayFrom, type Away, type AwayQuestion } from '../studies/away/
 import { nobodyLooks as nobodyLooksIn, type NobodyLooks } from '../studies/away/unnoticed';
 import { tooLittle } from '../studies/fit/tooLittle';
 import { asItGoesOn } from '../studies/forecast/goingOn';
+import type { ByHand, Dose } from '../studies/forecast/habit';
 import type { RanUntil } from '../studies/fit/turnedAt';
 import type { Correction } from '../studies/plan/correct';
 import { correctBefore } from '../studies/plan/correctBefore';
+import { LONGEST_CORRECTION_DAYS, untilKnown } from '../studies/turn/untilKnown';
 import { PLAN_DAYS } from '../studies/plan/holding';
 import { offers as offersFor, type Offer } from '../studies/plan/offers';
 import { planQuestion, type Known, type Wanted } from '../studies/plan/planQuestion';
@@ -29,7 +31,6 @@ import type { Stretch } from '../studies/turn/replay';
 import type { Turn } from '../studies/turn/turned';
 import type { Job } from './question';
 
-const LONGEST_CORRECTION_DAYS = 64;
 const LONGEST_TURN_DAYS = 80;
 /** Farther off the target than a test errs, dKH. */
 const TOLD_DKH = 0.3;
@@ -53,6 +54,8 @@ export interface TurnTold {
   readonly turn: Turn;
   /** What brings the water to the target, while no reading tells the use, or where it stands off it and no turn is offered. */
   readonly untilKnown: Correction | undefined;
+  /** What is poured in by hand meanwhile, where that is not what the log shows. */
+  readonly handMeanwhile?: readonly Dose[] | undefined;
 }
 
 export interface LogAsked {
@@ -101,16 +104,11 @@ export async function turn(asks: PlanAsked): Promise<TurnTold> {
   const { now, targetDkh } = question;
   const off = now.tank.alkalinityDkh - targetDkh;
   const isUnturned = found.kind === 'refused' ? Math.abs(off) > TOLD_DKH : off < -TOLD_DKH;
-  const untilKnown =
-    !asks.known || (found.kind !== 'turn' && isUnturned)
-      ? correctBefore(
-          question,
-          asItGoesOn(question, LONGEST_CORRECTION_DAYS),
-          'sodiumBicarbonate',
-          options,
-        )
-      : undefined;
-  return { question, turn: found, untilKnown };
+  if (asks.known && !(found.kind !== 'turn' && isUnturned)) {
+    return { question, turn: found, untilKnown: undefined };
+  }
+  const { correction, byHand } = untilKnown(question, options);
+  return { question, turn: found, untilKnown: correction, handMeanwhile: byHand };
 }
 
 /** Days without the keeper, what was asked, and whether the use in it was read from the log. */
@@ -212,18 +210,22 @@ export interface SteerTold {
 }
 
 /** What the keeper is told to do for alkalinity, day by day. */
-export function toldRun({ question, turn: found, untilKnown }: TurnTold): readonly Stretch[] {
-  if (untilKnown?.kind === 'raise' || untilKnown?.kind === 'wait') {
-    const { scenario } = untilKnown;
+export function toldRun({ question, turn: found, ...told }: TurnTold): readonly Stretch[] {
+  const { untilKnown: until, handMeanwhile: doses } = told;
+  const { now, byHand } = question;
+  const goesOn = (poured: ByHand | undefined, untilDay: number): Stretch => ({
+    scenario: asItGoesOn({ now, byHand: poured }, untilDay),
+    untilDay,
+  });
+  if (until?.kind === 'raise' || until?.kind === 'wait') {
+    const { scenario } = until;
     const untilDay = scenario.days;
     // Once it has fallen, what was turned down or off goes on as before.
-    const after = {
-      scenario: asItGoesOn(question, untilDay + PLAN_DAYS),
-      untilDay: untilDay + PLAN_DAYS,
-    };
-    return [{ scenario, untilDay }, ...(untilKnown.kind === 'wait' ? [after] : [])];
+    const after = until.kind === 'wait' ? [goesOn(byHand, untilDay + PLAN_DAYS)] : [];
+    return [{ scenario, untilDay }, ...after];
   }
-  return found.kind === 'turn' ? found.turned.stretches : [];
+  if (found.kind === 'turn') return found.turned.stretches;
+  return doses && byHand ? [goesOn({ ...byHand, doses }, PLAN_DAYS)] : [];
 }
 
 /** What brings calcium, magnesium and salinity back, run as one with the turn. */

@@ -1,3 +1,4 @@
+import { malAmTag } from '../timesADay';
 import type { Words } from '../words';
 import type { en } from './en';
 
@@ -99,7 +100,7 @@ export const de: Words<typeof en> = {
     leapDown: (before, after, dkh) =>
       `Zwischen den Messungen vom ${before} und ${after} fiel die Alkalinität um ${dkh} dKH auf einmal, mehr als die Zeilen des Messbuchs erklären: Das zählt als Wasser, das tiefer steht, nicht als Verbrauch. Wurde Wasser gewechselt, tragen Sie es nach; Kalk an Pumpen und Heizer sagt, dass er ausgefallen ist; wenn beides nicht, messen Sie dasselbe Wasser mit einem anderen Test.`,
     habitDose: (grams, additive, days) =>
-      days === 1 ? `${grams} g ${additive} am Tag` : `${grams} g ${additive} alle ${days} Tage`,
+      `${grams} g ${additive} ${days === 1 ? 'am Tag' : days > 1 ? `alle ${days} Tage` : malAmTag(days)}`,
     habitChange: (percent, days) => `${percent} % neuem Wasser alle ${days} Tage`,
     newestOutside: (quantity, value, date, band) =>
       `Die neueste Messung (${quantity}), ${value} am ${date}, liegt außerhalb Ihrer ${band}.`,

@@ -1,3 +1,4 @@
+import { timesADay } from '../timesADay';
 export const en = {
   fitted: {
     use: 'Consumption at the start of the log',
@@ -97,7 +98,7 @@ export const en = {
     leapDown: (before: string, after: string, dkh: string) =>
       `Between the readings of ${before} and ${after} alkalinity fell by ${dkh} dKH at once, beyond what the log’s lines explain: that is counted as water that stands lower, not as use. If water was changed, type it in; chalk on pumps and heater says that it fell out; if neither, test the same water from another kit.`,
     habitDose: (grams: string, additive: string, days: number) =>
-      days === 1 ? `${grams} g ${additive} a day` : `${grams} g ${additive} every ${days} days`,
+      `${grams} g ${additive} ${days === 1 ? 'a day' : days > 1 ? `every ${days} days` : timesADay(days)}`,
     habitChange: (percent: string, days: number) => `${percent} % new water every ${days} days`,
     newestOutside: (quantity: string, value: string, date: string, band: string) =>
       `The newest reading of ${quantity}, ${value} on ${date}, is outside your ${band}.`,

@@ -1,3 +1,4 @@
+import { malAmTag } from '../timesADay';
 import type { Words } from '../words';
 import type { en } from './en';
 
@@ -74,6 +75,8 @@ export const de: Words<typeof en> = {
   byThatUse: (turn) => `Nach diesem Verbrauch wäre es: ${turn}`,
   handGoesOn: (doses) =>
     `Was Sie laut Messbuch von Hand hineingeben (${doses}), geht weiter: Es ist mitgerechnet.`,
+  handInParts: (parts, before) =>
+    `Was Sie von Hand hineingeben, bewegt allein das Wasser schneller, als Ihre Grenzen zulassen. Machen Sie damit in kleineren Teilen weiter: ${parts} statt ${before}.`,
   handNoted:
     'Schreiben Sie jede Gabe mit ihren Gramm ins Messbuch: Was kommt, wird aus dem gerechnet, was hineinkam.',
   fewPours:
@@ -96,16 +99,18 @@ export const de: Words<typeof en> = {
     hand: (additive, rhythm, from, to) =>
       `Geben Sie ${rhythm} ${to} g ${additive} hinein statt ${from} g`,
     handFirst: (additive, rhythm, from, less, days, to) =>
-      `Geben Sie ${rhythm} ${less} g ${additive} hinein statt ${from} g, ${tage(days)} lang, dann ${to} g`,
-    handInstead: (additive, rhythm, from, other, to) =>
-      `Geben Sie ${rhythm} ${to} g ${additive} hinein statt ${from} g ${other}`,
-    handInsteadFirst: (additive, rhythm, from, other, less, days, to) =>
-      `Geben Sie ${rhythm} ${less} g ${additive} hinein statt ${from} g ${other}, ${tage(days)} lang, dann ${to} g`,
+      `Geben Sie ${rhythm} ${less} g ${additive} hinein, ${tage(days)} lang, dann ${to} g, statt ${from} g`,
+    handBefore: (from, additive, rhythm) =>
+      [rhythm, `${from} g`, additive].filter(Boolean).join(' '),
+    handInstead: (additive, rhythm, before, to) =>
+      `Geben Sie ${rhythm} ${to} g ${additive} hinein statt ${before}`,
+    handInsteadFirst: (additive, rhythm, before, less, days, to) =>
+      `Geben Sie ${rhythm} ${less} g ${additive} hinein, ${tage(days)} lang, dann ${to} g, statt ${before}`,
     handLater: (additive, rhythm, days, to) =>
       `Geben Sie ${tage(days)} lang nichts hinein (${additive}), dann ${rhythm} ${to} g`,
     handStops: (additive, from) =>
       `Geben Sie nichts mehr von Hand hinein (${additive}, bisher ${from} g)`,
-    rhythm: (days) => (days === 1 ? 'jeden Tag' : `alle ${days} Tage`),
+    rhythm: (days) => (days === 1 ? 'jeden Tag' : days > 1 ? `alle ${days} Tage` : malAmTag(days)),
     channel: (name, other, to) =>
       `Lassen Sie alles, wie es läuft, und nehmen Sie einen Kanal dazu: „${name}“ und „${other}“, je ${to} mL am Tag`,
     channelFirst: (name, other, less, days, to) =>

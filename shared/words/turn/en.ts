@@ -1,3 +1,4 @@
+import { timesADay } from '../timesADay';
 /** More mornings than this go on past the first test by days. */
 const FEW = 4;
 const testsOn = (mornings: number): string =>
@@ -78,6 +79,8 @@ export const en = {
   byThatUse: (turn: string) => `By that use it would be: ${turn}`,
   handGoesOn: (doses: string) =>
     `What your log shows you pouring in by hand (${doses}) goes on: it was reckoned with.`,
+  handInParts: (parts: string, before: string) =>
+    `What you pour in by hand moves the water faster than your limits allow by itself. Go on with it in smaller parts: ${parts} instead of ${before}.`,
   handNoted:
     'Write each pour into the log with its grams: what comes next is reckoned from what was poured.',
   fewPours:
@@ -104,13 +107,13 @@ export const en = {
     handFirst: (
       ...[additive, rhythm, from, less, days, to]: [string, string, string, string, number, string]
     ) =>
-      `Pour in ${less} g of ${additive} ${rhythm} instead of ${from} g for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g`,
-    handInstead: (
-      ...[additive, rhythm, from, other, to]: [string, string, string, string, string]
-    ) => `Pour in ${to} g of ${additive} ${rhythm} instead of ${from} g of ${other}`,
+      `Pour in ${less} g of ${additive} ${rhythm} for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g, instead of ${from} g`,
+    handBefore: (from: string, additive: string, rhythm: string) =>
+      [`${from} g`, additive && `of ${additive}`, rhythm].filter(Boolean).join(' '),
+    handInstead: (additive: string, rhythm: string, before: string, to: string) =>
+      `Pour in ${to} g of ${additive} ${rhythm} instead of ${before}`,
     handInsteadFirst: (
-      ...[additive, rhythm, from, other, less, days, to]: [
-        string,
+      ...[additive, rhythm, before, less, days, to]: [
         string,
         string,
         string,
@@ -119,12 +122,13 @@ export const en = {
         string,
       ]
     ) =>
-      `Pour in ${less} g of ${additive} ${rhythm} instead of ${from} g of ${other} for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g`,
+      `Pour in ${less} g of ${additive} ${rhythm} for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g, instead of ${before}`,
     handLater: (additive: string, rhythm: string, days: number, to: string) =>
       `Pour in no ${additive} for ${days === 1 ? 'a day' : `${days} days`}, then ${to} g ${rhythm}`,
     handStops: (additive: string, from: string) =>
       `Pour in no more ${additive} by hand (${from} g until now)`,
-    rhythm: (days: number) => (days === 1 ? 'each day' : `every ${days} days`),
+    rhythm: (days: number) =>
+      days === 1 ? 'each day' : days > 1 ? `every ${days} days` : timesADay(days),
     channel: (name: string, other: string, to: string) =>
       `Leave what runs as it is, and add one more channel: “${name}” and “${other}”, ${to} mL a day each`,
     channelFirst: (name: string, other: string, less: string, days: number, to: string) =>

@@ -1,4 +1,4 @@
-import { additives, oxidisedMeqPerG } from '../../../shared/species/additives';
+import { additives, bringsAlkalinity } from '../../../shared/species/additives';
 import { say } from '../../../shared/words/plans';
 import type { Correction, Offer, Offered } from '../../ask/outcome';
 import { say as words } from '../../../shared/words/turn';
@@ -18,7 +18,7 @@ const outsideOf = ({ refusal, verdict }: Pick<Offer, 'refusal' | 'verdict'>): st
 /** Plans are reckoned without what is poured in by hand, and bring both parts of what it brings. */
 function stopsByHand({ answer }: Around): string[] {
   const doses = (answer?.habits.doses ?? []).filter(
-    ({ additive }) => oxidisedMeqPerG(additive) > 0 || 'Ca' in additives[additive].gives,
+    ({ additive }) => bringsAlkalinity(additive) || 'Ca' in additives[additive].gives,
   );
   return doses.length === 0 ? [] : [say.correction.handStops(habitDoses(doses))];
 }

@@ -1,6 +1,6 @@
 import { newestOf } from '../../../shared/log/newest';
 import type { Reading } from '../../../shared/log/reading';
-import { oxidisedMeqPerG } from '../../../shared/species/additives';
+import { bringsAlkalinity } from '../../../shared/species/additives';
 import { figure } from '../../../shared/words/figure';
 import { say } from '../../../shared/words/turn';
 import { say as plans } from '../../../shared/words/plans';
@@ -10,7 +10,7 @@ import { dosedText } from '../plan/correction';
 import { isUntold } from '../../ask/isUntold';
 import { roseUnexplained } from '../../ask/roseUnexplained';
 import { strayDkh } from '../../ask/testsSooner';
-import { handSentences } from './byHand';
+import { handInParts, handSentences } from './byHand';
 import { type Around, waitsFor } from './known';
 import { testFirst, type Sentences } from './testFirst';
 import { turnedSentences } from './turned';
@@ -83,7 +83,7 @@ const isStray = ({ answer }: Around): boolean =>
   answer !== undefined && strayDkh(answer) !== undefined;
 
 const poursAlkalinity = ({ additive, grams }: Reading): boolean =>
-  additive !== undefined && grams !== undefined && oxidisedMeqPerG(additive) > 0;
+  additive !== undefined && grams !== undefined && bringsAlkalinity(additive);
 
 const tellsNoUse = ({ answer, readings }: Around): boolean =>
   answer !== undefined && (isUntold(answer) || roseUnexplained(answer, readings));
@@ -102,8 +102,11 @@ function fallSentence({ question, untilKnown }: TurnTold): string | undefined {
 }
 
 /** What the water needs whatever the use, with what runs left as it is; empty where nothing is poured. */
-function raiseSentences({ question, untilKnown }: TurnTold, around: Around): string[] {
-  if (untilKnown?.kind !== 'raise') return [];
+function raiseSentences(
+  { question, untilKnown, handMeanwhile }: TurnTold,
+  around: Around,
+): string[] {
+  if (untilKnown?.kind !== 'raise') return handMeanwhile ? handInParts(around, handMeanwhile) : [];
   const { now, targetDkh, giveOrTakeDkhPerDay: by, kit } = question;
   const { additive, gramsPerDay, days, largestDailyDkh, peakPh, stopsFor } = untilKnown;
   // As it is told above: what is typed of the tank is the use in the water that it refers to.
@@ -121,6 +124,6 @@ function raiseSentences({ question, untilKnown }: TurnTold, around: Around): str
     ),
     ...(largestDailyDkh > limit ? [plans.correction.movesAnyway(limits(limit))] : []),
     ...(stopsFor === 'band' ? [plans.correction.stopsShort] : []),
-    ...handSentences(around),
+    ...(handMeanwhile ? handInParts(around, handMeanwhile) : handSentences(around)),
   ];
 }

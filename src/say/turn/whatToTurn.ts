@@ -56,11 +56,15 @@ function handText({ dose, insteadOf, from, to, first }: Turned, stays: boolean):
   const additive = wordFor(dose!.additive);
   const rhythm = told.rhythm(dose!.everyDays);
   if (insteadOf && to > 0) {
-    const { additive: other, gramsEach } = insteadOf;
-    const before = [plain(threeFigures(gramsEach)), wordFor(other)] as const;
+    const { additive: other, everyDays } = insteadOf;
+    const before = told.handBefore(
+      plain(threeFigures(insteadOf.gramsEach)),
+      other === dose!.additive ? '' : wordFor(other),
+      everyDays === dose!.everyDays ? '' : told.rhythm(everyDays),
+    );
     return first.kind === 'less'
-      ? told.handInsteadFirst(additive, rhythm, ...before, plain(first.to), first.days, plain(to))
-      : told.handInstead(additive, rhythm, ...before, plain(to));
+      ? told.handInsteadFirst(additive, rhythm, before, plain(first.to), first.days, plain(to))
+      : told.handInstead(additive, rhythm, before, plain(to));
   }
   if (stays) return told.leaveHand(additive, rhythm, plain(from));
   if (first.kind !== 'less') {

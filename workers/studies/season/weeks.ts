@@ -4,7 +4,7 @@ import type { SeasonTargets } from '../../../shared/recipe/seasonTargets';
 import { mgPerGram } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { oxidisedMeqPerG, type AdditiveId } from '../../../shared/species/additives';
+import { bringsAlkalinity, type AdditiveId } from '../../../shared/species/additives';
 import type { Replay, Stretch } from '../turn/replay';
 import { heldSalinity } from './firstAsked';
 import { METAL_OF, metals, salts, type Metal } from './metals';
@@ -61,7 +61,7 @@ export const perWeekOf = (
 
 /** Whether a salt brings a metal and no alkalinity. */
 export const bringsOnly = (additive: AdditiveId, metal: Metal): boolean =>
-  mgPerGram(additive, METAL_OF[metal]) > 0 && oxidisedMeqPerG(additive) === 0;
+  mgPerGram(additive, METAL_OF[metal]) > 0 && !bringsAlkalinity(additive);
 
 /** The bottles with a share of their salt of each metal. */
 function withLeftIn(dosers: Scenario['dosers'], leftIn: Doses['leftIn']): Scenario['dosers'] {

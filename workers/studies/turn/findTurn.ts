@@ -7,8 +7,8 @@ import type { Allowed, Attempt, Held, Seeker } from './seeker';
 /** The levers of a tank: what runs, and what could in its place or beside it. */
 export interface Levers {
   readonly own: readonly Lever[];
-  /** What is poured in by hand, by a powder that lifts pH less. */
-  readonly milder: readonly Lever[];
+  /** What is poured in by hand, by another powder or in smaller parts. */
+  readonly otherwise: readonly Lever[];
   readonly more: readonly Lever[];
 }
 
@@ -19,7 +19,7 @@ export function allLevers({ now, hands, pairNames, unlinked }: Seeker): Levers {
   const carbonates = isHandAlone ? [] : (['sodiumCarbonate', 'sodiumBicarbonate'] as const);
   return {
     own: [...runs, ...hands.own],
-    milder: hands.milder,
+    otherwise: hands.otherwise,
     more: carbonates.flatMap((one) => channelOf(now, one, pairNames)),
   };
 }
@@ -57,7 +57,7 @@ function staying(
 /** The smallest change that may be offered, none where none is needed; else why the smallest of all may not. */
 export function findTurn(
   seeker: Seeker,
-  { own, milder, more }: Levers,
+  { own, otherwise, more }: Levers,
   targetDkh: number,
   allowed: Allowed,
 ): Attempt {
@@ -96,7 +96,7 @@ export function findTurn(
     ...{ kind: 'outOfReach', restsDkh: rests.toSorted((a, b) => off(a) - off(b))[0] },
   });
   const whyNotOwn = refusal ?? outOfReach();
-  for (const lever of [...milder, ...(couldRise ? more : [])]) {
+  for (const lever of [...otherwise, ...(couldRise ? more : [])]) {
     for (const held of hold(lever)) {
       const attempt = seeker.attempt(held, allowed);
       if (attempt.kind === 'turn') return { ...attempt, whyNotOwn };

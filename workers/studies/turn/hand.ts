@@ -1,7 +1,7 @@
 import { gramsForDkh } from '../../../shared/recipe/gramsFor';
 import { threeFigures } from '../../../shared/recipe/threeFigures';
 import type { Scenario } from '../../../shared/scenario/schema';
-import { oxidisedMeqPerG } from '../../../shared/species/additives';
+import { bringsAlkalinity, oxidisedMeqPerG } from '../../../shared/species/additives';
 import type { ByHand, Dose } from '../forecast/habit';
 import { handDosed } from '../forecast/goingOn';
 import { settable, type Lever } from './lever';
@@ -9,7 +9,9 @@ import { settable, type Lever } from './lever';
 /** Nobody weighs a twentieth of what they pour: common practice. */
 const OFF_BELOW = 0.05;
 
-const BICARBONATE = 'sodiumBicarbonate';
+const BICARBONATE = 'sodiumBicarbonate' as const;
+/** Each day, and morning and evening. */
+const OFTENER_DAYS = [1, 0.5];
 const meqOf = ({ additive, gramsEach }: Dose): number => gramsEach * oxidisedMeqPerG(additive);
 
 /** One of the doses at another amount, while the others go on; `now` is as long as anything is tried. */
@@ -28,13 +30,30 @@ function handLever(now: Scenario, { doses, fromH }: ByHand, i: number, dose: Dos
 
 /** What is poured in by hand and brings alkalinity. */
 export const handLevers = (now: Scenario, byHand: ByHand): Lever[] =>
-  byHand.doses.flatMap((dose, i) => (meqOf(dose) > 0 ? [handLever(now, byHand, i, dose)] : []));
+  byHand.doses.flatMap((dose, i) =>
+    bringsAlkalinity(dose.additive) ? [handLever(now, byHand, i, dose)] : [],
+  );
 
-/** The same by bicarbonate, which lifts pH least, where it is something else. */
-export const milderHands = (now: Scenario, byHand: ByHand): Lever[] =>
-  byHand.doses.flatMap((dose, i): Lever[] => {
-    if (meqOf(dose) <= 0 || dose.additive === BICARBONATE) return [];
-    const gramsEach = meqOf(dose) / oxidisedMeqPerG(BICARBONATE);
-    const milder = { ...dose, additive: BICARBONATE, gramsEach } as const;
-    return [{ ...handLever(now, byHand, i, milder), insteadOf: dose }];
-  });
+/** As little at once as may be asked of a hand: by bicarbonate, which lifts pH least, morning and evening. */
+export const dividedDose = (dose: Dose): Dose => otherWays(dose).at(-1) ?? dose;
+
+/** The same in other ways: by bicarbonate, which lifts pH least, and in smaller parts, which move less at once. */
+function otherWays(dose: Dose): Dose[] {
+  const rhythms = [dose.everyDays, ...OFTENER_DAYS.filter((days) => days < dose.everyDays)];
+  const powders = dose.additive === BICARBONATE ? [BICARBONATE] : [dose.additive, BICARBONATE];
+  const ways = rhythms.flatMap((everyDays) =>
+    powders.map((additive): Dose => {
+      const share = everyDays / dose.everyDays;
+      const gramsEach = (share * meqOf(dose)) / oxidisedMeqPerG(additive);
+      return { ...dose, additive, everyDays, gramsEach };
+    }),
+  );
+  return ways.slice(1);
+}
+
+export const otherHands = (now: Scenario, byHand: ByHand): Lever[] =>
+  byHand.doses.flatMap((dose, i) =>
+    bringsAlkalinity(dose.additive)
+      ? otherWays(dose).map((way) => ({ ...handLever(now, byHand, i, way), insteadOf: dose }))
+      : [],
+  );

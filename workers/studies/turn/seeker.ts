@@ -13,7 +13,7 @@ import { usesWithin, withUse } from '../plan/useEnds';
 import { withReference } from '../plan/withReference';
 import { waysThere, type Way } from './gettingThere';
 import { holdingValue, type Holding } from './holdingValue';
-import { handLevers, milderHands } from './hand';
+import { handLevers, otherHands } from './hand';
 import type { Lever } from './lever';
 import { promised, type Promised, type Refusal } from './promised';
 import { dayMeans } from '../dayMeans';
@@ -60,7 +60,7 @@ const NEAR_DKH = [0.1, 0.3] as const;
 export class Seeker {
   readonly now: Scenario;
   /** What is poured in by hand: it goes on in `now`. */
-  readonly hands: { readonly own: readonly Lever[]; readonly milder: readonly Lever[] };
+  readonly hands: { readonly own: readonly Lever[]; readonly otherwise: readonly Lever[] };
   private readonly standsAt;
   private readonly found = new Map<Lever, Holding>();
   private atTarget: TankState | undefined;
@@ -85,7 +85,7 @@ export class Seeker {
     const longest = { ...now, days: LONGEST_DAYS };
     this.hands = {
       own: byHand ? handLevers(longest, byHand) : [],
-      milder: byHand ? milderHands(longest, byHand) : [],
+      otherwise: byHand ? otherHands(longest, byHand) : [],
     };
     this.standsAt = standingAt(this.now, options);
   }
