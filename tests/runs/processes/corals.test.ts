@@ -7,6 +7,12 @@ import { growthFactor, growthShapeChecks, growthTemperatureChecks } from './chec
 import { skeletonChecks } from './checks/skeleton';
 import { changeOver, equivalents, mol, onlyTank } from './onlyTank';
 
+it('corals whose use was measured grow in water without carbonate, those of a typed area do not', () => {
+  expect(stopOmegaFor(0.1, 'use')).toBeCloseTo(-0.1, 12);
+  expect(stopOmegaFor(0.1, 'area')).toBe(0);
+  expect(stopOmegaFor(3, 'use')).toBe(1);
+});
+
 describe('the skeleton of corals', () => {
   it('takes 7.05 mg/L of calcium, 0.14 of strontium and 0.017 of magnesium with each dKH', () => {
     expect(skeletonChecks()).toHaveLength(3);

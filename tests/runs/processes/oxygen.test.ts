@@ -5,6 +5,7 @@ import { newFault } from '../../../shared/scenario/newFault';
 import type { Scenario } from '../../../shared/scenario/schema';
 import { lineOf } from '../../../shared/verdict/lineResult';
 import { run } from '../../../workers/engine/run';
+import { usualOptions } from '../../../workers/engine/simulation';
 import { misses } from '../../reference/check';
 import { quietTank } from '../quietTank';
 import { scenarioFromFile } from '../scenarioFiles';
@@ -13,6 +14,21 @@ import { oxygenRunChecks } from './checks/oxygen';
 const least = (scenario: Scenario) => Math.min(...readColumn(run(scenario).trace, 'oxygen_mg_l'));
 
 describe('oxygen', () => {
+  it('is the same by steps of any length while the light comes up', () => {
+    const plan = quietTank({
+      ...{ days: 2, gas: { kLaPerH: 0.4, enhancement: 'off' } },
+      ...{ photosynthesis: { grossMmolPerLPerDay: 2 }, lights: { hours: 8, rampHours: 4 } },
+    });
+    const [usual, fine] = [
+      usualOptions.toleranceUmolPerKg,
+      usualOptions.toleranceUmolPerKg / 1000,
+    ].map((toleranceUmolPerKg) =>
+      readColumn(run(plan, { ...usualOptions, toleranceUmolPerKg }).trace, 'oxygen_saturation_pct'),
+    );
+    const off = usual!.map((percent, row) => Math.abs(percent - fine![row]!));
+    expect(Math.max(...off)).toBeLessThan(0.001);
+  });
+
   it('falls, rises and is taken as reckoned by hand', () => {
     expect(oxygenRunChecks()).toHaveLength(4 + 4 + 9 + 5);
     expect(misses(oxygenRunChecks())).toEqual([]);
