@@ -14,6 +14,7 @@ export const SCENARIO_VERSION = 5;
 
 /** The longest trial: five years, hour by hour. */
 export const MOST_DAYS = 1830;
+export const MOST_ADDITIONS = 200;
 
 /**
  * The one description of a scenario. Types, the form, its help, the complaints about a bad file
@@ -56,7 +57,7 @@ export const scenarioSchema = v.strictObject({
   calciumReactor: v.optional(calciumReactor, {}),
   outflows: v.optional(outflows, {}),
   additions: v.optional(
-    v.pipe(v.array(addition), v.maxLength(200), v.title(say.scenario.additions)),
+    v.pipe(v.array(addition), v.maxLength(MOST_ADDITIONS), v.title(say.scenario.additions)),
     [],
   ),
   faults: v.optional(

@@ -1,3 +1,4 @@
+import { keepable } from '../../shared/scenario/keepable';
 import type { Scenario } from '../../shared/scenario/schema';
 import { MOST_TRIALS } from '../store/inks';
 import { examplePlans, withoutPlan, withPlan } from '../store/plans';
@@ -39,7 +40,8 @@ export class Beside {
     then();
   }
   /** A scenario as one more trial beside what is there; it waits where there is no room. */
-  addTrial(scenario: Scenario, then = () => {}): void {
+  addTrial(offered: Scenario, then = () => {}): void {
+    const scenario = keepable(offered);
     if (!this.canAdd) {
       this.waiting = { scenario, then };
       return;
