@@ -145,8 +145,12 @@ test('turns what is poured in by hand, and leaves the plan as it is', async ({ p
     { timeout: 30_000 },
   );
   await expect(turn).toContainText('Write each pour into the log');
-  await expect(turn.getByRole('button', { name: 'Try it on the bench' })).toBeEnabled();
   await expect(turn.getByRole('button', { name: 'My tank runs by this from now on' })).toHaveCount(
     0,
   );
+  await turn.getByRole('button', { name: 'Try it on the bench' }).click();
+  await expect(page.getByRole('button', { name: 'Turned for 8.5 dKH', exact: true })).toBeVisible();
+  await expect(page.locator('main .headline').first()).toContainText(/\d/, { timeout: 20_000 });
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  if (SHOTS) await page.screenshot({ path: `${SHOTS}/hand-tried.png` });
 });
