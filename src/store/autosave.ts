@@ -45,7 +45,7 @@ export class Autosave {
   private readonly windows = new BroadcastChannel('paper-reef');
 
   constructor(private readonly listener: SaveListener) {
-    this.windows.onmessage = ({ data }) => void this.hear(String(data));
+    this.windows.onmessage = ({ data }) => this.hear(String(data));
   }
 
   /** What was saved last, if anything, in the place of what is shown till then; while that cannot be read nothing is written over it. */
@@ -56,7 +56,7 @@ export class Autosave {
       if (setAside) this.listener.trouble(say.setAside);
       for (const tank of tanks) this.bases.set(tank.id, tank);
       this.restored = true;
-      for (const id of this.missed) void this.hear(id);
+      for (const id of this.missed) this.hear(id);
       // What was changed while nothing was there to be read is the first to be kept.
       if (tanks.length > 0 && shown) this.waiting.delete(shown);
       if (this.waiting.size > 0) this.timer = setTimeout(() => this.now(), SAVE_EVERY_MS);
@@ -157,18 +157,23 @@ export class Autosave {
   }
 
   /** Another window has saved: shown here, unless something of ours waits, which then is merged. */
-  private async hear(id: string): Promise<void> {
+  private hear(id: string): void {
     if (!this.restored) this.missed.add(id);
-    if (!this.restored || this.waiting.has(id)) return;
-    await this.writing;
-    const { readSaved, rebased } = await store();
-    const tank = await readSaved(id).catch(() => undefined);
+    // In turn with what is written here: what was read before that, and came after it, would be older.
+    else this.writing = this.writing.then(() => this.read(id));
+  }
+
+  private async read(id: string): Promise<void> {
     if (this.waiting.has(id)) return;
+    const found = await store()
+      .then(async ({ readSaved, rebased }) => ({ tank: await readSaved(id), rebased }))
+      .catch(() => undefined);
+    if (!found?.tank || this.waiting.has(id)) return;
+    const { tank, rebased } = found;
     if (tank === 'gone') {
       this.bases.delete(id);
       return this.listener.removedElsewhere(id);
     }
-    if (!tank) return;
     this.bases.set(id, tank);
     this.listener.changedElsewhere(tank, rebased);
   }
