@@ -4,6 +4,7 @@ import { faultIds, type FaultId } from '../../shared/scenario/faults';
 import { newFault } from '../../shared/scenario/newFault';
 import { scenarioOf } from '../../shared/scenario/write';
 import { en } from '../../shared/words/firstHour/en';
+import { actsFromH } from '../../workers/studies/drill/actPlans';
 
 const tank = scenarioOf({
   type: 'paper-reef/scenario',
@@ -109,4 +110,12 @@ describe('a first hour', () => {
       expect(said.join(' ')).not.toMatch(/acid|\bice\b/i);
     }
   });
+});
+
+it('what is done begins as the power goes, and else once the last failure is noticed', () => {
+  const cut = newFault('powerCut', { day: 2, hour: 2, endsAfterH: 9 });
+  const stuck = newFault('doserOn', { day: 2, hour: 3, endsAfterH: 4 });
+  const warm = newFault('heater', { day: 2, hour: 1, endsAfterH: 2 });
+  const fromH = (...faults: (typeof cut)[]) => actsFromH({ ...tank, faults });
+  expect([fromH(cut), fromH(stuck, warm), fromH(cut, stuck)]).toEqual([26, 31, 31]);
 });

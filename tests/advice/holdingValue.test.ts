@@ -48,3 +48,8 @@ it('where none holds it, where it comes nearest is said', () => {
     ...{ kind: 'cannot', restsDkh: 9.5, value: 0 },
   });
 });
+
+it('a dose that holds the target as it is stays what it is, to the digit', () => {
+  const holdsAt79 = (x: number) => 0.01 * (x - 79);
+  expect(holdingValue({ from: 80, most: 28_800 }, 8.5, holdsAt79).value).toBe(80);
+});

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Scenario } from '../../shared/scenario/schema';
+import type { Carbonate } from '../../shared/recipe/twoPart';
 import { readColumn } from '../../shared/trace/trace';
+import { lineOf } from '../../shared/verdict/lineResult';
 import { run } from '../../workers/engine/run';
 import { usualOptions } from '../../workers/engine/simulation';
 import { correct } from '../../workers/studies/plan/correct';
@@ -27,6 +29,39 @@ describe('a correction, by hand', () => {
     const dkh = readColumn(run(found.scenario).trace, 'alkalinity_dkh');
     expect(dkh[afterH - 1]).toBeCloseTo(7.7, 2);
     expect(dkh[afterH + 1]).toBeCloseTo(8.5, 1);
+  });
+
+  it('names no dose where the first may leave the band, and a dose of nothing is none', () => {
+    // At a use of 0.2 one morning leads to 10.95 and at none past 11, which nothing poured in keeps.
+    const near = quietTank({ tank: { alkalinityDkh: 10.6 }, corals: { useDkhPerDay: 0.2 } });
+    const asked = { upkeep: near, targetDkh: 10.95, giveOrTakeDkhPerDay: 0.2 };
+    const found = correct({ ...asked, additive: 'sodiumBicarbonate' });
+    expect(found).toEqual({ kind: 'unsure', giveOrTakeDkhPerDay: 0.2 });
+  });
+
+  it('says of soda ash that it would lift pH beyond the limit, where bicarbonate does not', () => {
+    const there = quietTank({ tank: { alkalinityDkh: 10 } });
+    // Spread over a month of mornings soda ash still lifts it by a hundredth at once.
+    const limitNbs = lineOf(run(there).lines, 'phHigh').worst + 0.005;
+    const upkeep = quietTank({ limits: { phHighNbs: limitNbs } });
+    const by = (additive: Carbonate) =>
+      correct({ upkeep, targetDkh: 10, giveOrTakeDkhPerDay: 0, additive });
+    expect(by('sodiumBicarbonate').kind).toBe('raise');
+    expect(by('sodiumCarbonate')).toEqual({
+      ...{ kind: 'tooHighPh', additive: 'sodiumCarbonate', limitNbs },
+    });
+  });
+
+  it('is one morning where the tank falls faster than it may be moved', () => {
+    const falling = quietTank({
+      ...{ corals: { useDkhPerDay: 1.5 }, limits: { alkalinityChangeDkhPerDay: 0.5 } },
+    });
+    const asked = { upkeep: falling, targetDkh: 9, giveOrTakeDkhPerDay: 0 };
+    const found = correct({ ...asked, additive: 'sodiumBicarbonate' });
+    if (found.kind !== 'raise') throw new Error(found.kind);
+    expect([found.stopsFor, found.days]).toEqual(['day', 1]);
+    // 2.996 g raise 100 L by 1 dKH (additives.csv): 0.5 dKH less a tenth in 300 L.
+    expect(found.gramsPerDay).toBeCloseTo(4.04, 1);
   });
 });
 

@@ -93,7 +93,7 @@ describe('an ensemble', () => {
       const members = Array.from({ length: 40 }, (_, i) =>
         runMember(scenario, { ...usualSpreads, strength: 30 }, 1, i, usualOptions),
       );
-      const { causes, lines, ph } = summaryOf(members);
+      const { causes, lines, ph, highMember } = summaryOf(members);
       expect(causes[0]?.id).toBe('strength');
       expect(causes[0]?.correlation).toBeGreaterThan(0.5);
       for (const { worst } of lines) {
@@ -101,6 +101,9 @@ describe('an ensemble', () => {
         expect(worst.middle).toBeLessThanOrEqual(worst.high);
       }
       expect(ph.length).toBeGreaterThan(20);
+      // 95 % of the 39 others are 37: two are higher than the one that is shown as high.
+      const peaks = members.map((one) => one.lines.find(({ id }) => id === 'phHigh')!.worst);
+      expect(peaks.filter((peak) => peak > peaks[highMember]!)).toHaveLength(2);
     },
     patience,
   );
