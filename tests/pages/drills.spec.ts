@@ -121,6 +121,7 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
       ['Too warm', /^Unplug the heater/],
       ['Too cold', /^Warm slowly/],
       ['Top-off ran on', /^Unplug the top-off/],
+      ['Poured in too much', /^Add nothing more/],
     ] as const;
     for (const [said, act] of acts) {
       await page.getByRole('button', { name: said }).click();
@@ -128,6 +129,9 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
       await expect(first).toBeInViewport();
     }
     await expect(page.locator('.first-hour')).toContainText('not of your own tank');
+    await expect(page.locator('.first-hour')).toContainText(
+      /Reckoned with \d+ g of sodium carbonate \(soda ash\)/,
+    );
     await page.getByRole('button', { name: 'Power is out' }).click();
     // What comes with the answer moves what stands below it: a press may land beside the fold.
     await expect(async () => {

@@ -15,6 +15,8 @@ export const de: Words<typeof en> = {
     `Gerechnet mit ${perH} °C je Stunde bis auf ${to}, wie der Ausfall eingestellt ist: Stellen Sie ein, was Ihr Thermometer zeigt.`,
   cools: (perH, to) =>
     `Gerechnet mit ${perH} °C je Stunde bis hinab auf ${to}, wie der Ausfall eingestellt ist: Stellen Sie ein, was Ihr Thermometer zeigt.`,
+  pouredIn: (grams, additive) =>
+    `Gerechnet mit ${grams} g ${additive}, wie der Ausfall eingestellt ist: Stellen Sie ein, was es war und wie viel.`,
   stopsBefore: 'Der Versuch endet, bevor etwas ausfällt: Es gibt keinen Störfall zu erzählen.',
   worstHour: (worst, worstClock, clock, set) =>
     `Um ${worstClock}, der schlimmsten Stunde des Tages, erreichte der pH höchstens ${worst}. Um ${clock}, wie eingestellt: ${set}`,

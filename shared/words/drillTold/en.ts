@@ -12,6 +12,8 @@ export const en = {
     `Reckoned with ${perH} °C an hour, up to ${to}, as the failure is set: set what your thermometer shows.`,
   cools: (perH: string, to: string) =>
     `Reckoned with ${perH} °C an hour, down to ${to}, as the failure is set: set what your thermometer shows.`,
+  pouredIn: (grams: string, additive: string) =>
+    `Reckoned with ${grams} g of ${additive}, as the failure is set: set what it was and how much.`,
   stopsBefore: 'The trial ends before anything breaks, so there is no drill to tell.',
   worstHour: (worst: string, worstClock: string, clock: string, set: string) =>
     `Beginning at ${worstClock}, the worst hour of the day, pH would peak at ${worst}. At ${clock}, as set: ${set}`,

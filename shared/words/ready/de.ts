@@ -10,6 +10,7 @@ export const de: Words<typeof en> = {
     tooCold: 'Zu kalt',
     doserRan: 'Dosierpumpe lief durch',
     badAir: 'Schlechte Luft im Raum',
+    pouredIn: 'Zu viel hineingegeben',
     notOwn: (tank) =>
       `Die Zahlen sind die von „${tank}“, nicht die Ihres Beckens: Dort kann es schneller gehen.`,
   },

@@ -7,6 +7,7 @@ export const en = {
     tooCold: 'Too cold',
     doserRan: 'Dosing pump ran on',
     badAir: 'Bad air in the room',
+    pouredIn: 'Poured in too much',
     notOwn: (tank: string) =>
       `The numbers are those of “${tank}”, not of your own tank: there it may go faster.`,
   },
