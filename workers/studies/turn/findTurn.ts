@@ -74,20 +74,21 @@ export function findTurn(
     return [];
   };
   let refusal: Refusal | undefined;
+  const firstTurn = (all: readonly Held[], tells = true) => {
+    for (const held of all) {
+      const attempt = seeker.attempt(held, allowed);
+      if (attempt.kind === 'turn') return attempt;
+      if (tells) refusal ??= attempt.refusal;
+    }
+    return undefined;
+  };
   const stays = staying(seeker, own, allowed);
   const ways = own.flatMap(hold).toSorted((a, b) => shareOf(a) - shareOf(b));
   // Nobody buys a pump for what the readings cannot tell from nothing, or where what runs comes near.
   const asItIs = stays ? [stays.held] : [];
   const tried = stays?.isThere ? [...asItIs, ...ways] : [...ways, ...asItIs];
-  for (const held of tried) {
-    const attempt = seeker.attempt(held, allowed);
-    if (attempt.kind === 'turn') return attempt;
-    refusal ??= attempt.refusal;
-  }
-  for (const held of near) {
-    const attempt = seeker.attempt(held, allowed);
-    if (attempt.kind === 'turn') return attempt;
-  }
+  const ofOwn = firstTurn(tried) ?? firstTurn(near, false);
+  if (ofOwn) return ofOwn;
   // What is to be turned down is not helped by another that brings more.
   const couldRise =
     ways.every(({ lever, to }) => to > lever.from) && rests.every((dkh) => dkh < targetDkh);
@@ -97,11 +98,8 @@ export function findTurn(
   });
   const whyNotOwn = refusal ?? outOfReach();
   for (const lever of [...otherwise, ...(couldRise ? more : [])]) {
-    for (const held of hold(lever)) {
-      const attempt = seeker.attempt(held, allowed);
-      if (attempt.kind === 'turn') return { ...attempt, whyNotOwn };
-      refusal ??= attempt.refusal;
-    }
+    const attempt = firstTurn(hold(lever));
+    if (attempt) return { ...attempt, whyNotOwn };
   }
   return { kind: 'refused', refusal: refusal ?? outOfReach() };
 }
