@@ -1,11 +1,12 @@
 import type { Scenario } from '../../shared/scenario/schema';
-import { lineOf, passed } from '../../shared/verdict/lineResult';
+import { lineOf, passed, type LineResult } from '../../shared/verdict/lineResult';
 import { run } from '../../workers/engine/run';
 import { answerLog } from '../../workers/studies/answerLog';
 import { runDrill } from '../../workers/studies/drill/drillRun';
 import { dumpAt } from '../../workers/studies/drill/dump';
 import { LEAST_PROMISE_DAYS } from '../../workers/studies/plan/offered';
 import { usualOptions } from '../../workers/engine/simulation';
+import { asItGoesOn } from '../../workers/studies/forecast/goingOn';
 import { atRest } from '../../workers/studies/plan/atRest';
 import { planQuestion } from '../../workers/studies/plan/planQuestion';
 import { threePlans, type Candidate } from '../../workers/studies/plan/threePlans';
@@ -28,6 +29,7 @@ interface Promised {
 /** What is outside as the tank runs today may stay so, and go no farther than can be told. */
 const UNTOLD_PH = 0.101;
 const UNTOLD_SHARE = 0.006;
+const DRIFTS = ['calcium', 'magnesium', 'salinity'];
 /** Between the hours at which a dump is tried. */
 const NEAR = { phHarm: 0.02, alkalinityHigh: 0.06 } as const;
 
@@ -39,6 +41,11 @@ export function offeredTo({ plan, readings, targetDkh }: AnyLog, aside: number):
   // Each of the tanks rests where its own use lets it; `standingAt` holds that against settled tanks.
   const at = atRest(question.now, usualOptions);
   const today = run({ ...question.now, days: 2 }).lines;
+  // What is used up or piled up, and outside already, goes on so with nothing done, at each use by itself.
+  const asItGoes = ({ id, quantity }: LineResult, days: number, use: number) =>
+    DRIFTS.includes(quantity) && lineOf(today, id).firstH !== undefined
+      ? run(at({ ...asItGoesOn(question, days), days }, use)).lines
+      : today;
   const promises = plans.flatMap(({ id, scenario, promisedDays, offered, nearest }): Promised[] => {
     const own = { id, scenario, promisedDays, ...question };
     if (offered) return [own];
@@ -59,7 +66,7 @@ export function offeredTo({ plan, readings, targetDkh }: AnyLog, aside: number):
     const kept = uses.flatMap((use) =>
       passed(run(at({ ...scenario, days: promisedDays }, use)).lines).filter((line) => {
         if (line.firstH! >= promisedDays * 24) return false;
-        const before = lineOf(today, line.id).worst;
+        const before = lineOf(asItGoes(line, promisedDays, use), line.id).worst;
         const farther = line.trouble === 'above' ? line.worst - before : before - line.worst;
         const untold = line.quantity === 'ph' ? UNTOLD_PH : UNTOLD_SHARE * line.limit;
         return line.quantity.startsWith('alkalinity') || farther > untold;

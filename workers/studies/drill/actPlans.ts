@@ -2,7 +2,7 @@ import { wrapped } from '../../../shared/faults/coolingHours';
 import { endOf } from '../../../shared/faults/endOf';
 import { faultKinds } from '../../../shared/faults/faultKinds';
 import { batteryKLaPerH, scoopKLaPerH, type HandAir } from '../../../shared/faults/handAir';
-import { momentH } from '../../../shared/scenario/clock';
+import { calendarOf, momentH } from '../../../shared/scenario/clock';
 import { newFault, newResponse } from '../../../shared/scenario/newFault';
 import type { FaultId } from '../../../shared/scenario/faults';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -44,16 +44,7 @@ export function actsFromH(scenario: Scenario): number {
   return Math.max(...noticed.map((fault) => endH(fault, scenario)));
 }
 
-/** The latest hour of a day that can be set. */
-const LAST_HOUR = 23.99;
-
-/** A moment of a trial as its calendar has it; the last half minute of a day is the next one's. */
-function clockOf(timeH: number, { start }: Scenario) {
-  const clock = timeH + start.clockHour;
-  const day = Math.floor(clock / 24);
-  const hour = clock - 24 * day;
-  return hour > LAST_HOUR ? { day: day + 2, hour: 0 } : { day: day + 1, hour };
-}
+const clockOf = (timeH: number, { start }: Scenario) => calendarOf(timeH + start.clockHour);
 
 /** Hours from a moment to the end of a trial, as long as can be set. */
 const toTheEnd = (timeH: number, { days }: Scenario): number =>

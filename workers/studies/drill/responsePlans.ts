@@ -1,5 +1,6 @@
 import { CO2_G_PER_L } from '../../../shared/events/carbonatedWater';
 import { newResponse } from '../../../shared/scenario/newFault';
+import { calendarOf } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
 
 /** What may be done once a failure is noticed, with how much of it. */
@@ -29,8 +30,7 @@ type Response = Scenario['responses'][number];
 /** When the first fault is noticed and ended: from then on something can be done. */
 function noticed({ faults }: Scenario): Pick<Response, 'day' | 'hour'> {
   const first = faults[0]!;
-  const hour = first.hour + first.endsAfterH;
-  return { day: first.day + Math.floor(hour / 24), hour: hour % 24 };
+  return calendarOf((first.day - 1) * 24 + first.hour + first.endsAfterH);
 }
 
 export const withResponse = (

@@ -1,4 +1,4 @@
-import { momentH } from '../../../shared/scenario/clock';
+import { calendarOf, momentH } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
 
 /** Moves what breaks, and what is done about it, to another hour; before the trial is a day later. */
@@ -7,8 +7,7 @@ export function shifted(scenario: Scenario, hours: number): Scenario {
   const first = Math.min(...scenario.faults.map((fault) => momentH(fault, clockHour)));
   const by = first + hours < 0 ? hours + 24 : hours;
   const move = <T extends { day: number; hour: number }>(thing: T): T => {
-    const clock = (thing.day - 1) * 24 + thing.hour + by;
-    return { ...thing, day: 1 + Math.floor(clock / 24), hour: ((clock % 24) + 24) % 24 };
+    return { ...thing, ...calendarOf((thing.day - 1) * 24 + thing.hour + by) };
   };
   return {
     ...scenario,

@@ -1,3 +1,4 @@
+import { calendarOf } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
 import type { ByHand, Habits } from './habit';
 
@@ -22,11 +23,9 @@ function again(
   const everyH = everyDays * 24;
   const first = lastH + everyH * Math.max(1, Math.ceil((fromH - lastH) / everyH));
   const count = Math.max(0, Math.ceil((fromH + days * 24 - first) / everyH));
-  return Array.from({ length: count }, (_, i) => {
-    const sinceMidnight = start.clockHour + first + i * everyH - fromH;
-    const day = Math.floor(sinceMidnight / 24) + 1;
-    return { day, hour: Math.min(23.99, sinceMidnight - (day - 1) * 24) };
-  });
+  return Array.from({ length: count }, (_, i) =>
+    calendarOf(start.clockHour + first + i * everyH - fromH),
+  );
 }
 
 /** A tank with what is poured in by hand in its days, and nothing else poured. */
