@@ -20,6 +20,6 @@ const LAST_HOUR = 23.99;
 /** A moment as a calendar has it, by the hours since day 1 began; the last half minute of a day is the next one's. */
 export function calendarOf(sinceMidnightH: number): { day: number; hour: number } {
   const day = Math.floor(sinceMidnightH / 24);
-  const hour = sinceMidnightH - 24 * day;
+  const hour = Math.max(0, sinceMidnightH - 24 * day);
   return hour > LAST_HOUR ? { day: day + 2, hour: 0 } : { day: day + 1, hour };
 }
