@@ -9,6 +9,8 @@ import { QUOTIENT_H } from './quotient';
 const GUARDED_ABOVE_OMEGA = 10;
 /** It sets in over this much Ω, so that the rate has no step for the integrator. */
 const ONSET_WIDTH = 0.3;
+/** So little of Ω or of its surface moves while a drift is worked out. */
+const SMALL_SHARE = 1e-3;
 const G_PER_MOL = molarMassGPerMol({ Ca: 1, C: 1, O: 3 });
 
 interface Settings {
@@ -63,6 +65,13 @@ export const precipitation = defineProcess<Settings>({
         tempC + hours * motion.tempC,
         settings,
       );
-    return (after(QUOTIENT_H) - after(-QUOTIENT_H)) / (2 * QUOTIENT_H);
+    // Where it all falls out in a blink, the quotient is taken within it.
+    const { startM2, m2PerMol } = settings;
+    const perH = Math.max(
+      Math.abs(motion.omegaAragonite) / omegaAragonite,
+      Math.abs(m2PerMol * motion.precipitateMol) / (startM2 + m2PerMol * precipitateMol),
+    );
+    const hours = Math.min(QUOTIENT_H, SMALL_SHARE / perH);
+    return (after(hours) - after(-hours)) / (2 * hours);
   },
 });

@@ -11,8 +11,8 @@ import type { Books } from './books';
 import { Look, type Watched } from './look';
 import type { Oxygen } from './oxygen';
 
-/** The error of a step that would use more carbon than there is, which no water can be solved for. */
-const TOO_LONG = 1e9;
+/** The error of a step whose end no water can be solved for, since it would use more carbon than there is. */
+export const TOO_LONG = 1e9;
 /**
  * How much of the gap between where the drifts lead and where the end's look puts it is counted as
  * error: what is kept is the better of the two by far (`tests/runs/tolerance` measures how far).
@@ -42,6 +42,8 @@ export class Step {
   private readonly led = new Float64Array(BLOCK_SIZE);
   private readonly chalkAccounts: readonly number[];
   private chalkFromMol = 0;
+  /** Why the end of the step just tried is no water. */
+  private trouble: unknown;
 
   constructor(
     readonly watched: Watched,
@@ -89,12 +91,19 @@ export class Step {
     const half = hours / 2;
     this.hours = hours;
     this.trimmedH = 0;
+    this.trouble = undefined;
     for (let i = 0; i < BLOCK_SIZE; i++) {
       led[i] = from[i]! + hours * (slope[i]! + half * bend[i]!);
     }
     if (led[indexOf.DIC]! < 0) return TOO_LONG;
     watched.view.precipitateMol = this.chalkFromMol + hours * (chalkMolPerH + half * chalkMolPerH2);
-    this.ends.at(led, this.fromH + hours, -1);
+    try {
+      this.ends.at(led, this.fromH + hours, -1);
+    } catch (error) {
+      // Farther than its rates can be trusted; a shorter step may well be water.
+      this.trouble = error;
+      return TOO_LONG;
+    }
     this.correct();
     if (this.to[indexOf.DIC]! < 0) return TOO_LONG;
     return (PART_OF_GAP * this.gapEq() * 1e6) / watched.view.solutionKg;
@@ -166,8 +175,9 @@ export class Step {
     return false;
   }
 
-  /** Names the process whose rate is no number. */
+  /** Says why no step can be taken, or names the process whose rate is no number. */
   refuse(): never {
+    if (this.trouble !== undefined) throw this.trouble;
     const { rates, drifts } = this.ends;
     const culprit = this.watched.channels.find(
       (_, c) => !Number.isFinite(rates[c]!) || !Number.isFinite(drifts[c]!),

@@ -1,10 +1,13 @@
 import { INSTANT_H } from '../../shared/scenario/clock';
 import { AIM_BEYOND_H, type Sensors } from './sensors';
-import type { Step } from './step';
+import { TOO_LONG, type Step } from './step';
 
 const LONGEST_H = 1;
 const CAREFUL_H = 0.25;
 const SMALLEST_H = 1e-6;
+/** What is this far off is no step at all: it may be as short as where all falls out in a blink. */
+const NO_STEP_UMOL_PER_KG = 1000;
+const SUDDEN_H = 1e-9;
 /** A step that ends this little too late is trimmed along its last slope; the error is its square. */
 const TRIM_H = 1 / 3600;
 
@@ -37,7 +40,8 @@ export class Stride {
   private attemptWithin(first: number): number {
     let hours = first;
     for (;;) {
-      const error = this.step.attempt(hours) / this.toleranceUmolPerKg;
+      const offUmolPerKg = this.step.attempt(hours);
+      const error = offUmolPerKg / this.toleranceUmolPerKg;
       if (!(error < Infinity)) this.step.refuse();
       const factor = error === 0 ? 5 : Math.min(5, Math.max(0.2, 0.9 * Math.cbrt(1 / error)));
       if (error <= 1) {
@@ -45,8 +49,12 @@ export class Stride {
         this.tryH = Math.min(LONGEST_H, Math.max(hours * factor, factor >= 1 ? this.tryH : 0));
         return hours;
       }
-      if (hours <= SMALLEST_H) return hours;
-      hours = Math.max(SMALLEST_H, hours * factor);
+      const smallestH = offUmolPerKg > NO_STEP_UMOL_PER_KG ? SUDDEN_H : SMALLEST_H;
+      if (hours <= smallestH) {
+        if (offUmolPerKg === TOO_LONG) this.step.refuse();
+        return hours;
+      }
+      hours = Math.max(smallestH, hours * factor);
       this.tryH = hours;
     }
   }
