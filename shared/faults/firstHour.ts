@@ -64,6 +64,27 @@ const heater = ({ endTempC }: Fault, { tank }: Scenario): FirstHour =>
     ? hour(['unplugHeater'], ['aerate', 'measureTemperature', 'coolSlowly'], ['noIce', 'noFeeding'])
     : hour(['warmSlowly'], ['measureTemperature'], ['noFeeding']);
 
+/** What runs goes on bringing what there is too much of already. */
+const pouredIn = (_: Fault, { topOff, dosers }: Scenario): FirstHour => {
+  const doses = dosers.some(({ mlPerDay, recipe }) => mlPerDay > 0 && recipe.length > 0);
+  const mixes = topOff.reservoirL > 0 && topOff.additive !== 'none' && topOff.gramsPerL > 0;
+  return hour(
+    [
+      ...(doses ? ['unplugDoser' as const] : []),
+      ...(mixes ? ['unplugTopOff' as const] : []),
+      'stopAdding',
+    ],
+    [
+      'measurePh',
+      'measureAlkalinity',
+      'aerate',
+      'changeInSteps',
+      ...(mixes ? ['plainWater' as const] : []),
+    ],
+    ['noAcid', 'neverInOneGo'],
+  );
+};
+
 const stuckTopOff = ['measurePh', 'aerate', 'plainWater'] as const;
 
 /** One first hour for each way in which things break (advice for people comes from data sheets). */
@@ -97,11 +118,7 @@ const hours: Readonly<Record<FaultId, FirstHour | typeof heater>> = {
     ['noFeeding'],
   ),
   roomCo2: hour(['leaveRoom'], ['openWindows', 'aerate', 'measurePh'], ['noReturn']),
-  overdose: hour(
-    ['stopAdding'],
-    ['measurePh', 'measureAlkalinity', 'aerate', 'changeInSteps'],
-    ['noAcid', 'neverInOneGo'],
-  ),
+  overdose: pouredIn,
 };
 
 /** People before animals before water, what pours in before what is missing; the rest as it came. */

@@ -252,7 +252,9 @@ describe('by hand', () => {
   });
 
   it('aerating and changing water are the runs with kLa 4, and with two tenths half a day apart', async () => {
-    const plan = { ...scenarioFromFile('limewater-holds.json'), days: 4, responses: [] };
+    const limed = { ...scenarioFromFile('limewater-holds.json'), days: 4, responses: [] };
+    const topOff = { ...limed.topOff, additive: 'none' as const, gramsPerL: 0 };
+    const plan = { ...limed, topOff };
     const over = { ...plan, faults: [newFault('overdose', { day: 2, hour: 2, grams: 50 })] };
     const { acts } = await buys(over);
     const outside = (responses: Scenario['responses']) =>
@@ -260,11 +262,13 @@ describe('by hand', () => {
     const at = { day: 2, hour: 2.05 };
     const aerated = outside([newResponse('aerate', { ...at, hours: 80, kLaPerH: 4 })]);
     expect(actOf(acts, 'aerate')!.outsideH[1]).toBeCloseTo(aerated, 2);
-    const tenth = (hour: number) => newResponse('extraChange', { day: 2, hour, percent: 10 });
+    const tenth = (hour: number, percent = 10) =>
+      newResponse('extraChange', { day: 2, hour, percent });
     const changed = outside([tenth(2.05), tenth(14.05)]);
     expect(actOf(acts, 'changeInSteps')!.outsideH[1]).toBeCloseTo(changed, 2);
-    // Twelve more hours of stronger hydroxide would show; so would a twentieth more of the water.
-    expect(Math.abs(changed - outside([tenth(2.05), tenth(14.65)]))).toBeGreaterThan(0.01);
+    // An hour later would show, and so would a twentieth more of the water.
+    expect(Math.abs(changed - outside([tenth(3.05), tenth(14.05)]))).toBeGreaterThan(0.01);
+    expect(Math.abs(changed - outside([tenth(2.05, 15), tenth(14.05)]))).toBeGreaterThan(0.01);
   });
 });
 

@@ -4,7 +4,9 @@ import { faultIds, type FaultId } from '../../shared/scenario/faults';
 import { newFault } from '../../shared/scenario/newFault';
 import { scenarioOf } from '../../shared/scenario/write';
 import { en } from '../../shared/words/firstHour/en';
-import { actsFromH } from '../../workers/studies/drill/actPlans';
+import { actPlans, actsFromH } from '../../workers/studies/drill/actPlans';
+
+const NO_AIR = { handAir: { airLPerMin: 0, scoopLPerMin: 0 }, airShare: 0 };
 
 const tank = scenarioOf({
   type: 'paper-reef/scenario',
@@ -47,6 +49,20 @@ const opposed: readonly (readonly [ActId, ActId])[] = [
 ];
 
 const pairs = faultIds.flatMap((a) => faultIds.filter((b) => b !== a).map((b) => [a, b] as const));
+
+it('who has poured in too much unplugs what goes on bringing it', () => {
+  const over = { ...tank, faults: [newFault('overdose')] };
+  const dosers = [{ name: 'soda', recipe: [{ additive: 'sodiumCarbonate', gramsPerL: 50 }] }];
+  const dosed = scenarioOf({ ...over, dosers: dosers.map((one) => ({ ...one, mlPerDay: 40 })) });
+  const topOff = { additive: 'calciumHydroxide', gramsPerL: 1.2, reservoirL: 20 };
+  expect(firstHourOf(over, false).first).toEqual(['stopAdding']);
+  expect(firstHourOf(dosed, false).first).toEqual(['unplugDoser', 'stopAdding']);
+  const limed = firstHourOf(scenarioOf({ ...over, topOff }), false);
+  expect(limed.first).toEqual(['unplugTopOff', 'stopAdding']);
+  expect(limed.then).toContain('plainWater');
+  const stopped = actPlans.unplugDoser!(dosed, dosed, NO_AIR);
+  expect(stopped.faults.map(({ kind }) => kind)).toEqual(['overdose', 'doserOff']);
+});
 
 describe('a first hour', () => {
   it.each(faultIds)('of %s begins with its own act', (kind) => {

@@ -121,14 +121,18 @@ const plainWater: Act = (now, asked) => {
 
 const NOTHING: Doing = { handAir: { airLPerMin: 0, scoopLPerMin: 0 }, airShare: 0 };
 
+/** The pumps that run away; where something else brings too much, all of them. */
+function unplugged({ faults, dosers }: Scenario): readonly number[] {
+  const own = faults.filter(({ kind }) => kind === 'doserOn' || kind === 'doserRate');
+  return own.length > 0 ? own.map(({ pump }) => pump) : dosers.map((_, i) => i + 1);
+}
+
 /** The acts of a first hour that the engine knows how to do; the rest are for hands and eyes. */
 export const actPlans: Partial<Readonly<Record<BoughtActId, Act>>> = {
   unplugTopOff,
   liftHose: ended('siphon'),
   unplugDoser: (now, asked) =>
-    asked.faults
-      .filter(({ kind }) => kind === 'doserOn' || kind === 'doserRate')
-      .reduce((plan, { pump }) => from(plan, asked, 'doserOff', { pump }), now),
+    unplugged(asked).reduce((plan, pump) => from(plan, asked, 'doserOff', { pump }), now),
   unplugHeater: ended('heater'),
   warmSlowly: ended('heater'),
   stopAdding: ended('wrongNewWater'),

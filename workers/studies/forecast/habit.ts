@@ -69,7 +69,7 @@ function rhythmOf(done: readonly Done[], endH: number) {
   const everyDays = everyDaysOf(gapsH, gapH);
   const newest = done.slice(-LEAST_TIMES).map(({ amount }) => amount);
   const [least, most] = extent(newest) as [number, number];
-  if (most <= ALIKE * least) return { each: mean(newest)!, everyDays, lastH };
+  if (most <= ALIKE * least) return { each: median(newest)!, everyDays, lastH };
   // All that was done after the first time, over the time that it took.
   const all = sum(done.slice(1), ({ amount }) => amount);
   return { each: (all * everyDays * 24) / (lastH - done[0]!.timeH), everyDays, lastH };
