@@ -338,3 +338,24 @@ it('a turn that stands outside the band at a possible use is on its way, and not
     expect(outside).not.toContain('from then on');
   }
 });
+
+it('a tank that runs out of calcium and falls is not told to bring less', async () => {
+  const bare = scenarioOf({ tank: { volumeL: 240, alkalinityDkh: 8.2 } });
+  // 2.6 g of soda ash at 8:00 and 20:00, tested at 19:00: it falls by 0.05 dKH a day.
+  const soda = (day: number, hour: string): Reading => ({
+    at: `2026-03-${String(day).padStart(2, '0')}T${hour}`,
+    ...{ additive: 'sodiumCarbonate', grams: 2.6 },
+  });
+  const days = Array.from({ length: 14 }, (_, i) => i + 1);
+  const log = days.flatMap((day): Reading[] => [
+    soda(day, '08:00'),
+    {
+      at: `2026-03-${String(day).padStart(2, '0')}T19:00`,
+      alkalinityDkh: Math.round(10 * (8.2 - 0.05 * day)) / 10,
+    },
+    soda(day, '20:00'),
+  ]);
+  const { found, text } = await asked(bare, log, 8.5, '2026-03-14T20:30');
+  if (found.kind === 'turn') expect(found.turned.to).toBeGreaterThanOrEqual(2.6);
+  else expect(text).toContain('bring calcium as well');
+});

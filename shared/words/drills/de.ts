@@ -151,6 +151,8 @@ export const de: Words<typeof en> = {
     change: (percent) => `${percent} % wechseln`,
   },
   then: {
+    whyAtOnce:
+      'Was hineinkam, wird sofort bemerkt. Was jede Maßnahme dann bewirkt: wann der pH wieder innerhalb Ihrer Grenzen ist, und wie weit er darunter geht.',
     why: 'Der erste Ausfall wird nach den oben eingestellten Stunden bemerkt und dann beendet, in jedem Fall außer dem ersten. Was jede Maßnahme dann bewirkt: wann der pH wieder innerhalb Ihrer Grenzen ist, und wie weit er darunter geht.',
     aerateTo: 'Belüften auf ein kLa von',
     co2Ppm: 'CO₂ der eingeblasenen Luft',

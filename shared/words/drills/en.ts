@@ -146,6 +146,8 @@ export const en = {
     change: (percent: string) => `change ${percent} %`,
   },
   then: {
+    whyAtOnce:
+      'What was poured in is noticed at once. What each response then does: when pH is back inside your limits, and how far it goes below.',
     why: 'The first fault is noticed after the hours set above and ended then, in every case but the first. What each response then does: when pH is back inside your limits, and how far it goes below.',
     aerateTo: 'Aerate to a kLa of',
     co2Ppm: 'CO₂ of air blown in',

@@ -5,6 +5,8 @@ import { run } from '../../../workers/engine/run';
 import { dumpAt } from '../../../workers/studies/drill/dump';
 import { worstDump } from '../../../workers/studies/drill/worstDump';
 import { layersOf } from '../../../workers/studies/drill/layers';
+import { newFault } from '../../../shared/scenario/newFault';
+import { plainResponses, type ResponsePlan } from '../../../workers/studies/drill/responsePlans';
 import { tryResponses } from '../../../workers/studies/drill/responses';
 import { patience } from '../../laws/size';
 import { scenarioFromFile } from '../scenarioFiles';
@@ -33,6 +35,18 @@ it(
   },
   patience,
 );
+
+it('what was poured in is noticed at once, and not stopped', async () => {
+  const choices = { kLaPerH: 6, co2Ppm: 5000, co2Hours: 4, changePercent: 25 };
+  const { day, hour } = scenario.faults[0]!;
+  const over = { ...scenario, faults: [newFault('overdose', { day, hour, grams: 60 })] };
+  const results = (await tryResponses(over, choices, usualOptions, async () => true))!;
+  expect(results.map(({ remedy }) => remedy.id)).toEqual(
+    'nothing aerate carbonated co2Air change'.split(' '),
+  );
+  const [{ scenario: aerated }] = plainResponses(over, choices).slice(-1) as [ResponsePlan];
+  expect(aerated.responses[0]).toMatchObject({ day, hour });
+});
 
 it(
   'each protection leaves less than none, plain water least of all',

@@ -1,4 +1,5 @@
 import { CO2_G_PER_L } from '../../../shared/events/carbonatedWater';
+import { faultKinds } from '../../../shared/faults/faultKinds';
 import { newResponse } from '../../../shared/scenario/newFault';
 import { calendarOf } from '../../../shared/scenario/clock';
 import type { Scenario } from '../../../shared/scenario/schema';
@@ -27,10 +28,11 @@ export interface ResponseChoices {
 
 type Response = Scenario['responses'][number];
 
-/** When the first fault is noticed and ended: from then on something can be done. */
+/** When the first fault is noticed and ended, at once where it does not last: from then on something can be done. */
 function noticed({ faults }: Scenario): Pick<Response, 'day' | 'hour'> {
-  const first = faults[0]!;
-  return calendarOf((first.day - 1) * 24 + first.hour + first.endsAfterH);
+  const { kind, day, hour, endsAfterH } = faults[0]!;
+  const afterH = faultKinds[kind].lasts ? endsAfterH : 0;
+  return calendarOf((day - 1) * 24 + hour + afterH);
 }
 
 export const withResponse = (
@@ -55,7 +57,10 @@ export function plainResponses(
 ): readonly ResponsePlan[] {
   return [
     { remedy: { id: 'nothing' }, scenario: leftAlone(scenario) },
-    { remedy: { id: 'stop' }, scenario },
+    // What was poured in is not stopped.
+    ...(scenario.faults.some(({ kind }) => faultKinds[kind].lasts)
+      ? [{ remedy: { id: 'stop' as const }, scenario }]
+      : []),
     {
       remedy: { id: 'aerate' },
       scenario: withResponse(scenario, 'aerate', { hours: 72, kLaPerH }),

@@ -1,6 +1,6 @@
 import type { Scenario } from '../../../shared/scenario/schema';
 import { readColumn } from '../../../shared/trace/trace';
-import { lineOf } from '../../../shared/verdict/lineResult';
+import { lineOf, type LineResult } from '../../../shared/verdict/lineResult';
 import { run, stateAfter } from '../../engine/run';
 import type { SimulationOptions } from '../../engine/simulation';
 import type { TankState } from '../../engine/tankState';
@@ -97,9 +97,10 @@ export class Seeker {
     return this.atTarget;
   }
 
-  /** Whether calcium passes the keeper's lowest while nothing is turned. */
-  get calciumRunsOut(): boolean {
-    return lineOf(this.today().lines, 'calciumLow').firstH !== undefined;
+  /** How calcium passes the keeper's lowest while nothing is turned; undefined where it does not. */
+  get calciumRunsOut(): LineResult | undefined {
+    const line = lineOf(this.today().lines, 'calciumLow');
+    return line.firstH === undefined ? undefined : line;
   }
 
   /** The tank as it goes on if nothing is turned, at the use itself or at another. */

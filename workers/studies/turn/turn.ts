@@ -7,6 +7,7 @@ import type { PlanQuestion } from '../plan/threePlans';
 import { apartOf } from './apart';
 import { allLevers, findTurn } from './findTurn';
 import { allowedIn, nearestTurn } from './nearestTurn';
+import type { Refusal } from './promised';
 import { dayMeans } from '../dayMeans';
 import type { Replay } from './replay';
 import { Seeker, type Attempt, type Held } from './seeker';
@@ -28,9 +29,28 @@ export function turn(question: TurnQuestion, options: SimulationOptions = usualO
   const levers = allLevers(seeker);
   if (levers.own.length === 0) return { kind: 'nothingRuns' };
   const attempt = findTurn(seeker, levers, targetDkh, allowedIn(question));
-  if (attempt.kind === 'turn') return told(seeker, question, attempt);
+  if (attempt.kind === 'turn') {
+    const refusal = starving(seeker, attempt, targetDkh);
+    if (refusal) return { kind: 'refused', refusal, nearest: { kind: 'calcium' } };
+    return told(seeker, question, attempt);
+  }
   const { refusal } = attempt;
   return { ...attempt, nearest: nearestTurn(question, seeker, levers, refusal, options) };
+}
+
+/**
+ * Why no less is brought to water that is to rise: corals that run out of calcium take less, and who
+ * brings them calcium, as is told beside it, would see it fall.
+ */
+function starving(
+  { calciumRunsOut: breach, now }: Seeker,
+  { held: { lever, to } }: Extract<Attempt, { kind: 'turn' }>,
+  targetDkh: number,
+): Refusal | undefined {
+  const isLow = now.tank.alkalinityDkh <= targetDkh;
+  return breach && isLow && to < lever.from
+    ? { kind: 'breach', breach, firstH: breach.firstH! }
+    : undefined;
 }
 
 /** The whole of it, its own full dump included. */
