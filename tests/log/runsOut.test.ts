@@ -19,6 +19,17 @@ const plan = scenarioOf({
   ],
 });
 const used = usedUp({ now: plan, giveOrTakeDkhPerDay: 0.1 });
+
+it('what is poured in by hand is used up too', () => {
+  const bare = scenarioOf({ tank: { volumeL: 240 }, waterChanges: { percent: 0 } });
+  const dose = { additive: 'sodiumCarbonate', gramsEach: 2.6, everyDays: 0.5, lastH: 0 } as const;
+  const question = { now: bare, giveOrTakeDkhPerDay: 0 };
+  expect(usedUp(question).supplies).toEqual([]);
+  const { supplies } = usedUp({ ...question, byHand: { doses: [dose], fromH: 1 } });
+  expect(supplies).toEqual([
+    { id: 'sodiumCarbonate', perDay: 5.2, mostPerDay: 5.2, leastPerDay: 5.2 },
+  ]);
+});
 const NOW = '2026-05-10T09:00';
 
 const logOf = (readings: readonly Reading[], more: Partial<TankLog> = {}): TankLog => ({

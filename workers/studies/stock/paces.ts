@@ -4,6 +4,7 @@ import type { Scenario } from '../../../shared/scenario/schema';
 import type { AdditiveId } from '../../../shared/species/additives';
 import { saltGPerDay } from '../../../shared/verdict/supplies';
 import { usualOptions, type SimulationOptions } from '../../engine/simulation';
+import type { ByHand } from '../forecast/habit';
 import { margins, MARGIN_SIGMAS, needsOf, type Need } from '../away/needs';
 import { volume } from '../fit/doubts';
 
@@ -12,6 +13,8 @@ export interface PaceQuestion {
   readonly now: Scenario;
   /** Two standard errors of the use, dKH a day. */
   readonly giveOrTakeDkhPerDay: number;
+  /** What is poured in by hand goes on. */
+  readonly byHand?: ByHand | undefined;
 }
 
 /** Grams a day of one powder, or of salt. */
@@ -48,13 +51,21 @@ function vesselPace({ pump, name, hasL, usedL, dailyMostL }: Need): VesselPace {
 
 /** What goes out of a vessel, by the engine as set and at most, turned to follow the use to the ends of its doubt. */
 export function usedUp(
-  { now, giveOrTakeDkhPerDay }: PaceQuestion,
+  { now, giveOrTakeDkhPerDay, byHand }: PaceQuestion,
   options: SimulationOptions = usualOptions,
 ): UsedUp {
   const { topOff, dosers, corals } = now;
   const { useDkhPerDay } = corals;
   const useShare = useDkhPerDay > 0 ? Math.min(1, giveOrTakeDkhPerDay / useDkhPerDay) : 0;
   const paces = new Map<AdditiveId, Pace>();
+  const add = (additive: AdditiveId, pace: Pace) => {
+    const before = paces.get(additive) ?? { perDay: 0, mostPerDay: 0, leastPerDay: 0 };
+    paces.set(additive, {
+      perDay: before.perDay + pace.perDay,
+      mostPerDay: before.mostPerDay + pace.mostPerDay,
+      leastPerDay: before.leastPerDay + pace.leastPerDay,
+    });
+  };
   const vessels = needsOf(now, PACE_DAYS, options).map(vesselPace);
   for (const { pump, ...litres } of vessels) {
     const recipe: Recipe =
@@ -64,13 +75,19 @@ export function usedUp(
           ? [{ additive: topOff.additive, gramsPerL: topOff.gramsPerL }]
           : [];
     for (const { additive, gramsPerL } of recipe) {
-      const before = paces.get(additive) ?? { perDay: 0, mostPerDay: 0, leastPerDay: 0 };
-      paces.set(additive, {
-        perDay: before.perDay + litres.perDay * gramsPerL,
-        mostPerDay: before.mostPerDay + litres.mostPerDay * gramsPerL * (1 + useShare),
-        leastPerDay: before.leastPerDay + litres.leastPerDay * gramsPerL * (1 - useShare),
+      add(additive, {
+        perDay: litres.perDay * gramsPerL,
+        mostPerDay: litres.mostPerDay * gramsPerL * (1 + useShare),
+        leastPerDay: litres.leastPerDay * gramsPerL * (1 - useShare),
       });
     }
+  }
+  for (const { additive, gramsEach, everyDays } of byHand?.doses ?? []) {
+    const perDay = gramsEach / everyDays;
+    add(additive, {
+      perDay,
+      ...{ mostPerDay: perDay * (1 + useShare), leastPerDay: perDay * (1 - useShare) },
+    });
   }
   const salt = saltGPerDay(now);
   const ofVolume = MARGIN_SIGMAS * volume.sigma;
