@@ -129,6 +129,12 @@ test('one drill from choice to map, and its answer taken to the bench', async ({
       await expect(first).toBeInViewport();
     }
     await expect(page.locator('.first-hour')).toContainText('not of your own tank');
+    const grams = page.getByLabel('Amount', { exact: true });
+    await grams.fill('60');
+    await grams.press('Enter');
+    await page.getByRole('button', { name: 'Power is out' }).click();
+    await page.getByRole('button', { name: 'Poured in too much' }).click();
+    await expect(grams).toHaveValue('60');
     await expect(page.locator('.first-hour')).toContainText(
       /Reckoned with \d+ g of sodium carbonate \(soda ash\)/,
     );
