@@ -13,7 +13,9 @@ export function keepable(scenario: Scenario): Scenario {
   const within = until(days);
   const first = within.toSorted((a, b) => atH(a) - atH(b))[MOST_ADDITIONS];
   if (!first) {
-    return within.length < scenario.additions.length ? { ...scenario, additions: within } : scenario;
+    return within.length < scenario.additions.length
+      ? { ...scenario, additions: within }
+      : scenario;
   }
   const ends = Math.ceil(atH(first) / 24) - 1;
   return { ...scenario, days: ends, additions: until(ends) };
